@@ -1,0 +1,53 @@
+import { wrap180, wrap360 } from './wrap.js';
+
+/** Rounds half away from zero, so that a value and its opposite look alike. */
+export function roundTo(value: number, decimals: number): number {
+  // The decimal text of the number decides, so that 1.005 rounds as it is printed.
+  const shifted = Number(`${Math.abs(value)}e${decimals}`);
+  const scaled = Number.isNaN(shifted) ? Math.abs(value) * 10 ** decimals : shifted;
+  return (Math.sign(value) * Math.round(scaled)) / 10 ** decimals + 0;
+}
+
+/** A bearing with three figures: `045.0°`; the rounded 360 is written 000. */
+export function formatBearing(degrees: number, decimals = 1): string {
+  const rounded = wrap360(roundTo(wrap360(degrees), decimals));
+  return `${rounded.toFixed(decimals).padStart(decimals ? 4 + decimals : 3, '0')}°`;
+}
+
+/** An error, variation or deviation with its letter: `3.2° E`, `0.0°`. */
+export function formatError(degrees: number, decimals = 1): string {
+  const rounded = wrap180(roundTo(degrees, decimals));
+  const letter = rounded === 0 ? '' : rounded > 0 ? ' E' : ' W';
+  return `${Math.abs(rounded).toFixed(decimals)}°${letter}`;
+}
+
+/** Degrees and minutes with a letter, minutes rounded before the degrees are told apart. */
+function degreesAndMinutes(degrees: number, width: number, decimals: number, letters: string): string {
+  const minutes = roundTo(Math.abs(degrees) * 60, decimals);
+  const whole = Math.floor(minutes / 60);
+  const rest = (minutes - whole * 60).toFixed(decimals).padStart(decimals ? 3 + decimals : 2, '0');
+  const letter = degrees < 0 && minutes > 0 ? letters[1] : letters[0];
+  return `${String(whole).padStart(width, '0')}° ${rest}′ ${letter}`;
+}
+
+/** A latitude: `33° 24.0′ N`. */
+export function formatLatitude(degrees: number, decimals = 1): string {
+  return degreesAndMinutes(degrees, 2, decimals, 'NS');
+}
+
+/** A longitude: `071° 42.5′ W`; the 180th meridian is written E. */
+export function formatLongitude(degrees: number, decimals = 1): string {
+  const text = degreesAndMinutes(wrap180(degrees), 3, decimals, 'EW');
+  return text.startsWith('180°') ? text.replace('W', 'E') : text;
+}
+
+/** The size of an angle, with a true minus sign: `−0.7°`. */
+export function formatAngle(degrees: number, decimals = 1): string {
+  return `${formatNumber(degrees, decimals)}°`;
+}
+
+/** A number with fixed decimals and a true minus sign; never a negative zero. */
+export function formatNumber(value: number, decimals: number): string {
+  const rounded = roundTo(value, decimals);
+  return `${rounded < 0 ? '−' : ''}${Math.abs(rounded).toFixed(decimals)}`;
+}
