@@ -1,0 +1,55 @@
+import { checkInstant } from '../time/check-instant.js';
+import { decimalYear } from '../time/decimal-year.js';
+import type { FieldCoefficients } from './field-coefficients.js';
+import { wmm2015Coefficients } from './wmm2015-coefficients.js';
+import { wmm2015v2Coefficients } from './wmm2015v2-coefficients.js';
+import { wmm2020Coefficients } from './wmm2020-coefficients.js';
+import { wmm2025Coefficients } from './wmm2025-coefficients.js';
+
+export type MagneticModelName = 'WMM2025' | 'WMM2020' | 'WMM2015v2' | 'WMM2015';
+
+/** A published model and the years it holds for. */
+export interface MagneticModel {
+  readonly name: MagneticModelName;
+  /** First and last decimal year of validity, both included. */
+  readonly from: number;
+  readonly until: number;
+}
+
+interface ModelWithCoefficients extends MagneticModel {
+  readonly coefficients: FieldCoefficients;
+}
+
+const models: readonly ModelWithCoefficients[] = [
+  { name: 'WMM2025', from: 2025, until: 2030, coefficients: wmm2025Coefficients },
+  { name: 'WMM2020', from: 2020, until: 2025, coefficients: wmm2020Coefficients },
+  { name: 'WMM2015v2', from: 2015, until: 2020, coefficients: wmm2015v2Coefficients },
+  { name: 'WMM2015', from: 2015, until: 2020, coefficients: wmm2015Coefficients },
+];
+
+/**
+ * The models, newest first. Unless one is named, a computation takes the first that
+ * holds for its instant: WMM2025 from 2025.0, and never plain WMM2015, which version 2
+ * replaced for the whole of its five years.
+ */
+export const magneticModels: readonly MagneticModel[] = models.map(({ name, from, until }) => ({ name, from, until }));
+
+/** The first and last decimal year that any model holds for. */
+export const magneticModelYears: { readonly from: number; readonly until: number } = { from: 2015, until: 2030 };
+
+/**
+ * The model to use at an instant: the one named, or the newest that holds.
+ * Throws `RangeError` naming `instant` outside the years of the model (or of all of
+ * them), and naming `model` for an unknown name.
+ */
+export function modelAt(instant: Date, name?: MagneticModelName): ModelWithCoefficients {
+  checkInstant('instant', instant);
+  const year = decimalYear(instant);
+  const allowed = name === undefined ? models : models.filter((model) => model.name === name);
+  if (allowed.length === 0) throw new RangeError(`model: ${String(name)} is not a magnetic model`);
+  const found = allowed.find((model) => year >= model.from && year <= model.until);
+  if (found) return found;
+  const { from, until } = name === undefined ? magneticModelYears : (allowed[0] as MagneticModel);
+  const whose = name === undefined ? 'the magnetic models' : name;
+  throw new RangeError(`instant: ${instant.toISOString()} is outside ${from}.0 to ${until}.0, the years of ${whose}`);
+}
