@@ -1,0 +1,91 @@
+import { checkFinite } from '../angle/check-number.js';
+import { wrap360 } from '../angle/wrap.js';
+import { cosDegrees, sinDegrees } from '../angle/trigonometry.js';
+import type { DeviationCurve } from './deviation-curve.js';
+import {
+  checkExact,
+  exactDeviation,
+  exactDeviationByCompass,
+  exactDeviationsByCompass,
+  exactMagneticHeadings,
+  type ExactCoefficients,
+} from './exact-deviation.js';
+import type { HeadingRange } from './heading-inverse.js';
+
+/** Change of the deviation for one degree of magnetic heading, by differentiating tan δ. */
+function slopeByMagnetic(exact: ExactCoefficients, magneticHeading: number): number {
+  const deviation = exactDeviation(exact, magneticHeading);
+  if (deviation === null) return 0;
+  const { A, B, C, D, E } = exact;
+  const z = magneticHeading;
+  // Along and across the needle: the force, and the change of the two parts of it.
+  const north = 1 + B * cosDegrees(z) - C * sinDegrees(z) + D * cosDegrees(2 * z) - E * sinDegrees(2 * z);
+  const east = A + B * sinDegrees(z) + C * cosDegrees(z) + D * sinDegrees(2 * z) + E * cosDegrees(2 * z);
+  const northChange = -B * sinDegrees(z) - C * cosDegrees(z) - 2 * (D * sinDegrees(2 * z) + E * cosDegrees(2 * z));
+  const eastChange = B * cosDegrees(z) - C * sinDegrees(z) + 2 * (D * cosDegrees(2 * z) - E * sinDegrees(2 * z));
+  return (eastChange * north - northChange * east) / (east ** 2 + north ** 2);
+}
+
+/** Where the compass heading falls back fastest against the magnetic, on whole degrees. */
+function steepestOf(exact: ExactCoefficients): { heading: number; slope: number } {
+  let steepest = { heading: 0, slope: Infinity };
+  for (let heading = 0; heading < 360; heading++) {
+    const slope = 0 - slopeByMagnetic(exact, heading);
+    if (slope < steepest.slope) steepest = { heading, slope };
+  }
+  return steepest;
+}
+
+/** Runs of compass headings without exactly one magnetic heading, the ends found by halving. */
+function ambiguousByCompass(exact: ExactCoefficients): readonly HeadingRange[] {
+  const unique = (heading: number): boolean => exactDeviationsByCompass(exact, heading).length === 1;
+  const edge = (from: number, to: number): number => {
+    const before = unique(from);
+    let low = from;
+    let high = to;
+    while (high - low > 1e-9) {
+      const middle = (low + high) / 2;
+      if (unique(middle) === before) low = middle;
+      else high = middle;
+    }
+    return wrap360(high);
+  };
+  const starts: number[] = [];
+  const ends: number[] = [];
+  for (let heading = 0; heading < 360; heading++) {
+    const [here, next] = [unique(heading), unique(heading + 1)];
+    if (here && !next) starts.push(edge(heading, heading + 1));
+    if (!here && next) ends.push(edge(heading, heading + 1));
+  }
+  if (starts.length === 0) return unique(0) ? [] : [{ from: 0, to: 360 }];
+  return starts.map((from) => ({ from, to: ends.find((end) => end > from) ?? (ends[0] as number) }));
+}
+
+/**
+ * The curve of exact coefficients. The magnetic heading alone fixes the deviation here, so the
+ * way to compass is direct; the way from compass may be ambiguous where the iron is very strong.
+ */
+export function exactCurve(exact: ExactCoefficients): DeviationCurve {
+  checkExact('card.coefficients', exact);
+  return {
+    kind: 'exact',
+    at: (compassHeading) => exactDeviationByCompass(exact, compassHeading),
+    toMagnetic(compassHeading) {
+      const [heading, second] = exactMagneticHeadings(exact, compassHeading);
+      return heading === undefined || second !== undefined ? null : heading;
+    },
+    toCompass(magneticHeading) {
+      checkFinite('magneticHeading', magneticHeading);
+      const deviation = exactDeviation(exact, magneticHeading);
+      if (deviation === null) return { determined: false, reason: 'none', headings: [] };
+      return { determined: true, heading: wrap360(magneticHeading - deviation) };
+    },
+    onMagnetic: (magneticHeading) => exactDeviation(exact, magneticHeading),
+    get ambiguous() {
+      return ambiguousByCompass(exact);
+    },
+    get steepest() {
+      return steepestOf(exact);
+    },
+  };
+}
