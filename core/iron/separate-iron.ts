@@ -1,0 +1,135 @@
+import { checkFinite, checkRange } from '../angle/check-number.js';
+import type { Caution } from '../working/caution.js';
+import { checkField, type EarthField } from './earth-field.js';
+import { fitSemicircularLine, type SemicircularLine } from './semicircular-line.js';
+import { separationCautions } from './separation-cautions.js';
+import { unchangingOf, type Unchanging } from './unchanging-iron.js';
+
+/** What a swing told at one place. */
+export interface IronObservation {
+  /** Exact coefficients, pure numbers. λ, A, D and E do not change with place and may be left out. */
+  readonly exact: {
+    readonly B: number | null;
+    readonly C: number | null;
+    readonly A?: number | null;
+    readonly D?: number | null;
+    readonly E?: number | null;
+    readonly lambda?: number | null;
+  };
+  readonly field: EarthField;
+  /** Mean force over H, where it was measured; it prevails over `exact.lambda`. Deviations alone cannot tell it. */
+  readonly lambda?: number | null | undefined;
+  /** One standard deviation of each, pure numbers above 0. */
+  readonly standardErrors?: SwingErrors | undefined;
+}
+
+export interface SwingErrors {
+  readonly B?: number | undefined;
+  readonly C?: number | undefined;
+  readonly lambda?: number | undefined;
+}
+
+/** P and Q in the unit of the field, c and f pure numbers; null: not determined. */
+export interface SemicircularIron {
+  readonly P: number | null;
+  readonly c: number | null;
+  readonly Q: number | null;
+  readonly f: number | null;
+}
+
+export interface SeparatedIron extends SemicircularIron {
+  /** P/λ, c/λ, Q/λ, f/λ: all that deviations tell. P, c, Q and f themselves are null unless λ is given. */
+  readonly overLambda: SemicircularIron;
+  /** One standard deviation of P, c, Q, f; null where it cannot be known. */
+  readonly standardErrors: SemicircularIron;
+  readonly standardErrorsOverLambda: SemicircularIron;
+  /** Which of the four the places tell, at least over λ. */
+  readonly determined: readonly (keyof SemicircularIron)[];
+  /** Means over the places of what does not change between them; null where never given. */
+  readonly unchanging: Unchanging;
+  /** 𝔅 and ℭ as lines over Z, for the prediction at another place. */
+  readonly lines: { readonly B: SemicircularLine; readonly C: SemicircularLine };
+  readonly warnings: readonly Caution[];
+}
+
+/**
+ * Permanent and induced semicircular iron, separated by swings at two or more magnetic latitudes.
+ *
+ * P, Q, c and f stay with the ship while H and Z change: H𝔅 = P/λ + (c/λ) Z, and the same of
+ * ℭ with Q and f, are straight lines over Z, fitted by weighted least squares (derived from
+ * Poisson's equations). Readings without standard errors count alike as angles.
+ * Standard errors come from those given for all places, or from the misfit of three or more.
+ *
+ * Throws `RangeError` naming what is missing or not finite, a `field.h` of 0, a sigma not above 0.
+ */
+export function separateIron(observations: readonly IronObservation[]): SeparatedIron {
+  observations.forEach(checkObservation);
+  const lines = { B: lineOf('B', observations), C: lineOf('C', observations) };
+  const unchanging = unchangingOf(observations);
+  const overLambda: SemicircularIron = {
+    P: lines.B.permanent,
+    c: lines.B.induced,
+    Q: lines.C.permanent,
+    f: lines.C.induced,
+  };
+  const standardErrorsOverLambda: SemicircularIron = {
+    P: errorOf(lines.B, 'permanent'),
+    c: errorOf(lines.B, 'induced'),
+    Q: errorOf(lines.C, 'permanent'),
+    f: errorOf(lines.C, 'induced'),
+  };
+  const { lambda, lambdaError } = unchanging;
+  const names = ['P', 'c', 'Q', 'f'] as const;
+  const each = (of: (name: keyof SemicircularIron) => number | null): SemicircularIron => ({
+    P: of('P'),
+    c: of('c'),
+    Q: of('Q'),
+    f: of('f'),
+  });
+  return {
+    ...each((name) => {
+      const over = overLambda[name];
+      return over === null || lambda === null ? null : over * lambda;
+    }),
+    overLambda,
+    standardErrors: each((name) => {
+      const over = overLambda[name];
+      const error = standardErrorsOverLambda[name];
+      if (over === null || error === null || lambda === null) return null;
+      return Math.hypot(error * lambda, over * (lambdaError ?? 0));
+    }),
+    standardErrorsOverLambda,
+    determined: names.filter((name) => overLambda[name] !== null),
+    unchanging,
+    lines,
+    warnings: separationCautions(observations, overLambda),
+  };
+}
+
+function lineOf(name: 'B' | 'C', observations: readonly IronObservation[]): SemicircularLine {
+  const sigmasKnown = observations.every(({ standardErrors }) => standardErrors?.[name] !== undefined);
+  const readings = observations.map(({ exact, field, standardErrors }) => ({
+    value: exact[name] ?? 0,
+    h: field.h,
+    z: field.z,
+    sigma: sigmasKnown ? (standardErrors?.[name] ?? 1) : 1,
+  }));
+  return fitSemicircularLine(readings, sigmasKnown);
+}
+
+function errorOf({ variance, ...line }: SemicircularLine, part: 'permanent' | 'induced'): number | null {
+  return variance === null || line[part] === null ? null : Math.sqrt(variance[part]);
+}
+
+function checkObservation({ exact, field, lambda, standardErrors = {} }: IronObservation, index: number): void {
+  const name = `observations[${index}]`;
+  checkField(`${name}.field`, field);
+  checkRange(`${name}.field.h`, field.h, Number.MIN_VALUE, Number.MAX_VALUE);
+  checkFinite(`${name}.exact.B`, exact.B as number);
+  checkFinite(`${name}.exact.C`, exact.C as number);
+  for (const key of ['A', 'D', 'E', 'lambda'] as const) checkFinite(`${name}.exact.${key}`, exact[key] ?? 0);
+  checkFinite(`${name}.lambda`, lambda ?? 1);
+  for (const key of ['B', 'C', 'lambda'] as const) {
+    checkRange(`${name}.standardErrors.${key}`, standardErrors[key] ?? 1, Number.MIN_VALUE, Number.MAX_VALUE);
+  }
+}
