@@ -2,10 +2,8 @@ import { cosDegrees, sinDegrees } from '../angle/trigonometry.js';
 import { DEGREE } from './field-coefficients.js';
 import { geocentric } from './geocentric.js';
 import type { GeocentricPlace } from './geocentric.js';
-import { TERMS } from './harmonic-weights.js';
 import type { HarmonicWeights } from './harmonic-weights.js';
-import { fillLegendre } from './legendre.js';
-import { orderSums, SUMS } from './order-sums.js';
+import { backwardShare, REFERENCE_RADIUS, slopeShare } from './legendre.js';
 
 /** North, east and down in geodetic axes: nT, or nT per year. */
 export interface FieldVector {
@@ -14,36 +12,82 @@ export interface FieldVector {
   readonly z: number;
 }
 
-// Scratch space: every call fills it anew before reading it.
-const table = new Float64Array(TERMS);
-const sums = new Float64Array(SUMS);
-const cosines = new Float64Array(DEGREE + 1);
-const sines = new Float64Array(DEGREE + 1);
+/**
+ * The harmonics added up for one place, in a single pass: what `fillLegendre` and
+ * `orderSums` do for a whole parallel, whose comments give the formulas.
+ */
+function addHarmonics(weights: HarmonicWeights, place: GeocentricPlace, cosine: number, sine: number): FieldVector {
+  // Copies, because engines read imported constants anew at every turn of a loop.
+  const degrees = DEGREE;
+  const backward = backwardShare;
+  const share = slopeShare;
+  const { sinLatitude, cosLatitude } = place;
+  const ratio = REFERENCE_RADIUS / place.radius;
+  const square = ratio * ratio;
+  const forward = ratio * sinLatitude;
+  const sideways = ratio * cosLatitude;
 
-function fillLongitude(longitude: number): void {
-  const cosine = cosDegrees(longitude);
-  const sine = sinDegrees(longitude);
-  cosines[0] = 1;
-  sines[0] = 0;
-  for (let m = 1; m <= DEGREE; m++) {
-    const c = cosines[m - 1] as number;
-    const s = sines[m - 1] as number;
-    cosines[m] = c * cosine - s * sine;
-    sines[m] = s * cosine + c * sine;
-  }
-}
-
-function vectorOf(weights: HarmonicWeights, place: GeocentricPlace, ratio: number): FieldVector {
-  orderSums(weights, table, place, ratio, sums);
+  // Order 0: the value and its derivative by sin φ, both by recursion.
+  let value = square;
+  let valueBefore = 0;
+  let derivative = 0;
+  let derivativeBefore = 0;
   let north = 0;
   let east = 0;
   let down = 0;
-  for (let m = 0, at = 0; m <= DEGREE; m++, at += 6) {
-    const c = cosines[m] as number;
-    const s = sines[m] as number;
-    north += (sums[at] as number) * c + (sums[at + 1] as number) * s;
-    east += (sums[at + 2] as number) * c + (sums[at + 3] as number) * s;
-    down += (sums[at + 4] as number) * c + (sums[at + 5] as number) * s;
+  for (let n = 1; n <= degrees; n++) {
+    const back = square * (backward[n - 1] as number);
+    const g = weights[2 * n - 2] as number;
+    const nextDerivative = ratio * value + forward * derivative - back * derivativeBefore;
+    const next = forward * value - back * valueBefore;
+    north -= g * nextDerivative;
+    down -= (n + 1) * g * next;
+    valueBefore = value;
+    value = next;
+    derivativeBefore = derivative;
+    derivative = nextDerivative;
+  }
+  north *= cosLatitude;
+
+  let sectoral = square * ratio;
+  // Cosine and sine of m times the longitude, turned on from order to order.
+  let c = cosine;
+  let s = sine;
+  let term = degrees;
+  for (let m = 1; m <= degrees; m++) {
+    let before = 0;
+    let last = sectoral;
+    let slope = m * sinLatitude * last;
+    let gWeight = weights[2 * term] as number;
+    let hWeight = weights[2 * term + 1] as number;
+    let g = gWeight * last;
+    let h = hWeight * last;
+    let gRunning = g;
+    let hRunning = h;
+    let gSlope = gWeight * slope;
+    let hSlope = hWeight * slope;
+    term++;
+    for (let n = m + 1; n <= degrees; n++, term++) {
+      const next = forward * last - square * (backward[term] as number) * before;
+      slope = n * sinLatitude * next - ratio * (share[term] as number) * last;
+      gWeight = weights[2 * term] as number;
+      hWeight = weights[2 * term + 1] as number;
+      g += gWeight * next;
+      h += hWeight * next;
+      gRunning += g;
+      hRunning += h;
+      gSlope += gWeight * slope;
+      hSlope += hWeight * slope;
+      before = last;
+      last = next;
+    }
+    sectoral *= sideways;
+    north += gSlope * c + hSlope * s;
+    east += m * (g * s - h * c);
+    down -= cosLatitude * (((degrees + 2) * g - gRunning) * c + ((degrees + 2) * h - hRunning) * s);
+    const turned = c * cosine - s * sine;
+    s = s * cosine + c * sine;
+    c = turned;
   }
   const { sinTilt, cosTilt } = place;
   return { x: north * cosTilt - down * sinTilt, y: east, z: north * sinTilt + down * cosTilt };
@@ -54,13 +98,10 @@ function vectorOf(weights: HarmonicWeights, place: GeocentricPlace, ratio: numbe
  * ellipsoid (km); at ±90° x lies along the meridian of the given longitude.
  */
 export function fieldVector(weights: HarmonicWeights, latitude: number, longitude: number, heightKm: number): FieldVector {
-  const place = geocentric(latitude, heightKm);
-  const ratio = fillLegendre(place, table);
-  fillLongitude(longitude);
-  return vectorOf(weights, place, ratio);
+  return addHarmonics(weights, geocentric(latitude, heightKm), cosDegrees(longitude), sinDegrees(longitude));
 }
 
-/** Two vectors, as of the field and of its change, at one place for little more than the price of one. */
+/** The vectors of two sets of weights, as of the field and of its change, at one place. */
 export function fieldVectors(
   first: HarmonicWeights,
   second: HarmonicWeights,
@@ -69,7 +110,7 @@ export function fieldVectors(
   heightKm: number,
 ): readonly [FieldVector, FieldVector] {
   const place = geocentric(latitude, heightKm);
-  const ratio = fillLegendre(place, table);
-  fillLongitude(longitude);
-  return [vectorOf(first, place, ratio), vectorOf(second, place, ratio)];
+  const cosine = cosDegrees(longitude);
+  const sine = sinDegrees(longitude);
+  return [addHarmonics(first, place, cosine, sine), addHarmonics(second, place, cosine, sine)];
 }

@@ -6,18 +6,15 @@ import type { MagneticModelName } from './magnetic-models.js';
 
 /**
  * Coefficients made ready for `orderSums`: for each order m from 0 and each degree n
- * from max(m, 1), six numbers in a row,
- *
- *   g, n·g, κ·g⁺, h, n·h, κ·h⁺
- *
- * where g and h carry the factor from Schmidt's to Gauss's normalisation, and κ·g⁺ is
- * the next degree's coefficient times κ(n+1,m), its share in the slope (legendre.ts).
+ * from max(m, 1), g(n,m) and h(n,m) in a row, brought from Schmidt's normalisation to
+ * Gauss's, in which the recursion of legendre.ts is cheapest.
  */
 export type HarmonicWeights = Float64Array;
 
+/** How many pairs of degree and order there are; degree 0 is no part of the field. */
 export const TERMS = ((DEGREE + 1) * (DEGREE + 2)) / 2 - 1;
 
-/** Gauss's function of degree n, order m times this is Schmidt's: built up degree by degree. */
+/** Gauss's function of degree n, order m times this is Schmidt's. */
 function schmidtFactor(n: number, m: number): number {
   let factor = 1;
   for (let degree = 2; degree <= n; degree++) factor *= (2 * degree - 1) / degree;
@@ -27,27 +24,16 @@ function schmidtFactor(n: number, m: number): number {
   return factor;
 }
 
-/** The share of degree n-1 in the slope of degree n. */
-function slopeShare(n: number, m: number): number {
-  return (n * n - m * m) / (2 * n - 1);
-}
-
 function weigh(main: readonly number[], change: readonly number[], years: number): HarmonicWeights {
-  const coefficient = (n: number, m: number, isH: boolean): number => {
-    if (n > DEGREE || (isH && m === 0)) return 0;
-    const place = placeOfG(n, m) + (isH ? 1 : 0);
-    return schmidtFactor(n, m) * ((main[place] as number) + years * (change[place] as number));
-  };
-  const weights = new Float64Array(6 * TERMS);
+  const weights = new Float64Array(2 * TERMS);
   let at = 0;
   for (let m = 0; m <= DEGREE; m++) {
     for (let n = Math.max(m, 1); n <= DEGREE; n++) {
-      for (const isH of [false, true]) {
-        const own = coefficient(n, m, isH);
-        weights[at++] = own;
-        weights[at++] = n * own;
-        weights[at++] = slopeShare(n + 1, m) * coefficient(n + 1, m, isH);
-      }
+      const factor = schmidtFactor(n, m);
+      const place = placeOfG(n, m);
+      const current = (index: number) => factor * ((main[index] as number) + years * (change[index] as number));
+      weights[at++] = current(place);
+      weights[at++] = m === 0 ? 0 : current(place + 1);
     }
   }
   return weights;
@@ -67,6 +53,7 @@ export interface TimedModel {
 // Callers ask for many places at one date, so the last few dates are kept. What is
 // kept depends on nothing but its key; the models never change.
 const KEPT = 4;
+const NO_CHANGE = new Array<number>(DEGREE * (DEGREE + 2)).fill(0);
 const kept: { time: number; asked: MagneticModelName | undefined; timed: TimedModel }[] = [];
 const changes = new Map<FieldCoefficients, HarmonicWeights>();
 
@@ -76,7 +63,7 @@ export function timedModel(instant: Date, asked?: MagneticModelName): TimedModel
   for (const entry of kept) if (entry.time === time && entry.asked === asked) return entry.timed;
   const { name, coefficients } = modelAt(instant, asked);
   const years = decimalYear(instant) - coefficients.epoch;
-  const change = changes.get(coefficients) ?? weigh(coefficients.change, coefficients.change, 0);
+  const change = changes.get(coefficients) ?? weigh(coefficients.change, NO_CHANGE, 0);
   changes.set(coefficients, change);
   const timed = { name, coefficients, years, main: weigh(coefficients.main, coefficients.change, years), change };
   kept.unshift({ time, asked, timed });

@@ -1,67 +1,51 @@
 import { DEGREE } from './field-coefficients.js';
-import type { GeocentricPlace } from './geocentric.js';
 import type { HarmonicWeights } from './harmonic-weights.js';
 
-/** Six sums for each order: north, east and down, each with cos mλ and with sin mλ. */
-export const SUMS = 6 * (DEGREE + 1);
+/** Length of the sums: north, east and down for each order, each with cos mλ and with sin mλ. */
+export const ORDER_SUMS = 6 * (DEGREE + 1);
 
 /**
- * Adds the degrees up for each order m, so that the field at longitude λ is the sum over
- * m of sums × cos mλ and sums × sin mλ. In the axes of the sphere:
+ * Adds up the degrees of each order m, so that the field at longitude λ is
+ * Σ sums × cos mλ + sums × sin mλ. In the axes of the sphere, from the values and slopes
+ * of `fillLegendre` for one latitude:
  *
- *   north = Σ (g cos mλ + h sin mλ) dP/dθ
- *   east  = Σ m (g sin mλ - h cos mλ) P / cos φ
- *   down  = -Σ (n+1) (g cos mλ + h sin mλ) P
+ *   north = Σ (g cos mλ + h sin mλ) slope
+ *   east  = Σ m (g sin mλ - h cos mλ) value
+ *   down  = -Σ (n+1) (g cos mλ + h sin mλ) value × (cos φ unless m = 0)
  *
- * each with its (a/r)^(n+2); θ is the colatitude. The slope needs no division:
- * dP(n,m)/dθ = n sin φ T(n,m) - κ(n,m) (a/r) T(n-1,m) for m > 0, with
- * κ = (n² - m²) / (2n-1), and dP(n,0)/dθ = -n cos φ T(n,1).
- * Source: WMM2020 technical report, equations 10 to 12; the slopes worked out from the
- * recursion.
+ * Source: WMM2020 technical report, equations 10 to 12.
  */
-export function orderSums(
-  weights: HarmonicWeights,
-  table: Float64Array,
-  place: GeocentricPlace,
-  ratio: number,
-  sums: Float64Array,
-): void {
-  const { sinLatitude, cosLatitude } = place;
-  let northOfZero = 0;
-  let downOfZero = 0;
-  for (let n = 0; n < DEGREE; n++) {
-    // Order 1 follows order 0 in the table: T(n,1) stands DEGREE places after T(n,0).
-    northOfZero -= (weights[6 * n + 1] as number) * (table[n + DEGREE] as number);
-    downOfZero -= ((weights[6 * n] as number) + (weights[6 * n + 1] as number)) * (table[n] as number);
-  }
-  sums.fill(0, 0, 6);
-  sums[0] = cosLatitude * northOfZero;
-  sums[4] = downOfZero;
-
-  let term = DEGREE;
-  for (let m = 1; m <= DEGREE; m++) {
+export function orderSums(weights: HarmonicWeights, table: Float64Array, cosLatitude: number, sums: Float64Array): void {
+  // A copy, because engines read an imported constant anew at every turn of a loop.
+  const degrees = DEGREE;
+  let at = 0;
+  for (let m = 0; m <= degrees; m++) {
     let g = 0;
-    let gByDegree = 0;
-    let gSlope = 0;
     let h = 0;
-    let hByDegree = 0;
+    let gRunning = 0;
+    let hRunning = 0;
+    let gSlope = 0;
     let hSlope = 0;
-    for (let n = m; n <= DEGREE; n++, term++) {
-      const value = table[term] as number;
-      const at = 6 * term;
-      g += (weights[at] as number) * value;
-      gByDegree += (weights[at + 1] as number) * value;
-      gSlope += (weights[at + 2] as number) * value;
-      h += (weights[at + 3] as number) * value;
-      hByDegree += (weights[at + 4] as number) * value;
-      hSlope += (weights[at + 5] as number) * value;
+    for (let n = m || 1; n <= degrees; n++, at += 2) {
+      const value = table[at] as number;
+      const slope = table[at + 1] as number;
+      const gWeight = weights[at] as number;
+      const hWeight = weights[at + 1] as number;
+      g += gWeight * value;
+      h += hWeight * value;
+      // Adding up the sums so far counts degree n DEGREE + 1 - n times: n + 1 times is the rest.
+      gRunning += g;
+      hRunning += h;
+      gSlope += gWeight * slope;
+      hSlope += hWeight * slope;
     }
-    const at = 6 * m;
-    sums[at] = sinLatitude * gByDegree - ratio * gSlope;
-    sums[at + 1] = sinLatitude * hByDegree - ratio * hSlope;
-    sums[at + 2] = -m * h;
-    sums[at + 3] = m * g;
-    sums[at + 4] = -cosLatitude * (g + gByDegree);
-    sums[at + 5] = -cosLatitude * (h + hByDegree);
+    const spread = m === 0 ? -1 : -cosLatitude;
+    const sum = 6 * m;
+    sums[sum] = gSlope;
+    sums[sum + 1] = hSlope;
+    sums[sum + 2] = -m * h;
+    sums[sum + 3] = m * g;
+    sums[sum + 4] = spread * ((degrees + 2) * g - gRunning);
+    sums[sum + 5] = spread * ((degrees + 2) * h - hRunning);
   }
 }
