@@ -60,7 +60,7 @@ test('largest parts of a ship worked by hand', () => {
   assertClose(largest.E, (0.005 / 0.96) * arc, 1e-12);
 });
 
-test('the curve is its parts and a rest: under 1° of this ship's 12°, under a hundredth of one with a tenth of her iron', () => {
+test('the curve is its parts and a rest: under 1° of the 12° of this ship, under a hundredth of one with a tenth of her iron', () => {
   const curve = ironCurve(iron, field);
   assert.equal(curve.length, 72);
   for (const { deviation, parts, rest } of curve) {
