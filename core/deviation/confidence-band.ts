@@ -1,0 +1,37 @@
+import { checkFinite } from '../angle/check-number.js';
+import type { DeviationFit } from './fit-deviation.js';
+import { predict } from './model-fit.js';
+import { studentLimit } from './student.js';
+
+export interface BandPoint {
+  /** Deviation of the fitted curve, degrees, east positive. */
+  readonly deviation: number;
+  /** Half the width of the band, degrees; null where nothing tells the scatter. */
+  readonly halfWidth: number | null;
+}
+
+/** Freedom of a normal distribution, near enough, for doubts claimed and not found. */
+const MANY = 1000;
+
+/**
+ * The fitted curve on a compass heading with the band that holds the true curve there with a
+ * given probability (0.95 if left out), from the covariance of the coefficients and Student's
+ * t. Null where the fit determines too little to draw a curve, or has none on that heading.
+ * Throws `RangeError` naming a heading that is not finite, or a probability not inside (0, 1).
+ */
+export function confidenceBand(fit: DeviationFit, compassHeading: number, probability = 0.95): BandPoint | null {
+  checkFinite('compassHeading', compassHeading);
+  if (fit.determined.length < 5) return null;
+  const prediction = predict(fit.model, fit.curve.estimate, compassHeading);
+  if (prediction === null) return null;
+  const { covariance } = fit.curve;
+  const limit = studentLimit(probability, fit.basis === 'scatter' ? fit.degreesOfFreedom : MANY);
+  if (covariance === null) return { deviation: prediction.deviation, halfWidth: null };
+  let variance = 0;
+  covariance.forEach((row, i) =>
+    row.forEach((value, j) => {
+      variance += value * (prediction.change[i] as number) * (prediction.change[j] as number);
+    }),
+  );
+  return { deviation: prediction.deviation, halfWidth: limit * Math.sqrt(Math.max(0, variance)) };
+}

@@ -1,0 +1,92 @@
+/** A linear problem: one row of factors and one value for each reading, already weighted. */
+export interface Design {
+  readonly rows: readonly (readonly number[])[];
+  readonly values: readonly number[];
+}
+
+export interface Solution {
+  /** One for each column; where a column is not determined its entry means nothing alone. */
+  readonly estimate: readonly number[];
+  /** For each column whether the rows fix it at all. */
+  readonly fixed: readonly boolean[];
+  readonly rank: number;
+  /** The inverse of the normal matrix: times the variance of unit weight it is the covariance. */
+  readonly cofactors: readonly (readonly number[])[];
+  /** How far each reading draws the fit to itself, 0 to 1; their sum is the rank. */
+  readonly leverages: readonly number[];
+}
+
+/** Singular values below this part of the largest are rounding. */
+const RANK_TOLERANCE = 1e-9;
+const SWEEPS = 60;
+
+function dot(a: readonly number[], b: readonly number[]): number {
+  return a.reduce((total, value, i) => total + value * (b[i] as number), 0);
+}
+
+/** Turns two columns in their plane; the same turn is given to the columns of the basis. */
+function turn(columns: number[][], p: number, q: number, cos: number, sin: number): void {
+  const a = columns[p] as number[];
+  const b = columns[q] as number[];
+  for (let i = 0; i < a.length; i++) {
+    const x = a[i] as number;
+    const y = b[i] as number;
+    a[i] = cos * x - sin * y;
+    b[i] = sin * x + cos * y;
+  }
+}
+
+/**
+ * Least squares of full or deficient rank by the singular values, found by turning pairs of
+ * columns until all are square to each other (Hestenes's one-sided Jacobi method, from
+ * memory): no normal equations, so nothing of the condition is squared.
+ */
+export function leastSquares({ rows, values }: Design): Solution {
+  const width = (rows[0] as readonly number[]).length;
+  const columns = Array.from({ length: width }, (_, j) => rows.map((row) => row[j] as number));
+  const basis = Array.from({ length: width }, (_, j) => Array.from({ length: width }, (_, i) => (i === j ? 1 : 0)));
+  for (let sweep = 0, moved = true; moved && sweep < SWEEPS; sweep++) {
+    moved = false;
+    for (let p = 0; p < width; p++) {
+      for (let q = p + 1; q < width; q++) {
+        const a = columns[p] as number[];
+        const b = columns[q] as number[];
+        const across = dot(a, b);
+        const squareA = dot(a, a);
+        const squareB = dot(b, b);
+        if (Math.abs(across) <= 1e-15 * Math.sqrt(squareA * squareB)) continue;
+        moved = true;
+        const ratio = (squareB - squareA) / (2 * across);
+        const tangent = (ratio < 0 ? -1 : 1) / (Math.abs(ratio) + Math.sqrt(1 + ratio * ratio));
+        const cos = 1 / Math.sqrt(1 + tangent * tangent);
+        turn(columns, p, q, cos, cos * tangent);
+        turn(basis, p, q, cos, cos * tangent);
+      }
+    }
+  }
+  const squares = columns.map((column) => dot(column, column));
+  const largest = Math.max(...squares);
+  const kept = squares.map((square) => square > RANK_TOLERANCE ** 2 * largest && square > 0);
+  const estimate = new Array<number>(width).fill(0);
+  const cofactors = Array.from({ length: width }, () => new Array<number>(width).fill(0));
+  const leverages = new Array<number>(rows.length).fill(0);
+  squares.forEach((square, k) => {
+    if (!kept[k]) return;
+    const column = columns[k] as number[];
+    const direction = basis[k] as number[];
+    const amount = dot(column, values) / square;
+    for (let i = 0; i < width; i++) {
+      estimate[i] = (estimate[i] as number) + amount * (direction[i] as number);
+      const line = cofactors[i] as number[];
+      for (let j = 0; j < width; j++) {
+        line[j] = (line[j] as number) + ((direction[i] as number) * (direction[j] as number)) / square;
+      }
+    }
+    column.forEach((value, i) => (leverages[i] = (leverages[i] as number) + (value * value) / square));
+  });
+  // A coefficient is fixed where no direction the rows cannot see has a part along it.
+  const fixed = Array.from({ length: width }, (_, i) =>
+    basis.every((direction, k) => kept[k] === true || Math.abs(direction[i] as number) < 1e-6),
+  );
+  return { estimate, fixed, rank: kept.filter(Boolean).length, cofactors, leverages };
+}
