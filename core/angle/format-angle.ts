@@ -1,7 +1,13 @@
+import { checkFinite } from './check-number.js';
 import { wrap180, wrap360 } from './wrap.js';
 
-/** Rounds half away from zero, so that a value and its opposite look alike. */
+/**
+ * Rounds half away from zero, so that a value and its opposite look alike; never -0.
+ * Throws `RangeError` unless the value is finite, and so does every format here: no view
+ * ever prints NaN.
+ */
 export function roundTo(value: number, decimals: number): number {
+  checkFinite('value', value);
   // The decimal text of the number decides, so that 1.005 rounds as it is printed.
   const shifted = Number(`${Math.abs(value)}e${decimals}`);
   const scaled = Number.isNaN(shifted) ? Math.abs(value) * 10 ** decimals : shifted;
@@ -16,13 +22,14 @@ export function formatBearing(degrees: number, decimals = 1): string {
 
 /** An error, variation or deviation with its letter: `3.2° E`, `0.0°`. */
 export function formatError(degrees: number, decimals = 1): string {
-  const rounded = wrap180(roundTo(degrees, decimals));
+  const rounded = wrap180(roundTo(wrap180(degrees), decimals));
   const letter = rounded === 0 ? '' : rounded > 0 ? ' E' : ' W';
   return `${Math.abs(rounded).toFixed(decimals)}°${letter}`;
 }
 
 /** Degrees and minutes with a letter, minutes rounded before the degrees are told apart. */
 function degreesAndMinutes(degrees: number, width: number, decimals: number, letters: string): string {
+  checkFinite('degrees', degrees);
   const minutes = roundTo(Math.abs(degrees) * 60, decimals);
   const whole = Math.floor(minutes / 60);
   const rest = (minutes - whole * 60).toFixed(decimals).padStart(decimals ? 3 + decimals : 2, '0');
@@ -35,14 +42,16 @@ export function formatLatitude(degrees: number, decimals = 1): string {
   return degreesAndMinutes(degrees, 2, decimals, 'NS');
 }
 
-/** A longitude: `071° 42.5′ W`; the 180th meridian is written E. */
+/** A longitude: `071° 42.5′ W`; the 180th meridian is written E, however it was come to. */
 export function formatLongitude(degrees: number, decimals = 1): string {
-  const text = degreesAndMinutes(wrap180(degrees), 3, decimals, 'EW');
-  return text.startsWith('180°') ? text.replace('W', 'E') : text;
+  const longitude = wrap180(degrees);
+  const onMeridian180 = roundTo(longitude * 60, decimals) === -180 * 60;
+  return degreesAndMinutes(onMeridian180 ? 180 : longitude, 3, decimals, 'EW');
 }
 
 /** The size of an angle, with a true minus sign: `−0.7°`. */
 export function formatAngle(degrees: number, decimals = 1): string {
+  checkFinite('degrees', degrees);
   return `${formatNumber(degrees, decimals)}°`;
 }
 

@@ -1,3 +1,4 @@
+import { checkFinite } from './check-number.js';
 import { roundTo } from './format-angle.js';
 import { wrap360 } from './wrap.js';
 
@@ -16,6 +17,7 @@ export function formatQuadrantal(degrees: number, decimals = 1): string {
  * setting one, the suffix N or S as the body stands from it: `E 32.6° S`.
  */
 export function formatAmplitude(amplitude: number, event: 'rising' | 'setting', decimals = 1): string {
+  checkFinite('amplitude', amplitude);
   const rounded = roundTo(amplitude, decimals);
   const prefix = event === 'rising' ? 'E' : 'W';
   if (rounded === 0) return `${prefix} ${(0).toFixed(decimals)}°`;

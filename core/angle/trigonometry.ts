@@ -7,46 +7,49 @@
 
 const DEGREES_PER_RADIAN = 180 / Math.PI;
 
-/** The nearest quadrant (0..3) and what is left of the angle, in [-45, 45] degrees. */
-function reduce(degrees: number): { quadrant: number; rest: number } {
-  const turn = degrees % 360;
+/**
+ * The nearest quadrant (0..3) of an angle ≥ 0 and what is left of it, in [-45, 45] degrees.
+ * Callers put the sign back themselves, so that an angle and its opposite agree to the last bit.
+ */
+function reduce(size: number): { quadrant: number; rest: number } {
+  const turn = size % 360;
   const quadrants = Math.round(turn / 90);
-  return { quadrant: ((quadrants % 4) + 4) % 4, rest: turn - 90 * quadrants };
+  return { quadrant: quadrants % 4, rest: turn - 90 * quadrants };
 }
 
 function sinOfRest(rest: number): number {
-  // The series value of sin 30° misses a half by one unit in the last place.
-  return Math.abs(rest) === 30 ? rest / 60 : Math.sin(rest / DEGREES_PER_RADIAN);
+  const size = Math.abs(rest);
+  // The series value of sin 30° misses a half by one unit in the last place, and those of
+  // sin 45° and cos 45° differ from each other by one.
+  if (size === 30) return rest / 60;
+  if (size === 45) return Math.sign(rest) * Math.SQRT1_2;
+  return Math.sin(rest / DEGREES_PER_RADIAN);
 }
 
 function cosOfRest(rest: number): number {
-  return Math.cos(rest / DEGREES_PER_RADIAN);
+  return Math.abs(rest) === 45 ? Math.SQRT1_2 : Math.cos(rest / DEGREES_PER_RADIAN);
 }
 
-/** Sine of an angle in degrees, exact at every multiple of 30° and 90°. */
+/** Sine of an angle in degrees, exact at every multiple of 90° and at ±30° from 0° and 180°; never -0. */
 export function sinDegrees(degrees: number): number {
-  const { quadrant, rest } = reduce(degrees);
-  if (quadrant === 0) return sinOfRest(rest);
-  if (quadrant === 1) return cosOfRest(rest);
+  const { quadrant, rest } = reduce(Math.abs(degrees));
+  const along = quadrant % 2 === 0 ? sinOfRest(rest) : cosOfRest(rest);
   // Adding 0 turns -0 into 0.
-  return quadrant === 2 ? 0 - sinOfRest(rest) : 0 - cosOfRest(rest);
+  return (quadrant < 2 === degrees >= 0 ? along : -along) + 0;
 }
 
-/** Cosine of an angle in degrees, exact at every multiple of 60° and 90°. */
+/** Cosine of an angle in degrees, exact at every multiple of 60° and 90°; never -0. */
 export function cosDegrees(degrees: number): number {
-  const { quadrant, rest } = reduce(degrees);
-  if (quadrant === 0) return cosOfRest(rest);
-  if (quadrant === 1) return 0 - sinOfRest(rest);
-  return quadrant === 2 ? 0 - cosOfRest(rest) : sinOfRest(rest) + 0;
+  const { quadrant, rest } = reduce(Math.abs(degrees));
+  const along = quadrant % 2 === 0 ? cosOfRest(rest) : sinOfRest(rest);
+  return (quadrant === 1 || quadrant === 2 ? -along : along) + 0;
 }
 
-/** Tangent of an angle in degrees; ±Infinity at odd multiples of 90°. */
+/** Tangent of an angle in degrees, exact at every multiple of 45°; ±Infinity at odd multiples of 90°, never -0. */
 export function tanDegrees(degrees: number): number {
-  const { quadrant, rest } = reduce(degrees);
-  if (Math.abs(rest) === 45) return (quadrant % 2 === 0 ? 1 : -1) * Math.sign(rest);
   const sine = sinDegrees(degrees);
   const cosine = cosDegrees(degrees);
-  return cosine === 0 ? sine * Infinity : sine / cosine;
+  return cosine === 0 ? sine * Infinity : sine / cosine + 0;
 }
 
 /** Angle in [-90, 90] degrees whose sine is given; the argument is held to [-1, 1]. */
