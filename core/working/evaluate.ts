@@ -19,16 +19,25 @@ const functions: Record<FunctionName, (x: number) => number> = {
 
 /**
  * The number an expression stands for, angles in degrees, with the given values in place
- * of its symbols. Throws `RangeError` naming a symbol that has no value.
+ * of its symbols. Division by nothing and the tangent of 90° are infinite; what has no
+ * value at all, such as the root of a negative number, throws `RangeError`, and so does a
+ * symbol without a value, which is named.
  */
 export function evaluate(expression: Expression, values: Readonly<Record<string, number>>): number {
+  const value = workOut(expression, values);
+  if (Number.isNaN(value)) throw new RangeError(`expression: its ${expression.is} has no value`);
+  return value;
+}
+
+function workOut(expression: Expression, values: Readonly<Record<string, number>>): number {
   const at = (inner: Expression): number => evaluate(inner, values);
   switch (expression.is) {
     case 'constant':
       return expression.value;
     case 'symbol': {
-      const value = values[expression.name];
-      if (value === undefined) throw new RangeError(`values: no value for ${expression.name}`);
+      // An own value only: every record inherits a `constructor`.
+      const value = Object.hasOwn(values, expression.name) ? values[expression.name] : undefined;
+      if (value === undefined || Number.isNaN(value)) throw new RangeError(`values: no value for ${expression.name}`);
       return value;
     }
     case 'function':
