@@ -4,6 +4,7 @@ import type { DeviationCard } from '../deviation/deviation-card.js';
 import { checkField, type EarthField } from './earth-field.js';
 import { NO_INDUCTION, type LineVariance, type SemicircularLine } from './semicircular-line.js';
 import type { SeparatedIron } from './separate-iron.js';
+import type { Unchanging } from './unchanging-iron.js';
 
 interface Semicircular {
   readonly B: number | null;
@@ -21,8 +22,8 @@ export interface PredictedCoefficients {
   };
   /** The card to expect there; null where a coefficient is missing. */
   readonly card: DeviationCard | null;
-  /** One standard deviation of 𝔅 and ℭ; null where it cannot be known. */
-  readonly standardErrors: Semicircular;
+  /** One standard deviation of each; null where it cannot be known. */
+  readonly standardErrors: Semicircular & Unchanging['standardErrors'];
   /** That, over the standard deviation of the readings (their root mean square): what the distance costs. */
   readonly amplification: Semicircular;
 }
@@ -43,6 +44,7 @@ export function predictAt(separated: SeparatedIron, field: EarthField): Predicte
     exact: { lambda, A, B, C, D, E },
     card: known ? { kind: 'exact', coefficients: { A, B, C, D, E } } : null,
     standardErrors: {
+      ...unchanging.standardErrors,
       B: errorAt(lines.B, lines.B.variance, field),
       C: errorAt(lines.C, lines.C.variance, field),
     },
@@ -54,14 +56,21 @@ export function predictAt(separated: SeparatedIron, field: EarthField): Predicte
 }
 
 /**
- * One standard deviation, degrees, of the predicted deviation on a compass heading, from 𝔅
- * and ℭ alone and to first order; null where theirs are unknown.
+ * One standard deviation, degrees, of the predicted deviation on a compass heading, to first
+ * order; null where that of 𝔅 or ℭ is unknown. Unknown doubts of 𝔄, 𝔇, 𝔈 count as none.
  */
 export function predictionError(predicted: PredictedCoefficients, compassHeading: number): number | null {
   checkFinite('compassHeading', compassHeading);
-  const { B, C } = predicted.standardErrors;
+  const { A, B, C, D, E } = predicted.standardErrors;
   if (B === null || C === null) return null;
-  return degreesOfArc(Math.hypot(B * sinDegrees(compassHeading), C * cosDegrees(compassHeading)));
+  const parts = [
+    A ?? 0,
+    B * sinDegrees(compassHeading),
+    C * cosDegrees(compassHeading),
+    (D ?? 0) * sinDegrees(2 * compassHeading),
+    (E ?? 0) * cosDegrees(2 * compassHeading),
+  ];
+  return degreesOfArc(Math.hypot(...parts));
 }
 
 /** Where nothing was learnt of the induced part, only a place without it can be predicted. */

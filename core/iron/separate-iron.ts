@@ -3,11 +3,14 @@ import type { Caution } from '../working/caution.js';
 import { checkField, type EarthField } from './earth-field.js';
 import { fitSemicircularLine, type SemicircularLine } from './semicircular-line.js';
 import { separationCautions } from './separation-cautions.js';
-import { unchangingOf, type Unchanging } from './unchanging-iron.js';
+import { unchangingNames, unchangingOf, type Unchanging, type UnchangingName } from './unchanging-iron.js';
 
 /** What a swing told at one place. */
 export interface IronObservation {
-  /** Exact coefficients, pure numbers. λ, A, D and E do not change with place and may be left out. */
+  /**
+   * Exact coefficients, pure numbers; null where the swing did not determine one. λ, A, D and E
+   * do not change with place and may be left out.
+   */
   readonly exact: {
     readonly B: number | null;
     readonly C: number | null;
@@ -19,15 +22,16 @@ export interface IronObservation {
   readonly field: EarthField;
   /** Mean force over H, where it was measured; it prevails over `exact.lambda`. Deviations alone cannot tell it. */
   readonly lambda?: number | null | undefined;
-  /** One standard deviation of each, pure numbers above 0. */
+  /** One standard deviation of each, pure numbers, 0 or more; null or left out where unknown. */
   readonly standardErrors?: SwingErrors | undefined;
 }
 
-export interface SwingErrors {
-  readonly B?: number | undefined;
-  readonly C?: number | undefined;
-  readonly lambda?: number | undefined;
-}
+export type SwingErrors = {
+  readonly [name in 'B' | 'C' | UnchangingName]?: number | null | undefined;
+};
+
+/** Below this part of λH a doubt is rounding; it keeps a swing without noise from weighing infinitely. */
+const LEAST_SIGMA = 1e-9;
 
 /** P and Q in the unit of the field, c and f pure numbers; null: not determined. */
 export interface SemicircularIron {
@@ -60,7 +64,7 @@ export interface SeparatedIron extends SemicircularIron {
  * Poisson's equations). Readings without standard errors count alike as angles.
  * Standard errors come from those given for all places, or from the misfit of three or more.
  *
- * Throws `RangeError` naming what is missing or not finite, a `field.h` of 0, a sigma not above 0.
+ * Throws `RangeError` naming what is missing or not finite, a `field.h` of 0, a negative sigma.
  */
 export function separateIron(observations: readonly IronObservation[]): SeparatedIron {
   observations.forEach(checkObservation);
@@ -78,7 +82,7 @@ export function separateIron(observations: readonly IronObservation[]): Separate
     Q: errorOf(lines.C, 'permanent'),
     f: errorOf(lines.C, 'induced'),
   };
-  const { lambda, lambdaError } = unchanging;
+  const { lambda } = unchanging;
   const names = ['P', 'c', 'Q', 'f'] as const;
   const each = (of: (name: keyof SemicircularIron) => number | null): SemicircularIron => ({
     P: of('P'),
@@ -96,7 +100,7 @@ export function separateIron(observations: readonly IronObservation[]): Separate
       const over = overLambda[name];
       const error = standardErrorsOverLambda[name];
       if (over === null || error === null || lambda === null) return null;
-      return Math.hypot(error * lambda, over * (lambdaError ?? 0));
+      return Math.hypot(error * lambda, over * (unchanging.standardErrors.lambda ?? 0));
     }),
     standardErrorsOverLambda,
     determined: names.filter((name) => overLambda[name] !== null),
@@ -107,12 +111,13 @@ export function separateIron(observations: readonly IronObservation[]): Separate
 }
 
 function lineOf(name: 'B' | 'C', observations: readonly IronObservation[]): SemicircularLine {
-  const sigmasKnown = observations.every(({ standardErrors }) => standardErrors?.[name] !== undefined);
-  const readings = observations.map(({ exact, field, standardErrors }) => ({
-    value: exact[name] ?? 0,
+  const swings = observations.filter(({ exact }) => exact[name] !== null);
+  const sigmasKnown = swings.every(({ standardErrors }) => typeof standardErrors?.[name] === 'number');
+  const readings = swings.map(({ exact, field, standardErrors }) => ({
+    value: exact[name] as number,
     h: field.h,
     z: field.z,
-    sigma: sigmasKnown ? (standardErrors?.[name] ?? 1) : 1,
+    sigma: sigmasKnown ? Math.max(LEAST_SIGMA, standardErrors?.[name] as number) : 1,
   }));
   return fitSemicircularLine(readings, sigmasKnown);
 }
@@ -125,11 +130,10 @@ function checkObservation({ exact, field, lambda, standardErrors = {} }: IronObs
   const name = `observations[${index}]`;
   checkField(`${name}.field`, field);
   checkRange(`${name}.field.h`, field.h, Number.MIN_VALUE, Number.MAX_VALUE);
-  checkFinite(`${name}.exact.B`, exact.B as number);
-  checkFinite(`${name}.exact.C`, exact.C as number);
-  for (const key of ['A', 'D', 'E', 'lambda'] as const) checkFinite(`${name}.exact.${key}`, exact[key] ?? 0);
+  for (const key of ['B', 'C'] as const) if (exact[key] !== null) checkFinite(`${name}.exact.${key}`, exact[key]);
+  for (const key of unchangingNames) checkFinite(`${name}.exact.${key}`, exact[key] ?? 0);
   checkFinite(`${name}.lambda`, lambda ?? 1);
-  for (const key of ['B', 'C', 'lambda'] as const) {
-    checkRange(`${name}.standardErrors.${key}`, standardErrors[key] ?? 1, Number.MIN_VALUE, Number.MAX_VALUE);
+  for (const key of ['B', 'C', ...unchangingNames] as const) {
+    checkRange(`${name}.standardErrors.${key}`, standardErrors[key] ?? 0, 0, Number.MAX_VALUE);
   }
 }

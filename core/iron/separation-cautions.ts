@@ -28,8 +28,9 @@ export function separationCautions(
   const cautions: Caution[] = [];
   const apart = rangeOf(observations.map(({ field }) => field.z));
   const strongest = Math.max(0, ...observations.map(({ field }) => Math.hypot(field.h, field.z)));
-  if (observations.length < 2) cautions.push(warning('separate.one-place'));
-  else if (overLambda.c === null) cautions.push(warning('separate.places-alike'));
+  const swings = (name: 'B' | 'C'): number => observations.filter(({ exact }) => exact[name] !== null).length;
+  if (Math.min(swings('B'), swings('C')) < 2) cautions.push(warning('separate.one-place'));
+  else if (overLambda.c === null || overLambda.f === null) cautions.push(warning('separate.places-alike'));
   else if (apart < NEAR * strongest) {
     cautions.push(note('separate.places-near', { apart: quantity(apart, 'nanotesla') }));
   }

@@ -1,40 +1,41 @@
 import type { IronObservation } from './separate-iron.js';
 
+export const unchangingNames = ['lambda', 'A', 'D', 'E'] as const;
+
+export type UnchangingName = (typeof unchangingNames)[number];
+
 /** What the iron of a ship keeps from place to place, pure numbers; null where no place gave it. */
-export interface Unchanging {
-  readonly lambda: number | null;
-  /** One standard deviation of the mean λ; null where one of the places gave none. */
-  readonly lambdaError: number | null;
-  readonly A: number | null;
-  readonly D: number | null;
-  readonly E: number | null;
+export interface Unchanging extends Readonly<Record<UnchangingName, number | null>> {
+  /** One standard deviation of each mean; null where a place that gave the value gave none. */
+  readonly standardErrors: Readonly<Record<UnchangingName, number | null>>;
 }
 
-/** The values of one of them that were given at all. */
-export function valuesGiven(
-  observations: readonly IronObservation[],
-  name: 'lambda' | 'A' | 'D' | 'E',
-): readonly number[] {
-  return observations
-    .map((observation) => (name === 'lambda' ? (observation.lambda ?? observation.exact.lambda) : observation.exact[name]))
-    .filter((value): value is number => typeof value === 'number');
+/** The values of one of them that were given at all, each with its doubt if that was. */
+function given(observations: readonly IronObservation[], name: UnchangingName): { value: number; sigma: number | null }[] {
+  return observations.flatMap(({ exact, lambda, standardErrors }) => {
+    const value = name === 'lambda' ? (lambda ?? exact.lambda) : exact[name];
+    return typeof value === 'number' ? [{ value, sigma: standardErrors?.[name] ?? null }] : [];
+  });
 }
 
-function mean(values: readonly number[]): number | null {
-  return values.length === 0 ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
+export function valuesGiven(observations: readonly IronObservation[], name: UnchangingName): readonly number[] {
+  return given(observations, name).map(({ value }) => value);
 }
 
-/** Plain means over the places. */
+/** Plain means over the places: swings of one ship are alike in worth here, whatever H. */
 export function unchangingOf(observations: readonly IronObservation[]): Unchanging {
-  const lambdas = valuesGiven(observations, 'lambda');
-  const errors = observations
-    .map(({ standardErrors }) => standardErrors?.lambda)
-    .filter((error): error is number => error !== undefined);
+  const each = (of: (list: { value: number; sigma: number | null }[]) => number | null) => {
+    const at = (name: UnchangingName): number | null => {
+      const list = given(observations, name);
+      return list.length === 0 ? null : of(list);
+    };
+    return { lambda: at('lambda'), A: at('A'), D: at('D'), E: at('E') };
+  };
   return {
-    lambda: mean(lambdas),
-    lambdaError: lambdas.length > 0 && errors.length === lambdas.length ? Math.hypot(...errors) / errors.length : null,
-    A: mean(valuesGiven(observations, 'A')),
-    D: mean(valuesGiven(observations, 'D')),
-    E: mean(valuesGiven(observations, 'E')),
+    ...each((list) => list.reduce((sum, { value }) => sum + value, 0) / list.length),
+    standardErrors: each((list) => {
+      const sigmas = list.flatMap(({ sigma }) => (sigma === null ? [] : [sigma]));
+      return sigmas.length < list.length ? null : Math.hypot(...sigmas) / list.length;
+    }),
   };
 }

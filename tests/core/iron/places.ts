@@ -22,6 +22,8 @@ export interface TravelledShip {
   sigma: number;
   compassHeadings24: number[];
   noiseAmplification: number;
+  /** Degrees. */
+  referencePredictionError?: { rms: number; max: number };
   places: Place[];
 }
 
