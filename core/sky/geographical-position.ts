@@ -1,0 +1,31 @@
+import { checkBody } from './body.js';
+import type { BodyName } from './body.js';
+import { checkSkyInstant } from './check-sky-instant.js';
+import { skyAt } from './sky-at.js';
+import type { GeographicalPosition } from './sky-at.js';
+
+/**
+ * Geographical position of a body: geocentric, apparent, of date, with UT1 = UTC.
+ * `gha` [0, 360) westward, `declination` [-90, 90] north positive, equatorial
+ * `horizontalParallax` and `semidiameter` (0 for stars), all in degrees.
+ * Any spelling `bodyNamed` reads will do. Throws `RangeError` naming `body`, or `instant`
+ * outside 1900-01-01 to 2100-01-01.
+ * Good to 0.05′ (Sun, Moon), 0.35′ (planets), 0.01′ (stars) between 1990 and 2035; further
+ * off the error of the Earth's rotation after the last leap second adds to the Moon.
+ * Source: VSOP87 and the lunar theory as astronomy-engine abridges them; stars by the
+ * catalogue beside.
+ */
+export function geographicalPosition(body: BodyName, instant: Date): GeographicalPosition {
+  const named = checkBody(body);
+  checkSkyInstant('instant', instant);
+  return skyAt(instant).position(named);
+}
+
+/**
+ * Greenwich hour angle of Aries, degrees [0, 360): apparent sidereal time with UT1 = UTC.
+ * Throws `RangeError` naming `instant` outside 1900-01-01 to 2100-01-01.
+ */
+export function ghaAries(instant: Date): number {
+  checkSkyInstant('instant', instant);
+  return skyAt(instant).ghaAries;
+}
