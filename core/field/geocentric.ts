@@ -2,7 +2,7 @@ import { cosDegrees, sinDegrees } from '../angle/trigonometry.js';
 
 // The ellipsoid of WGS 84: NGA.STND.0036, 2014. Kilometres.
 const EQUATORIAL_RADIUS = 6378.137;
-const FLATTENING = 1 / 298.257223563;
+export const FLATTENING = 1 / 298.257223563;
 const ECCENTRICITY_SQUARED = FLATTENING * (2 - FLATTENING);
 
 /** A place on or above the ellipsoid as the sphere of the harmonics sees it. */

@@ -1,0 +1,97 @@
+import { checkFinite } from '../angle/check-number.js';
+import { crossCell, nearTo } from './contour-cell.js';
+import type { CellPieces, Crossing } from './contour-cell.js';
+import { joinPieces } from './join-pieces.js';
+import type { Piece } from './join-pieces.js';
+import type { MagneticFieldGrid } from './magnetic-field-grid.js';
+
+export type GridElement = 'x' | 'y' | 'z' | 'h' | 'f' | 'variation' | 'declination' | 'inclination';
+
+/** The lines on which an element has one value. */
+export interface Isoline {
+  readonly level: number;
+  /**
+   * Each a row of [longitude, latitude], degrees. No line crosses the 180° meridian: it
+   * ends at 180 and goes on in another line from -180.
+   */
+  readonly lines: readonly (readonly (readonly [number, number])[])[];
+}
+
+/** The pieces of one level's line and the places of their ends, gathered cell by cell. */
+interface Gathered {
+  readonly pieces: Piece[];
+  readonly points: Map<number, readonly [number, number]>;
+}
+
+/** Each side of a cell has a number, the same from both cells; the seam has one from the west and one from the east. */
+function numberOf({ side }: Crossing, row: number, column: number, columns: number): number {
+  const corner = (row + (side === 2 ? 1 : 0)) * (columns + 1) + column + (side === 1 ? 1 : 0);
+  return 2 * corner + (side % 2);
+}
+
+function pointOf({ side, part }: Crossing, row: number, column: number, step: number): readonly [number, number] {
+  const across = side % 2 === 0 ? part : side === 1 ? 1 : 0;
+  const down = side % 2 === 1 ? part : side === 2 ? 1 : 0;
+  return [-180 + step * (column + across), 90 - step * (row + down)];
+}
+
+function gather(into: Gathered, pieces: CellPieces, row: number, column: number, grid: MagneticFieldGrid): void {
+  const columns = grid.longitudes.length;
+  for (const [start, end] of pieces) {
+    const from = numberOf(start, row, column, columns);
+    const to = numberOf(end, row, column, columns);
+    into.points.set(from, pointOf(start, row, column, grid.step));
+    into.points.set(to, pointOf(end, row, column, grid.step));
+    into.pieces.push({ from, to });
+  }
+}
+
+/** The level as a direction at or next above the least of a cell. */
+function turnedUp(level: number, least: number): number {
+  return level - 360 * Math.floor((level - least) / 360);
+}
+
+/**
+ * Lines of equal value from a grid, one for each level in the given order; straight
+ * between the sides of the grid's cells. Lines of equal variation run together at the
+ * geographic and at the dip poles; the cell of a dip pole stays empty.
+ * Throws `RangeError` for a level that is not a finite number.
+ * Method: marching squares, common practice, no source.
+ */
+export function isolines(grid: MagneticFieldGrid, element: GridElement, levels: readonly number[]): Isoline[] {
+  for (const level of levels) checkFinite('levels', level);
+  const values = grid[element];
+  const direction = element === 'variation' || element === 'declination';
+  const rows = grid.latitudes.length;
+  const columns = grid.longitudes.length;
+  const gathered = levels.map((level) => ({ level, into: { pieces: [], points: new Map() } as Gathered }));
+
+  for (let row = 0; row + 1 < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const next = column + 1 === columns ? 0 : column + 1;
+      const north = row * columns;
+      const south = north + columns;
+      const a = values[north + column] as number;
+      let b = values[north + next] as number;
+      let c = values[south + next] as number;
+      let d = values[south + column] as number;
+      if (direction) {
+        b = nearTo(a, b);
+        c = nearTo(b, c);
+        d = nearTo(c, d);
+        // Directions that go once round the cell: a dip pole is in it.
+        if (Math.abs(d - a) > 180) continue;
+      }
+      const least = Math.min(a, b, c, d);
+      const most = Math.max(a, b, c, d);
+      for (const { level: asked, into } of gathered) {
+        const level = direction ? turnedUp(asked, least) : asked;
+        if (level >= least && level <= most) gather(into, crossCell(a, b, c, d, level), row, column, grid);
+      }
+    }
+  }
+  return gathered.map(({ level, into }) => ({
+    level,
+    lines: joinPieces(into.pieces).map((line) => line.map((number) => into.points.get(number) ?? [0, 0])),
+  }));
+}
