@@ -8,7 +8,6 @@ const MINUTE = 60_000;
 const TURN = 360.98564736629 / 86_400_000;
 /** Seven places over a day carry the Moon, the swiftest, to a hundredth of a second of arc. */
 const PLACES = 7;
-type Part = keyof GeographicalPosition;
 
 /** Where a body stands at a time in milliseconds since 1970. The hour angle runs on past 360. */
 export type BodyPath = (time: number) => GeographicalPosition;
@@ -28,21 +27,29 @@ function nodeWeights(): number[] {
  */
 export function bodyPath(body: BodyName, from: number, to: number): BodyPath {
   const step = (to - from) / (PLACES - 1);
-  const times = Array.from({ length: PLACES }, (_, index) => from + step * index);
-  const places = times.map((time) => skyAt(new Date(time)).position(body));
+  const places = Array.from({ length: PLACES }, (_, index) => skyAt(new Date(from + step * index)).position(body));
   const firstGha = places[0]?.gha ?? 0;
   const smooth = places.map((place, index) => ({ ...place, gha: firstGha + wrap180(place.gha - firstGha - TURN * step * index) }));
   const weights = nodeWeights();
   return (time) => {
-    // Exactly on a place its share would be infinite.
-    const shares = weights.map((weight, index) => weight / (time - (times[index] ?? 0) || 1e-6));
-    const all = shares.reduce((sum, share) => sum + share, 0);
-    const mean = (part: Part): number => smooth.reduce((sum, place, index) => sum + place[part] * (shares[index] ?? 0), 0) / all;
+    // A loop, not `map` and `reduce`: a search asks hundreds of times.
+    let [all, gha, declination, horizontalParallax, semidiameter] = [0, 0, 0, 0, 0];
+    for (let index = 0; index < PLACES; index += 1) {
+      const place = smooth[index];
+      if (!place) continue;
+      // Exactly on a place its share would be infinite.
+      const share = (weights[index] ?? 0) / ((time - from) / step - index || 1e-12);
+      all += share;
+      gha += share * place.gha;
+      declination += share * place.declination;
+      horizontalParallax += share * place.horizontalParallax;
+      semidiameter += share * place.semidiameter;
+    }
     return {
-      gha: mean('gha') + TURN * (time - from),
-      declination: mean('declination'),
-      horizontalParallax: mean('horizontalParallax'),
-      semidiameter: mean('semidiameter'),
+      gha: gha / all + TURN * (time - from),
+      declination: declination / all,
+      horizontalParallax: horizontalParallax / all,
+      semidiameter: semidiameter / all,
     };
   };
 }

@@ -17,3 +17,8 @@ export function dip(heightOfEye: number): number {
   checkHeightOfEye(heightOfEye);
   return 0.0293 * Math.sqrt(heightOfEye);
 }
+
+/** The same in minutes of arc, as the trade writes it. */
+export function dipMinutes(heightOfEye: number): number {
+  return dip(heightOfEye) * 60;
+}

@@ -1,5 +1,5 @@
 import { checkRange } from '../angle/check-number.js';
-import { dip } from './dip.js';
+import { dipMinutes } from './dip.js';
 import { HORIZON_REFRACTION } from './refraction.js';
 
 /**
@@ -43,12 +43,12 @@ export function checkMoment(moment: HorizonMoment): void {
  */
 export function horizonAltitude(moment: HorizonMoment, { heightOfEye, horizontalParallax, semidiameter }: HorizonConditions): HorizonAltitude {
   checkMoment(moment);
-  const dipMinutes = dip(heightOfEye) * MINUTES;
+  const dip = dipMinutes(heightOfEye);
   checkRange('horizontalParallax', horizontalParallax, 0, 2);
   checkRange('semidiameter', semidiameter, 0, 1);
   if (moment === 'celestial') return { altitude: 0, dip: 0, refraction: 0, semidiameter: 0, parallax: 0 };
   const parts = {
-    dip: dipMinutes,
+    dip,
     refraction: HORIZON_REFRACTION * MINUTES,
     semidiameter: Math.abs(side[moment]) * semidiameter * MINUTES,
     parallax: horizontalParallax * MINUTES,
