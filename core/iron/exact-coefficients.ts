@@ -1,4 +1,5 @@
 import { checkField, type EarthField } from './earth-field.js';
+import { finiteOrNull } from './finite-or-null.js';
 import { heeledParameters } from './heeled-parameters.js';
 import type { IronParameters } from './iron-parameters.js';
 
@@ -12,12 +13,6 @@ export interface IronCoefficients {
   readonly C: number | null;
   readonly D: number | null;
   readonly E: number | null;
-}
-
-/** A quotient, or null where there is none to give. */
-function ratio(over: number, under: number): number | null {
-  const value = over / under;
-  return Number.isFinite(value) ? value : null;
 }
 
 /** λ of parameters already heeled. */
@@ -39,10 +34,10 @@ export function exactCoefficients(parameters: IronParameters, field: EarthField,
   const lambda = lambdaOf(iron);
   return {
     lambda,
-    A: ratio((iron.d - iron.b) / 2, lambda),
-    B: ratio(iron.P + iron.c * field.z, lambda * field.h),
-    C: ratio(iron.Q + iron.f * field.z, lambda * field.h),
-    D: ratio((iron.a - iron.e) / 2, lambda),
-    E: ratio((iron.d + iron.b) / 2, lambda),
+    A: finiteOrNull((iron.d - iron.b) / 2 / lambda),
+    B: finiteOrNull((iron.P + iron.c * field.z) / (lambda * field.h)),
+    C: finiteOrNull((iron.Q + iron.f * field.z) / (lambda * field.h)),
+    D: finiteOrNull((iron.a - iron.e) / 2 / lambda),
+    E: finiteOrNull((iron.d + iron.b) / 2 / lambda),
   };
 }

@@ -3,6 +3,7 @@ import { cosDegrees } from '../angle/trigonometry.js';
 import { wrap180 } from '../angle/wrap.js';
 import { checkField, type EarthField } from './earth-field.js';
 import { lambdaOf } from './exact-coefficients.js';
+import { finiteOrNull } from './finite-or-null.js';
 import { heeledParameters } from './heeled-parameters.js';
 import { ironDeviationByCompass } from './iron-by-compass.js';
 import { ironDeviation } from './iron-deviation.js';
@@ -63,8 +64,7 @@ export function heelingErrorByCompass(
 export function heelingCoefficient(parameters: IronParameters, field: EarthField): number | null {
   checkField('field', field);
   const iron = checkedIron(parameters);
-  const coefficient = ((iron.e - iron.k) * field.z - iron.R) / (lambdaOf(iron) * field.h);
-  return Number.isFinite(coefficient) ? coefficient : null;
+  return finiteOrNull(((iron.e - iron.k) * field.z - iron.R) / (lambdaOf(iron) * field.h));
 }
 
 /**
@@ -77,8 +77,7 @@ export function heelingRate(parameters: IronParameters, field: EarthField): numb
   const iron = heeledParameters(parameters, 0);
   const lambda = lambdaOf(iron);
   const exactC = (iron.Q + iron.f * field.z) / (lambda * field.h);
-  const rate = coefficient + (exactC * (iron.f + iron.h)) / (2 * lambda);
-  return Number.isFinite(rate) ? rate : null;
+  return finiteOrNull(coefficient + (exactC * (iron.f + iron.h)) / (2 * lambda));
 }
 
 /**
@@ -94,5 +93,5 @@ export function linearHeelingError(
   checkFinite('heel', heel);
   checkFinite('compassHeading', compassHeading);
   const coefficient = heelingCoefficient(parameters, field);
-  return coefficient === null ? null : coefficient * heel * cosDegrees(compassHeading);
+  return coefficient === null ? null : finiteOrNull(coefficient * heel * cosDegrees(compassHeading));
 }

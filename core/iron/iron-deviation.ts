@@ -2,6 +2,7 @@ import { checkFinite } from '../angle/check-number.js';
 import { atan2Degrees, cosDegrees, sinDegrees } from '../angle/trigonometry.js';
 import { wrap180, wrap360 } from '../angle/wrap.js';
 import { checkField, type EarthField } from './earth-field.js';
+import { finiteOrNull } from './finite-or-null.js';
 import { heeledParameters } from './heeled-parameters.js';
 import type { IronParameters } from './iron-parameters.js';
 import { earthInShipAxes, forceAtCompass, forcesInPlay, ROUNDING } from './poisson.js';
@@ -24,8 +25,7 @@ export function deviationOfIron(iron: IronParameters, field: EarthField, magneti
   const { h } = field;
   const { x, y } = forceAtCompass(iron, earthInShipAxes(field, magneticHeading));
   const directiveForce = Math.hypot(x, y);
-  const northForce =
-    h === 0 ? null : (x * cosDegrees(magneticHeading) - y * sinDegrees(magneticHeading)) / h;
+  const northForce = finiteOrNull((x * cosDegrees(magneticHeading) - y * sinDegrees(magneticHeading)) / h);
   if (directiveForce <= ROUNDING * forcesInPlay(iron, field)) {
     return { deviation: null, compassHeading: null, directiveForce: 0, northForce, lost: 'no-directive-force' };
   }

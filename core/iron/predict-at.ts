@@ -2,6 +2,7 @@ import { cosDegrees, degreesOfArc, sinDegrees } from '../angle/trigonometry.js';
 import { checkFinite } from '../angle/check-number.js';
 import type { DeviationCard } from '../deviation/deviation-card.js';
 import { checkField, type EarthField } from './earth-field.js';
+import { finiteOrNull } from './finite-or-null.js';
 import { NO_INDUCTION, type LineVariance, type SemicircularLine } from './semicircular-line.js';
 import type { SeparatedIron } from './separate-iron.js';
 import type { Unchanging } from './unchanging-iron.js';
@@ -80,13 +81,11 @@ function tells(line: SemicircularLine, { h, z }: EarthField): boolean {
 
 function onLine(line: SemicircularLine, field: EarthField): number | null {
   if (!tells(line, field)) return null;
-  const value = ((line.permanent ?? 0) + (line.induced ?? 0) * field.z) / field.h;
-  return Number.isFinite(value) ? value : null;
+  return finiteOrNull(((line.permanent ?? 0) + (line.induced ?? 0) * field.z) / field.h);
 }
 
 function errorAt(line: SemicircularLine, variance: LineVariance | null, field: EarthField): number | null {
   if (variance === null || !tells(line, field)) return null;
   const { permanent, induced, both } = variance;
-  const value = Math.sqrt(Math.max(0, permanent + 2 * field.z * both + field.z ** 2 * induced)) / field.h;
-  return Number.isFinite(value) ? value : null;
+  return finiteOrNull(Math.sqrt(Math.max(0, permanent + 2 * field.z * both + field.z ** 2 * induced)) / field.h);
 }

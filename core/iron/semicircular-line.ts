@@ -64,12 +64,12 @@ export function fitSemicircularLine(
   const spare = readings.length - (told ? 2 : 1);
   const misfit = sum((point) => (point.y - permanent - slope * point.z) ** 2);
   const meanSquare = readings.reduce((total, { sigma }) => total + sigma ** 2, 0) / readings.length;
-  return {
-    permanent,
-    induced: told ? slope : null,
-    variance: sigmasKnown ? raw : spare > 0 ? scaled(raw, misfit / spare) : null,
-    amplification: scaled(raw, 1 / meanSquare),
-  };
+  const variance = sigmasKnown ? raw : spare > 0 ? scaled(raw, misfit / spare) : null;
+  const amplification = scaled(raw, 1 / meanSquare);
+  // Readings absurd enough to overrun all numbers tell nothing.
+  const numbers = [permanent, slope, ...Object.values(variance ?? {}), ...Object.values(amplification)];
+  if (!numbers.every(Number.isFinite)) return UNTOLD;
+  return { permanent, induced: told ? slope : null, variance, amplification };
 }
 
 function scaled(variance: LineVariance, by: number): LineVariance {

@@ -1,6 +1,7 @@
 import { checkFinite, checkRange } from '../angle/check-number.js';
 import type { Caution } from '../working/caution.js';
 import { checkField, type EarthField } from './earth-field.js';
+import { finiteOrNull } from './finite-or-null.js';
 import { fitSemicircularLine, type SemicircularLine } from './semicircular-line.js';
 import { separationCautions } from './separation-cautions.js';
 import { unchangingNames, unchangingOf, type Unchanging, type UnchangingName } from './unchanging-iron.js';
@@ -93,14 +94,14 @@ export function separateIron(observations: readonly IronObservation[]): Separate
   return {
     ...each((name) => {
       const over = overLambda[name];
-      return over === null || lambda === null ? null : over * lambda;
+      return over === null || lambda === null ? null : finiteOrNull(over * lambda);
     }),
     overLambda,
     standardErrors: each((name) => {
       const over = overLambda[name];
       const error = standardErrorsOverLambda[name];
       if (over === null || error === null || lambda === null) return null;
-      return Math.hypot(error * lambda, over * (unchanging.standardErrors.lambda ?? 0));
+      return finiteOrNull(Math.hypot(error * lambda, over * (unchanging.standardErrors.lambda ?? 0)));
     }),
     standardErrorsOverLambda,
     determined: names.filter((name) => overLambda[name] !== null),

@@ -1,3 +1,4 @@
+import { finiteOrNull } from './finite-or-null.js';
 import type { IronObservation } from './separate-iron.js';
 
 export const unchangingNames = ['lambda', 'A', 'D', 'E'] as const;
@@ -24,18 +25,19 @@ export function valuesGiven(observations: readonly IronObservation[], name: Unch
 
 /** Plain means over the places: swings of one ship are alike in worth here, whatever H. */
 export function unchangingOf(observations: readonly IronObservation[]): Unchanging {
-  const each = (of: (list: { value: number; sigma: number | null }[]) => number | null) => {
+  const each = (of: (list: { value: number; sigma: number | null }[]) => number) => {
     const at = (name: UnchangingName): number | null => {
       const list = given(observations, name);
-      return list.length === 0 ? null : of(list);
+      return list.length === 0 ? null : finiteOrNull(of(list));
     };
     return { lambda: at('lambda'), A: at('A'), D: at('D'), E: at('E') };
   };
   return {
     ...each((list) => list.reduce((sum, { value }) => sum + value, 0) / list.length),
     standardErrors: each((list) => {
+      // Not a number unless all are known, and so null.
       const sigmas = list.flatMap(({ sigma }) => (sigma === null ? [] : [sigma]));
-      return sigmas.length < list.length ? null : Math.hypot(...sigmas) / list.length;
+      return sigmas.length < list.length ? NaN : Math.hypot(...sigmas) / list.length;
     }),
   };
 }

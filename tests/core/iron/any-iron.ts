@@ -16,9 +16,14 @@ export const anyField = fc.record({
 export const anyHeading = fc.double({ min: 0, max: 360, noNaN: true, maxExcluded: true });
 export const anyHeel = fc.double({ min: -30, max: 30, noNaN: true });
 
-const finite = fc.double({ noNaN: true, noDefaultInfinity: true });
+export const finite = fc.double({ noNaN: true, noDefaultInfinity: true });
 
 /** Rods and forces of any finite size, absurd ones included. */
 export const absurdIron = fc.record({
   a: finite, b: finite, c: finite, d: finite, e: finite, f: finite, g: finite, h: finite, k: finite, P: finite, Q: finite, R: finite,
+});
+
+export const absurdField = fc.record({
+  h: fc.double({ min: 0, max: 1e100, noNaN: true }),
+  z: fc.double({ min: -1e100, max: 1e100, noNaN: true }),
 });
