@@ -31,8 +31,8 @@ function largestDifference(one: ModelFit, other: ModelFit): { difference: number
 }
 
 /**
- * Looks for bad readings by both models and believes the one that goes better with the
- * readings neither condemns. A large clean deviation curve bends in ways the five-term series
+ * Looks for bad readings by both models and believes the exact one, unless the approximate
+ * goes clearly better with the readings neither condemns. A large clean deviation curve bends in ways the five-term series
  * cannot follow; judged by that series alone its best readings would look bad.
  */
 export function judgeReadings(readings: readonly Reading[]): Judgement {
@@ -46,15 +46,16 @@ export function judgeReadings(readings: readonly Reading[]): Judgement {
   }
   const doubted = new Set([...approximate.suspects, ...exact.suspects]);
   const rest = readings.filter(({ index }) => !doubted.has(index));
-  const series = fitModel('approximate', rest);
-  const law = fitModel('exact', rest);
+  const series = fitModel('approximate', rest, approximate.cleaned);
+  const law = fitModel('exact', rest, exact.cleaned);
   if (series === null || law === null || rest.length <= series.solution.rank) {
     return { suspects: approximate.suspects, exactBetter: null };
   }
   // A hundredth of a degree is rounding: a fit better than that is not better.
   const rounding = rest.length * 0.01 ** 2;
   const advantage = rest.length * Math.log((series.squares + rounding) / (law.squares + rounding));
-  const suspects = advantage >= 0 ? exact.suspects : approximate.suspects;
+  // Where neither is clearly better the law of the iron is believed: real ships follow it.
+  const suspects = advantage < -CLEARLY ? approximate.suspects : exact.suspects;
   if (advantage <= CLEARLY) return { suspects, exactBetter: null };
   const apart = largestDifference(series, law);
   return { suspects, exactBetter: apart.difference >= WORTH_TELLING ? apart : null };

@@ -127,20 +127,23 @@ const STEPS = 40;
  * The exact coefficients, by Gauss and Newton's method on the deviations themselves, so that
  * the residuals are those of the readings. Null where no coefficients come near the readings.
  */
-function fitExact(readings: readonly Reading[]): ModelFit | null {
-  let state = exactStart(readings);
+function fitExact(readings: readonly Reading[], near?: ModelFit): ModelFit | null {
+  let state = (near === undefined ? null : judge('exact', readings, near.estimate)) ?? exactStart(readings);
   if (state === null) return null;
   for (let step = 0; step < STEPS; step++) {
     const before = state.estimate;
     const next = improve(readings, state);
     if (next === null) break;
     state = next;
-    if (next.estimate.every((value, i) => Math.abs(value - (before[i] as number)) < 1e-12)) break;
+    if (next.estimate.every((value, i) => Math.abs(value - (before[i] as number)) < 1e-10)) break;
   }
   return { model: 'exact', solution: solveWeighted(readings, state.changes, state.residuals), ...state };
 }
 
-/** Lays a model through readings, of which there is at least one. */
-export function fitModel(model: FitModel, readings: readonly Reading[]): ModelFit | null {
-  return model === 'exact' ? fitExact(readings) : fitApproximate(readings);
+/**
+ * Lays a model through readings, of which there is at least one; a fit of the same model to
+ * nearly the same readings saves the search its first steps.
+ */
+export function fitModel(model: FitModel, readings: readonly Reading[], near?: ModelFit): ModelFit | null {
+  return model === 'exact' ? fitExact(readings, near) : fitApproximate(readings);
 }

@@ -7,7 +7,7 @@ const SMALLEST_SLIP = 0.3;
 /** How often a clean swing may raise a false alarm: for the first reading, and for those looked at behind it. */
 const FALSE_ALARMS = { first: 0.017, further: 0.001 };
 /** Readings that may be bad at once, and freedom that must be left after each: measured, see tests/bench. */
-const MOST_SUSPECTS = 4;
+const MOST_SUSPECTS = 3;
 const FREEDOM_FOR_FURTHER = 7;
 /** A reading that alone fixes part of the curve always agrees with it. */
 const LEVERAGE_LIMIT = 1 - 1e-6;
@@ -63,7 +63,7 @@ export function searchSuspects(model: FitModel, all: readonly Reading[]): Suspec
     const limit = studentLimit(1 - alarms / readings.length, freedom - 1);
     readings = readings.filter((reading) => reading !== bad);
     taken.push(bad.index);
-    const next = fitModel(model, readings);
+    const next = fitModel(model, readings, fit);
     if (next === null) break;
     fit = next;
     if (t > limit && slip >= SMALLEST_SLIP) {
