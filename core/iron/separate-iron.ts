@@ -1,4 +1,4 @@
-import { checkFinite, checkRange } from '../angle/check-number.js';
+import { checkRange } from '../angle/check-number.js';
 import type { Caution } from '../working/caution.js';
 import { checkField, type EarthField } from './earth-field.js';
 import { finiteOrNull } from './finite-or-null.js';
@@ -127,14 +127,18 @@ function errorOf({ variance, ...line }: SemicircularLine, part: 'permanent' | 'i
   return variance === null || line[part] === null ? null : Math.sqrt(variance[part]);
 }
 
+/** No coefficient is near it; sums of such numbers stay finite. */
+const LARGEST = 1e100;
+
 function checkObservation({ exact, field, lambda, standardErrors = {} }: IronObservation, index: number): void {
   const name = `observations[${index}]`;
+  const check = (what: string, value: number): void => checkRange(`${name}.${what}`, value, -LARGEST, LARGEST);
   checkField(`${name}.field`, field);
-  checkRange(`${name}.field.h`, field.h, Number.MIN_VALUE, Number.MAX_VALUE);
-  for (const key of ['B', 'C'] as const) if (exact[key] !== null) checkFinite(`${name}.exact.${key}`, exact[key]);
-  for (const key of unchangingNames) checkFinite(`${name}.exact.${key}`, exact[key] ?? 0);
-  checkFinite(`${name}.lambda`, lambda ?? 1);
+  checkRange(`${name}.field.h`, field.h, Number.MIN_VALUE, LARGEST);
+  for (const key of ['B', 'C'] as const) if (exact[key] !== null) check(`exact.${key}`, exact[key]);
+  for (const key of unchangingNames) check(`exact.${key}`, exact[key] ?? 0);
+  check('lambda', lambda ?? 1);
   for (const key of ['B', 'C', ...unchangingNames] as const) {
-    checkRange(`${name}.standardErrors.${key}`, standardErrors[key] ?? 0, 0, Number.MAX_VALUE);
+    checkRange(`${name}.standardErrors.${key}`, standardErrors[key] ?? 0, 0, LARGEST);
   }
 }

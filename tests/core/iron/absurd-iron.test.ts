@@ -20,6 +20,7 @@ function numbersIn(value: unknown): number[] {
   return value !== null && typeof value === 'object' ? Object.values(value).flatMap(numbersIn) : [];
 }
 
+const absurdNumber = fc.double({ min: -1e100, max: 1e100, noNaN: true });
 const settings = { numRuns: 300 };
 
 test('iron of any finite size, any field and any heel give numbers or null, never NaN, Infinity or an error', () => {
@@ -58,9 +59,9 @@ test('deviations stay in (-180, 180] and compass headings in [0, 360)', () => {
   );
 });
 
-test('coefficients of any finite size are separated and predicted without NaN', () => {
+test('coefficients up to a googol are separated and predicted without NaN', () => {
   fc.assert(
-    fc.property(absurdField, absurdField, finite, finite, finite, (one, other, B, C, lambda) => {
+    fc.property(absurdField, absurdField, absurdNumber, absurdNumber, absurdNumber, (one, other, B, C, lambda) => {
       fc.pre(one.h > 0 && other.h > 0);
       const separated = separateIron([
         { exact: { B, C, A: C }, field: one, lambda },
