@@ -1,0 +1,58 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
+import { formatAmplitude } from '../../core/angle/quadrantal.js';
+import type { AmplitudeBearing, AmplitudeSight } from '../../core/sight/amplitude-sight.js';
+import { headlineView } from '../shared/headline-view.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { spokenError } from '../shared/spoken.js';
+
+/** The error in one line, and its split. */
+export function answerView(host: LubberElement, result: AmplitudeSight): TemplateResult {
+  return headlineView(host, result);
+}
+
+/** Before a bearing is entered: where the body will be. */
+export function planView(host: LubberElement, bearing: AmplitudeBearing, body: string): TemplateResult {
+  return html`<p class="answer" part="answer">
+      <bdi dir="ltr">${formatBearing(bearing.trueBearing)}</bdi><small>${host.t('sight.mark.true')}</small>
+    </p>
+    <p class="soft">
+      ${host.t('amplitude.plan', {
+        body: body.charAt(0).toUpperCase() + body.slice(1),
+        side: host.t(`amplitude.side.${bearing.side}`),
+        bearing: formatBearing(bearing.trueBearing),
+        amplitude: formatAmplitude(bearing.amplitude, bearing.side),
+      })}
+    </p>`;
+}
+
+/** How fast the bearing moves: what a minute or a tenth of a degree of altitude would matter. */
+export function rateText(host: LubberElement, bearing: AmplitudeBearing): string {
+  return host.t('amplitude.rate', {
+    perMinute: formatAngle(bearing.perMinute, 2),
+    perTenth: formatAngle(bearing.perTenthOfAltitude, 2),
+  });
+}
+
+/** The picture in words. */
+export function pictureText(host: LubberElement, result: AmplitudeSight, compassBearing: number, body: string): string {
+  return host.t('amplitude.picture', {
+    body: body.charAt(0).toUpperCase() + body.slice(1),
+    side: host.t(`amplitude.side.${result.side}`),
+    true: formatBearing(result.trueBearing),
+    compass: formatBearing(compassBearing),
+    error: spokenError(result.error, host.t),
+  });
+}
+
+/** The correction of the hand tables in words, and which way an observed amplitude is moved by it. */
+export function handText(host: LubberElement, result: AmplitudeSight, latitude: number): TemplateResult | typeof nothing {
+  if (result.celestialAmplitude === null) return nothing;
+  const correction = result.celestialAmplitude - result.amplitude;
+  // The observed amplitude plus this correction is the celestial one; north is towards the pole of a northern observer.
+  const towards = latitude === 0 ? correction > 0 : Math.sign(correction) === Math.sign(latitude);
+  return html`<p class="small soft">
+    ${host.t(towards ? 'amplitude.hand.towards' : 'amplitude.hand.away', { size: formatError(Math.abs(correction), 2).replace(/ [EW]$/, '') })}
+  </p>`;
+}

@@ -1,0 +1,40 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import type { AmplitudeSight } from '../../core/sight/amplitude-sight.js';
+import { cautionsView, standingCautions } from '../shared/caution-view.js';
+import { doubtView } from '../shared/doubt-view.js';
+import { RIBBON_WIDTH, horizonRibbon } from '../shared/horizon-ribbon.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { stepsView, workingView } from '../shared/working-view.js';
+import { handText, pictureText, rateText } from './amplitude-answer.js';
+
+/** What stands below the answer: picture, cautions, doubt, working, and the way into the record. */
+export function explanationView(
+  host: LubberElement,
+  result: AmplitudeSight,
+  compassBearing: number,
+  body: string,
+  onRecord: () => void,
+): TemplateResult {
+  const hand =
+    result.handSteps.length > 0
+      ? html`<h3>${host.t('amplitude.hand')}</h3>
+          ${stepsView(host, result.handSteps)} ${handText(host, result, result.latitude)}`
+      : nothing;
+  return html`${horizonRibbon(
+      [
+        { bearing: result.trueBearing, label: host.t('sight.mark.true'), kind: 'body', height: result.centreHeight },
+        { bearing: compassBearing, label: host.t(`sight.mark.${result.compass === 'gyro' ? 'gyro' : 'compass'}`), kind: 'reading' },
+      ],
+      host.t('sight.error').toLowerCase(),
+      pictureText(host, result, compassBearing, body),
+      host.width.narrow ? RIBBON_WIDTH.narrow : RIBBON_WIDTH.wide,
+    )}
+    <p class="small soft">${rateText(host, result)}</p>
+    ${cautionsView(host, result.cautions)}
+    <div class="after">
+      ${workingView(host, result.steps, hand)} ${doubtView(host, result.doubt)}
+      <p class="row after no-print"><button type="button" @click=${onRecord}>${host.t('record')}</button></p>
+    </div>
+    ${standingCautions(host)}`;
+}

@@ -1,0 +1,310 @@
+import { html, nothing } from 'lit';
+import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
+import { amplitudeBearing, amplitudeSight } from '../../core/sight/amplitude-sight.js';
+import type { AmplitudeBearing, AmplitudeSight, CompassKind, NoAmplitude } from '../../core/sight/amplitude-sight.js';
+import { bodyNamed } from '../../core/sky/body.js';
+import type { BodyName } from '../../core/sky/body.js';
+import type { HorizonMoment } from '../../core/sky/horizon-altitude.js';
+import { formatInstant } from '../../core/time/instant.js';
+import { answerStyles } from '../shared/answer-styles.js';
+import { bodySelect } from '../shared/body-select.js';
+import { choiceView } from '../shared/choice-view.js';
+import { valueOf } from '../shared/field.js';
+import type { FieldInput } from '../shared/field.js';
+import { fieldView } from '../shared/field-view.js';
+import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { missingView } from '../shared/missing-view.js';
+import type { FieldName } from '../shared/missing-view.js';
+import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
+import { bearingField, dateField, errorField, heightOfEyeField, latitudeField, longitudeField, timeField } from '../shared/trade-fields.js';
+import { amplitudeMessages } from './amplitude-messages.js';
+import { answerView, planView } from './amplitude-answer.js';
+import { amplitudeRecord } from './amplitude-record.js';
+import { explanationView } from './amplitude-explanation.js';
+import { momentRule } from './moment-rule.js';
+import { nextEvent } from './next-event.js';
+
+const moments: readonly HorizonMoment[] = ['celestial', 'upper-limb', 'centre', 'lower-limb'];
+
+const fields = {
+  latitude: latitudeField,
+  longitude: longitudeField,
+  date: dateField,
+  time: timeField,
+  heightOfEye: heightOfEyeField,
+  bearing: bearingField('C'),
+  heading: bearingField('C'),
+  variation: errorField,
+  cardDeviation: errorField,
+};
+
+/**
+ * Compass error from a body at rising or setting: where, when, what the compass showed;
+ * then the error, its split into variation and deviation, how far to trust it, and why.
+ *
+ * @element lubber-amplitude
+ * @fires lubber-result - when what the user did led to an error: `inputs`, `result`
+ * @fires lubber-record-request - when the user offers the result to a record book
+ * @csspart frame - the whole widget
+ * @csspart field - one field with its label
+ * @csspart answer - the error in one line
+ * @csspart working - the steps of the working
+ * @csspart doubt - the causes of doubt
+ * @csspart cautions - what is odd about the result
+ */
+export class LubberAmplitude extends LubberElement {
+  static override styles: CSSResultGroup = [sharedStyles, answerStyles];
+
+  /** The body observed, by its almanac name. */
+  @property() body = 'Sun';
+
+  /** Degrees, north positive, or text such as `33-24.0N`. */
+  @property() latitude?: string | number;
+
+  /** Degrees, east positive, or text such as `071-42.5W`. */
+  @property() longitude?: string | number;
+
+  /** The whole instant, ISO 8601 UTC; fills date and time. */
+  @property() instant?: string | Date;
+
+  /** Day, UTC. */
+  @property() date?: string;
+
+  /** Time of day, UTC. */
+  @property() time?: string;
+
+  /** What was seen: `celestial`, `upper-limb`, `centre` or `lower-limb`. */
+  @property() moment: HorizonMoment = 'celestial';
+
+  /** Height of the eye above the sea, metres. */
+  @property({ attribute: 'height-of-eye' }) heightOfEye?: string | number;
+
+  /** `magnetic` or `gyro`. */
+  @property() compass: CompassKind = 'magnetic';
+
+  /** Bearing of the body by the compass, degrees. */
+  @property() bearing?: string | number;
+
+  /** Ship's head by the same compass, degrees. */
+  @property() heading?: string | number;
+
+  /** Degrees, east positive; left empty, the magnetic model gives it. */
+  @property() variation?: string | number;
+
+  /** What the deviation card says for this heading, degrees, east positive. */
+  @property({ attribute: 'card-deviation' }) cardDeviation?: string | number;
+
+  protected readonly messages = amplitudeMessages;
+  protected readonly fields = fields;
+
+  #bearing: AmplitudeBearing | NoAmplitude | null = null;
+  #result: AmplitudeSight | null = null;
+
+  /** The last result as plain data; null where there is none. */
+  get result(): AmplitudeSight | null {
+    this.#compute();
+    return this.#result;
+  }
+
+  protected override input(name: string): FieldInput {
+    // A bridge at an unknown height: what the handbook's tables assume, 41 ft.
+    return name === 'heightOfEye' ? (this.heightOfEye ?? 12.5) : super.input(name);
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    super.willUpdate(changed);
+    splitInstant(this, changed);
+    this.#compute();
+  }
+
+  get #state() {
+    return {
+      latitude: this.read(fields.latitude, 'latitude'),
+      longitude: this.read(fields.longitude, 'longitude'),
+      date: this.read(fields.date, 'date'),
+      time: this.read(fields.time, 'time'),
+      heightOfEye: this.read(fields.heightOfEye, 'heightOfEye'),
+      bearing: this.read(fields.bearing, 'bearing'),
+      heading: this.read(fields.heading, 'heading'),
+      variation: this.read(fields.variation, 'variation'),
+      cardDeviation: this.read(fields.cardDeviation, 'cardDeviation'),
+    };
+  }
+
+  get #body(): BodyName {
+    return bodyNamed(this.body) ?? 'Sun';
+  }
+
+  get #moment(): HorizonMoment {
+    return moments.includes(this.moment) ? this.moment : 'celestial';
+  }
+
+  get #compass(): CompassKind {
+    return this.compass === 'gyro' ? 'gyro' : 'magnetic';
+  }
+
+  #compute(): void {
+    this.#bearing = null;
+    this.#result = null;
+    const state = this.#state;
+    const latitude = valueOf(state.latitude);
+    const longitude = valueOf(state.longitude);
+    const heightOfEye = valueOf(state.heightOfEye);
+    const instant = combinedInstant(state.date, state.time);
+    if (latitude === undefined || longitude === undefined || heightOfEye === undefined || !instant) return;
+    const seen = { body: this.#body, latitude, longitude, instant, moment: this.#moment, heightOfEye };
+    const compassBearing = valueOf(state.bearing);
+    const refused = [state.variation, state.cardDeviation].some((field) => field.state === 'refused');
+    if (compassBearing === undefined || refused) {
+      this.#bearing = amplitudeBearing(seen);
+      return;
+    }
+    const variation = valueOf(state.variation);
+    const cardDeviation = valueOf(state.cardDeviation);
+    const sight = amplitudeSight({
+      ...seen,
+      compassBearing,
+      compass: this.#compass,
+      ...(variation === undefined ? {} : { variation }),
+      ...(cardDeviation === undefined ? {} : { cardDeviation }),
+    });
+    this.#bearing = sight;
+    this.#result = sight.determined ? sight : null;
+  }
+
+  /** The inputs of the result as plain data; null where something is still missing. */
+  protected override resultDetail() {
+    const result = this.#result;
+    const state = this.#state;
+    const instant = combinedInstant(state.date, state.time);
+    if (!result || !instant) return null;
+    return {
+      inputs: {
+        body: this.#body,
+        latitude: valueOf(state.latitude),
+        longitude: valueOf(state.longitude),
+        instant: formatInstant(instant),
+        moment: this.#moment,
+        heightOfEye: valueOf(state.heightOfEye),
+        compass: this.#compass,
+        bearing: valueOf(state.bearing),
+        heading: valueOf(state.heading) ?? null,
+        variation: valueOf(state.variation) ?? null,
+        cardDeviation: valueOf(state.cardDeviation) ?? null,
+      },
+      result,
+    };
+  }
+
+  /** The body as it stands in a sentence. */
+  get #bodyInWords(): string {
+    const key = `body.${this.#body}`;
+    const text = this.t(key);
+    return text === key ? this.#body : text;
+  }
+
+  #next(event: 'rising' | 'setting'): void {
+    const state = this.#state;
+    const outcome = nextEvent(this.t, {
+      body: this.#body,
+      bodyInWords: this.#bodyInWords,
+      latitude: valueOf(state.latitude),
+      longitude: valueOf(state.longitude),
+      heightOfEye: valueOf(state.heightOfEye) ?? 0,
+      moment: this.#moment,
+      event,
+      after: combinedInstant(state.date, state.time) ?? new Date(),
+    });
+    this.announcement = outcome.said;
+    if (!outcome.instant) return;
+    this.change('date', formatInstant(outcome.instant).slice(0, 10));
+    this.change('time', formatInstant(outcome.instant).slice(11, 19));
+  }
+
+  #fieldsView(): TemplateResult {
+    const state = this.#state;
+    const gyro = this.#compass === 'gyro';
+    const body = this.#bodyInWords;
+    return html`<div class="fields">
+      ${bodySelect(this, this.#body)}
+      ${placeView(this, state, fields)}
+      ${whenView(this, state, fields)}
+      <div class="row field">
+        <button type="button" @click=${() => this.#next('rising')}>${this.t('amplitude.next.rising')}</button>
+        <button type="button" @click=${() => this.#next('setting')}>${this.t('amplitude.next.setting')}</button>
+        ${this.announcement ? html`<p class="hint" aria-hidden="true">${this.announcement}</p>` : nothing}
+      </div>
+      ${choiceView(
+        this,
+        'moment',
+        this.t('amplitude.moment'),
+        this.#moment,
+        moments.map((value) => ({ value, label: this.t(`amplitude.moment.${value}`) })),
+      )}
+      ${momentRule(this, this.#body, this.#moment, valueOf(state.heightOfEye))}
+      ${fieldView(this, 'heightOfEye', fields.heightOfEye, state.heightOfEye, { label: this.t('sight.heightOfEye') })}
+      ${choiceView(
+        this,
+        'compass',
+        this.t('sight.compass'),
+        this.#compass,
+        (['magnetic', 'gyro'] as const).map((value) => ({ value, label: this.t(`sight.compass.${value}`) })),
+      )}
+      ${fieldView(this, 'bearing', bearingField(gyro ? 'G' : 'C'), state.bearing, { label: this.t(gyro ? 'sight.bearing.gyro' : 'sight.bearing', { body }) })}
+      ${fieldView(this, 'heading', bearingField(gyro ? 'G' : 'C'), state.heading, { label: this.t(gyro ? 'sight.heading.gyro' : 'sight.heading') })}
+      ${gyro
+        ? nothing
+        : html`<div class="pair">
+            ${fieldView(this, 'variation', fields.variation, state.variation, { label: this.t('sight.variation'), placeholder: this.t('sight.variation.model') })}
+            ${fieldView(this, 'cardDeviation', fields.cardDeviation, state.cardDeviation, {
+              label: this.t('sight.cardDeviation'),
+              placeholder: this.t('sight.cardDeviation.none'),
+            })}
+          </div>`}
+    </div>`;
+  }
+
+  #missing(): TemplateResult {
+    const state = this.#state;
+    const labels: FieldName[] = [
+      { state: state.latitude, label: this.t('sight.latitude'), needed: true },
+      { state: state.longitude, label: this.t('sight.longitude'), needed: true },
+      { state: state.date, label: this.t('sight.date'), needed: true },
+      { state: state.time, label: this.t('sight.time'), needed: true },
+      { state: state.heightOfEye, label: this.t('sight.heightOfEye'), needed: true },
+      { state: state.bearing, label: this.t('sight.bearing', { body: this.#bodyInWords }), needed: true },
+      { state: state.heading, label: this.t('sight.heading'), needed: false },
+      { state: state.variation, label: this.t('sight.variation'), needed: false },
+      { state: state.cardDeviation, label: this.t('sight.cardDeviation'), needed: false },
+    ];
+    return missingView(this, labels);
+  }
+
+  protected override render(): TemplateResult {
+    const bearing = this.#bearing;
+    const result = this.#result;
+    const body = this.#bodyInWords;
+    const compassBearing = valueOf(this.#state.bearing) ?? 0;
+    const shown = this.answer === 'shown';
+    return this.frame(html`
+      <h2>${this.t('amplitude.title')}</h2>
+      <div class="columns">
+        ${this.#fieldsView()}
+        <div class="headline" aria-live="polite">
+          ${result && shown ? answerView(this, result) : nothing}
+          ${!result && bearing?.determined && shown ? planView(this, bearing, body) : nothing}
+          ${bearing && !bearing.determined ? html`<p class="waiting wrong">${this.t(`amplitude.none.${bearing.reason}`, { body: capital(body) })}</p>` : nothing}
+          ${result || (bearing && !bearing.determined) ? nothing : this.#missing()}
+        </div>
+        <div class="explanation">
+          ${result && shown
+            ? explanationView(this, result, compassBearing, body, () => this.offerRecord(amplitudeRecord(this.resultDetail())))
+            : nothing}
+        </div>
+      </div>
+    `);
+  }
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

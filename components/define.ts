@@ -1,0 +1,2 @@
+/** Registers every widget. */
+import './amplitude/define.js';

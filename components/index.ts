@@ -1,0 +1,7 @@
+/** The classes of all widgets and their types; registers nothing. */
+export { LubberAmplitude } from './amplitude/amplitude.js';
+export { LubberRecordRequestEvent, LubberResultEvent } from './shared/events.js';
+export type { RecordRequestDetail, ResultDetail } from './shared/events.js';
+export { addTranslation } from './shared/catalogue.js';
+export type { Catalogue } from './shared/catalogue.js';
+export { register } from './shared/register.js';

@@ -1,0 +1,14 @@
+import type { TemplateResult } from 'lit';
+import { bodyNames, kindOf } from '../../core/sky/body.js';
+import { selectView } from './choice-view.js';
+import type { LubberElement } from './lubber-element.js';
+
+/** The list of bodies: Sun, Moon and planets, then the stars by name. */
+export function bodySelect(host: LubberElement, chosen: string): TemplateResult {
+  const option = (name: string): { value: string; label: string } => ({ value: name, label: name });
+  const stars = bodyNames.filter((name) => kindOf(name) === 'star');
+  return selectView(host, 'body', host.t('sight.body'), chosen, [
+    { label: host.t('sight.bodies.solar'), options: bodyNames.filter((name) => kindOf(name) !== 'star').map(option) },
+    { label: host.t('sight.bodies.stars'), options: [...stars].sort((a, b) => a.localeCompare(b)).map(option) },
+  ]);
+}

@@ -1,0 +1,56 @@
+import { html } from 'lit';
+import type { TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { LubberElement } from './lubber-element.js';
+
+/** A choice of one from few, as radio buttons of the browser's own. */
+export function choiceView(
+  host: LubberElement,
+  name: string,
+  label: string,
+  chosen: string,
+  options: readonly { readonly value: string; readonly label: string }[],
+): TemplateResult {
+  const locked = host.isLocked(name);
+  return html`<fieldset part="field">
+    <legend class="legend">${label}</legend>
+    <div class="choices ${options.length === 3 ? 'three' : ''}">
+      ${options.map(
+        (option) => html`<label class=${option.value === chosen ? 'chosen' : ''}>
+          <input
+            type="radio"
+            name=${name}
+            .value=${option.value}
+            .checked=${live(option.value === chosen)}
+            ?disabled=${locked && option.value !== chosen}
+            @change=${() => host.change(name, option.value)}
+          />${option.label}
+        </label>`,
+      )}
+    </div>
+  </fieldset>`;
+}
+
+/** A choice of one from many, as the browser's own list. */
+export function selectView(
+  host: LubberElement,
+  name: string,
+  label: string,
+  chosen: string,
+  groups: readonly { readonly label: string; readonly options: readonly { readonly value: string; readonly label: string }[] }[],
+): TemplateResult {
+  return html`<div class="field" part="field">
+    <label for=${name}>${label}</label>
+    <div class="entry">
+      <select id=${name} ?disabled=${host.isLocked(name)} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
+        ${groups.map(
+          (group) => html`<optgroup label=${group.label}>
+            ${group.options.map(
+              (option) => html`<option value=${option.value} .selected=${live(option.value === chosen)}>${option.label}</option>`,
+            )}
+          </optgroup>`,
+        )}
+      </select>
+    </div>
+  </div>`;
+}

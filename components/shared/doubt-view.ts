@@ -1,0 +1,39 @@
+import { html } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatAngle } from '../../core/angle/format-angle.js';
+import type { Doubt } from '../../core/working/doubt.js';
+import type { LubberElement } from './lubber-element.js';
+import { quantityText } from './quantity-text.js';
+
+/** The causes of doubt, what each was supposed to be and what it does, on request. */
+export function doubtView(host: LubberElement, doubt: Doubt): TemplateResult {
+  return html`<details part="doubt">
+    <summary>${host.t('doubt')}</summary>
+    <div class="scroll">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">${host.t('doubt.cause')}</th>
+            <th scope="col" class="figure">${host.t('doubt.supposed')}</th>
+            <th scope="col" class="figure">${host.t('doubt.effect')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${doubt.items.map(
+            (item) => html`<tr>
+              <td>${host.t(`doubt.${item.code}`)}</td>
+              <td class="figure">± ${quantityText(item.cause)}</td>
+              <td class="figure">${formatAngle(item.effect, 2)}</td>
+            </tr>`,
+          )}
+          <tr>
+            <td>${host.t('doubt.total')}</td>
+            <td></td>
+            <td class="figure">${formatAngle(doubt.total, 2)}</td>
+          </tr>
+        </tbody>
+      </table>
+    </div>
+    <p class="small soft">${host.t('doubt.sigma')}</p>
+  </details>`;
+}

@@ -1,0 +1,53 @@
+import type { Reading } from '../../core/text/reading.js';
+
+/** How one field of a widget is read, written, stepped and shown back. */
+export interface Field<T> {
+  /** Reads what was typed. */
+  parse(text: string): Reading<T>;
+  /** Writes a value as a user would type it; also how a property that is no text is taken over. */
+  write(value: T): string;
+  /** How the understood value is shown at the end of the field. */
+  show(value: T): string;
+  /** The value one step on, for the up and down keys. */
+  step?(value: T, direction: 1 | -1): T;
+  /** May stay empty. */
+  readonly optional?: boolean;
+  /** Catalogue key of what is accepted, said with every refusal. */
+  readonly accepted: string;
+  readonly inputMode?: 'decimal' | 'text' | 'numeric';
+}
+
+/** What became of one field: nothing typed, a value, or a refusal. */
+export type FieldState<T> =
+  | { readonly state: 'empty'; readonly text: '' }
+  | { readonly state: 'value'; readonly text: string; readonly value: T; readonly assumed?: string }
+  | { readonly state: 'refused'; readonly text: string; readonly refusal: string };
+
+/** A property of a widget as a field takes it: text as typed, or a value of the field's own. */
+export type FieldInput = string | number | Date | undefined | null;
+
+/** The text of a property: what the user typed, or a number or date written out. */
+export function textOf<T>(field: Field<T>, input: FieldInput): string {
+  if (input === undefined || input === null) return '';
+  if (typeof input === 'string') {
+    // Frameworks write these two words when they mean nothing.
+    return input === 'undefined' || input === 'null' ? '' : input;
+  }
+  if (typeof input === 'number' && !Number.isFinite(input)) return '';
+  return field.write(input as unknown as T);
+}
+
+export function readField<T>(field: Field<T>, input: FieldInput): FieldState<T> {
+  const text = textOf(field, input);
+  if (text.trim() === '') return { state: 'empty', text: '' };
+  const reading = field.parse(text);
+  if (!reading.ok) return { state: 'refused', text, refusal: reading.refusal };
+  return reading.assumed === undefined
+    ? { state: 'value', text, value: reading.value }
+    : { state: 'value', text, value: reading.value, assumed: reading.assumed };
+}
+
+/** The value of a field, or undefined where it is empty or refused. */
+export function valueOf<T>(state: FieldState<T>): T | undefined {
+  return state.state === 'value' ? state.value : undefined;
+}

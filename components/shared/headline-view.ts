@@ -1,0 +1,67 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatAngle, formatBearing, formatError, roundTo } from '../../core/angle/format-angle.js';
+import type { VariationSource } from '../../core/sight/variation-source.js';
+import type { Doubt } from '../../core/working/doubt.js';
+import type { LubberElement } from './lubber-element.js';
+import { spokenError } from './spoken.js';
+
+/** What a sight's headline needs of its result. */
+export interface Headline {
+  readonly trueBearing: number;
+  readonly error: number;
+  readonly compass: 'magnetic' | 'gyro';
+  readonly doubt: Doubt;
+  readonly variation: VariationSource;
+  readonly deviation: number | null;
+  readonly cardDeviation: number | null;
+  readonly difference: number | null;
+}
+
+/** Practice rounds the error to the nearest half degree (Pub. 9, 2002 and later, art. 1700). */
+function ofPractice(error: number): string {
+  const half = roundTo(error * 2, 0) / 2;
+  return formatError(half, 1).replace('.5°', '½°').replace('.0°', '°').replace(/^0½/, '½');
+}
+
+function part(label: string, value: string, spoken: string, remark = ''): TemplateResult {
+  return html`<div>
+    <dt>${label}</dt>
+    <dd>
+      <bdi dir="ltr" aria-hidden="true">${value}</bdi><span class="spoken">${spoken}</span>
+      ${remark ? html`<small>${remark}</small>` : nothing}
+    </dd>
+  </div>`;
+}
+
+function variationPart(host: LubberElement, variation: VariationSource): TemplateResult {
+  if (variation.source === 'none') {
+    return part(host.t('sight.split.variation'), '–', host.t('sight.split.unknown'), host.t('sight.split.unknown'));
+  }
+  const remark = variation.source === 'model' ? variation.model : host.t('sight.split.given');
+  return part(host.t('sight.split.variation'), formatError(variation.value), spokenError(variation.value, host.t), remark);
+}
+
+/** The error in one line to be read at arm's length, then what it consists of. */
+export function headlineView(host: LubberElement, result: Headline): TemplateResult {
+  const gyro = result.compass === 'gyro';
+  const name = host.t(gyro ? 'sight.gyroError' : 'sight.error');
+  const doubt = formatAngle(result.doubt.total, 1);
+  const { deviation, cardDeviation, difference } = result;
+  const errorPart = (label: string, value: number): TemplateResult => part(host.t(label), formatError(value), spokenError(value, host.t));
+  return html`<p class="answer" part="answer">
+      <span class="spoken">${name} ${spokenError(result.error, host.t)}, ± ${doubt}</span>
+      <span aria-hidden="true">
+        <span class="name">${name}</span> <bdi dir="ltr">${formatError(result.error)}</bdi><small
+          >± ${doubt}, ${host.t('sight.practice', { error: ofPractice(result.error) })}</small
+        >
+      </span>
+    </p>
+    <dl class="split" part="split">
+      ${part(host.t('sight.split.true'), formatBearing(result.trueBearing), formatBearing(result.trueBearing))}
+      ${gyro ? nothing : variationPart(host, result.variation)}
+      ${deviation === null ? nothing : errorPart('sight.split.deviation', deviation)}
+      ${cardDeviation === null ? nothing : errorPart('sight.split.card', cardDeviation)}
+      ${difference === null ? nothing : errorPart('sight.split.difference', difference)}
+    </dl>`;
+}

@@ -1,0 +1,152 @@
+import { ContextConsumer } from '@lit/context';
+import { LitElement, html } from 'lit';
+import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import { baseStyles } from './base-styles.js';
+import { translate } from './catalogue.js';
+import type { Catalogue, Values } from './catalogue.js';
+import { LubberRecordRequestEvent, LubberResultEvent } from './events.js';
+import type { RecordRequestDetail } from './events.js';
+import { readField } from './field.js';
+import type { Field, FieldInput, FieldState } from './field.js';
+import { fieldStyles } from './field-styles.js';
+import { PageController, themeOf } from './page-controller.js';
+import { release } from './register.js';
+import { sharedMessages } from './shared-messages.js';
+import { shipContext } from './ship-context.js';
+import type { Ship } from './ship-context.js';
+import { themeStyles } from './theme-styles.js';
+import { WidthController } from './width-controller.js';
+
+export const sharedStyles: CSSResultGroup = [baseStyles, themeStyles, fieldStyles];
+
+/**
+ * What all widgets have in common: theme, language, fields read from properties, the event
+ * of a result. A field's property is its text: it holds what the host set or the user typed.
+ */
+export abstract class LubberElement extends LitElement {
+  static readonly lubberlineRelease = release;
+
+  static override styles: CSSResultGroup = sharedStyles;
+
+  static override shadowRootOptions: ShadowRootInit = { ...LitElement.shadowRootOptions, delegatesFocus: true };
+
+  readonly page = new PageController(this);
+
+  readonly width = new WidthController(this);
+
+  readonly #ship = new ContextConsumer(this, { context: shipContext, subscribe: true });
+
+  /** The ship around the widget, where there is one: position, time, variation and card. */
+  get ship(): Ship | undefined {
+    return this.#ship.value;
+  }
+
+  /** `day`, `dusk`, `night` or `auto`; without it the page's `data-lubber-theme` holds. */
+  @property({ reflect: true }) theme?: string;
+
+  /** Names of fields the user may not change, parted by spaces. */
+  @property() locked = '';
+
+  /** `open`, `closed` or `none`: how the working starts. */
+  @property() working: 'open' | 'closed' | 'none' = 'closed';
+
+  /** `hidden` keeps the answer back until the host shows it. */
+  @property() answer: 'shown' | 'hidden' = 'shown';
+
+  /** Fields whose refusal is shown: those the user has left. */
+  @state() private settled: ReadonlySet<string> = new Set();
+
+  /** What was last done for the user, for the polite live region. */
+  @state() protected announcement = '';
+
+  /** English of the widget itself; shared words come with every widget. */
+  protected abstract readonly messages: Catalogue;
+
+  /** The fields by the property each stands for. */
+  protected abstract readonly fields: Readonly<Record<string, Field<unknown>>>;
+
+  #changedByUser = false;
+
+  /** The text of a catalogue key in the page's language. */
+  readonly t = (key: string, values?: Values): string =>
+    translate(this.page.language, this.messages[key] === undefined ? sharedMessages : this.messages, key, values);
+
+  /** What became of the field of a property. */
+  protected read<T>(field: Field<T>, name: string): FieldState<T> {
+    return readField(field, this.input(name));
+  }
+
+  /** The property of a field as it stands; where it is not set, the ship's value. */
+  protected input(name: string): FieldInput {
+    return this.#own(name) ?? (this.ship?.values as Record<string, FieldInput> | undefined)?.[name];
+  }
+
+  #own(name: string): FieldInput {
+    return (this as unknown as Record<string, FieldInput>)[name];
+  }
+
+  /** Whether the host has fixed a field; both spellings of a name are understood. */
+  isLocked(name: string): boolean {
+    const kebab = name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+    const locked = this.locked.split(/\s+/);
+    return locked.includes(name) || locked.includes(kebab);
+  }
+
+  isSettled(name: string): boolean {
+    return this.settled.has(name);
+  }
+
+  /** The user has left a field: from now on what is wrong with it is said. */
+  settle(name: string): void {
+    // A field left empty goes back to what stands in for it.
+    if (this.#own(name) === '') this.change(name, undefined);
+    if (!this.settled.has(name)) this.settled = new Set(this.settled).add(name);
+  }
+
+  /** The user has begun to type in a field that was in order: say nothing until it is left. */
+  unsettle(name: string): void {
+    if (!this.settled.has(name)) return;
+    const rest = new Set(this.settled);
+    rest.delete(name);
+    this.settled = rest;
+  }
+
+  /** Says to assistive technology, politely, what was just done. */
+  say(words: string): void {
+    this.announcement = words;
+  }
+
+  /** Sets a property for the user; a result that follows from it is told to the page. */
+  change(name: string, value: FieldInput): void {
+    (this as unknown as Record<string, FieldInput>)[name] = value;
+    this.#changedByUser = true;
+  }
+
+  /** The plain record of the last result, for the event; null where there is none. */
+  protected abstract resultDetail(): { inputs: Record<string, unknown>; result: unknown } | null;
+
+  protected override updated(changed: PropertyValues<this>): void {
+    super.updated(changed);
+    if (!this.#changedByUser) return;
+    this.#changedByUser = false;
+    const detail = this.resultDetail();
+    if (detail) this.dispatchEvent(new LubberResultEvent({ widget: this.localName, ...detail }));
+  }
+
+  protected offerRecord(entry: RecordRequestDetail['entry']): void {
+    this.dispatchEvent(new LubberRecordRequestEvent({ widget: this.localName, entry }));
+    this.announcement = this.t('record.sent');
+  }
+
+  /** The frame around a widget: theme, density, language, and the polite live region. */
+  protected frame(content: TemplateResult): TemplateResult {
+    const classes = ['frame', themeOf(this.theme, this.page.theme)];
+    if (this.page.bridge) classes.push('bridge');
+    if (this.width.narrow) classes.push('narrow');
+    return html`<div class=${classes.join(' ')} part="frame">
+      ${content}
+      <p class="spoken" role="status" aria-live="polite">${this.announcement}</p>
+    </div>`;
+  }
+}

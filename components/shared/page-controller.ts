@@ -1,0 +1,68 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+
+export const themeNames = ['auto', 'day', 'dusk', 'night'] as const;
+export type Theme = (typeof themeNames)[number];
+
+type Host = ReactiveControllerHost & HTMLElement;
+
+function themeNamed(text: string | null | undefined): Theme | null {
+  return themeNames.find((name) => name === text) ?? null;
+}
+
+/** The nearest element around the host, across shadow roots, that matches a selector. */
+export function closestAround(element: Element, selector: string): Element | null {
+  let from: Element | null = element;
+  while (from) {
+    const found = from.closest(selector);
+    if (found) return found;
+    const root: Node = from.getRootNode();
+    from = root instanceof ShadowRoot ? root.host : null;
+  }
+  return null;
+}
+
+/**
+ * Follows what the page says of theme, density and language: `data-lubber-theme` and
+ * `data-lubber-density` on an element around the widget, and `lang` and `dir`. Changes on
+ * the page's root and body are noticed; a widget's own `theme` comes first.
+ */
+export class PageController implements ReactiveController {
+  theme: Theme = 'auto';
+  bridge = false;
+  language = 'en';
+
+  readonly #host: Host;
+  #observer: MutationObserver | undefined;
+
+  constructor(host: Host) {
+    this.#host = host;
+    host.addController(this);
+  }
+
+  hostConnected(): void {
+    this.#read();
+    this.#observer = new MutationObserver(() => {
+      this.#read();
+      this.#host.requestUpdate();
+    });
+    const attributeFilter = ['data-lubber-theme', 'data-lubber-density', 'lang', 'dir'];
+    for (const node of [document.documentElement, document.body]) {
+      this.#observer.observe(node, { attributes: true, attributeFilter });
+    }
+  }
+
+  hostDisconnected(): void {
+    this.#observer?.disconnect();
+  }
+
+  #read(): void {
+    this.theme = themeNamed(closestAround(this.#host, '[data-lubber-theme]')?.getAttribute('data-lubber-theme')) ?? 'auto';
+    this.bridge = closestAround(this.#host, '[data-lubber-density]')?.getAttribute('data-lubber-density') === 'bridge';
+    this.language = closestAround(this.#host, '[lang]')?.getAttribute('lang') || 'en';
+  }
+}
+
+/** The theme an attribute asks for, or the page's. */
+export function themeOf(own: string | undefined, page: Theme): Theme {
+  return themeNamed(own) ?? page;
+}

@@ -1,0 +1,99 @@
+import { html } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatDate, formatInstant, formatTimeOfDay, instantOf, parseInstant } from '../../core/time/instant.js';
+import type { CivilDate } from '../../core/time/parse-date.js';
+import { askPosition } from './device-position.js';
+import { valueOf } from './field.js';
+import type { Field, FieldState } from './field.js';
+import { fieldView } from './field-view.js';
+import type { LubberElement } from './lubber-element.js';
+import { latitudeField, longitudeField } from './trade-fields.js';
+
+/** The instant of the two fields; null unless both are in order. */
+export function combinedInstant(date: FieldState<CivilDate>, time: FieldState<number>): Date | null {
+  const [day, second] = [valueOf(date), valueOf(time)];
+  return day === undefined || second === undefined ? null : instantOf(day, second);
+}
+
+interface HasInstant {
+  instant?: string | Date;
+  date?: string;
+  time?: string;
+}
+
+/** Takes an `instant` set by the host over into the fields of date and time. */
+export function splitInstant(host: LubberElement & HasInstant, changed: ReadonlyMap<PropertyKey, unknown>): void {
+  if (!changed.has('instant') || host.instant === undefined || host.instant === null) return;
+  if (host.instant instanceof Date) {
+    if (Number.isNaN(host.instant.getTime())) return;
+    host.date = formatDate(host.instant);
+    host.time = formatTimeOfDay(host.instant);
+    return;
+  }
+  const reading = parseInstant(host.instant);
+  if (reading.ok) {
+    host.date = formatDate(reading.value);
+    host.time = formatTimeOfDay(reading.value);
+  } else if (reading.refusal !== 'empty') {
+    // What cannot be read is shown where the user can mend it, with the reason.
+    [host.date = '', host.time = ''] = host.instant.split(/[T ]/);
+    host.settle('date');
+    host.settle('time');
+  }
+}
+
+/** Latitude and longitude, and the button that asks the device. */
+export function placeView(
+  host: LubberElement,
+  state: { readonly latitude: FieldState<number>; readonly longitude: FieldState<number> },
+  fields: { readonly latitude: Field<number>; readonly longitude: Field<number> },
+): TemplateResult {
+  const locked = host.isLocked('latitude') || host.isLocked('longitude');
+  const onHere = async (): Promise<void> => {
+    host.say(host.t('here.waiting'));
+    const answer = await askPosition();
+    host.say(host.t(`here.${answer.outcome}`, answer.outcome === 'taken' ? { metres: Math.ceil(answer.accuracy) } : {}));
+    if (answer.outcome !== 'taken') return;
+    host.change('latitude', latitudeField.write(answer.latitude));
+    host.change('longitude', longitudeField.write(answer.longitude));
+  };
+  return html`${fieldView(host, 'latitude', fields.latitude, state.latitude, {
+    label: host.t('sight.latitude'),
+    ...(locked ? {} : { action: html`<button type="button" class="plain" @click=${onHere}>${host.t('here')}</button>` }),
+  })}
+  ${fieldView(host, 'longitude', fields.longitude, state.longitude, { label: host.t('sight.longitude') })}`;
+}
+
+/** The day of the week and the day, as a reader of the page's language writes them. */
+function weekday(language: string, date: FieldState<CivilDate>): string {
+  const day = valueOf(date);
+  if (!day) return '';
+  const options = { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' } as const;
+  try {
+    return instantOf(day, 0).toLocaleDateString(language, options);
+  } catch {
+    // A page may name a language that is none.
+    return instantOf(day, 0).toLocaleDateString('en', options);
+  }
+}
+
+/** Date and time, UTC, and the button that asks the clock. */
+export function whenView(
+  host: LubberElement,
+  state: { readonly date: FieldState<CivilDate>; readonly time: FieldState<number> },
+  fields: { readonly date: Field<CivilDate>; readonly time: Field<number> },
+): TemplateResult {
+  const locked = host.isLocked('date') || host.isLocked('time') || host.isLocked('instant');
+  const onNow = (): void => {
+    const instant = formatInstant(new Date());
+    host.change('date', instant.slice(0, 10));
+    host.change('time', instant.slice(11, 19));
+    host.say(host.t('now.taken', { instant: instant.slice(0, 19).replace('T', ' ') }));
+  };
+  return html`${fieldView(host, 'date', fields.date, state.date, {
+    label: host.t('sight.date'),
+    echo: weekday(host.page.language, state.date),
+    ...(locked ? {} : { action: html`<button type="button" class="plain" @click=${onNow}>${host.t('now')}</button>` }),
+  })}
+  ${fieldView(host, 'time', fields.time, state.time, { label: host.t('sight.time') })}`;
+}

@@ -1,0 +1,34 @@
+import {
+  formatAngle,
+  formatBearing,
+  formatError,
+  formatLatitude,
+  formatLongitude,
+  formatNumber,
+} from '../../core/angle/format-angle.js';
+import type { Quantity, Unit } from '../../core/working/quantity.js';
+
+const writers: Record<Unit, (value: number) => string> = {
+  bearing: (value) => formatBearing(value),
+  error: (value) => formatError(value),
+  latitude: (value) => formatLatitude(value),
+  declination: (value) => formatLatitude(value),
+  longitude: (value) => formatLongitude(value),
+  hourAngle: (value) => formatAngle(value, 2),
+  angle: (value) => formatAngle(value, 2),
+  arcminutes: (value) => `${formatNumber(value, 1)}′`,
+  metres: (value) => `${formatNumber(value, 1)} m`,
+  nauticalMiles: (value) => `${formatNumber(value, 1)} M`,
+  nanotesla: (value) => `${formatNumber(value / 1000, 2)} µT`,
+  years: (value) => formatNumber(value, 1),
+  seconds: (value) => `${formatNumber(value, 0)} s`,
+  minutes: (value) => `${formatNumber(value, 1)} min`,
+  knots: (value) => `${formatNumber(value, 1)} kn`,
+  perMinute: (value) => `${formatNumber(value, 2)}°/min`,
+  number: (value) => formatNumber(value, 4),
+};
+
+/** A quantity as the trade writes it. */
+export function quantityText({ value, unit }: Quantity): string {
+  return writers[unit](value);
+}

@@ -1,0 +1,24 @@
+/** The release these files belong to; two releases on one page are worth one warning. */
+export const release = '0.1.0';
+
+interface Released {
+  readonly lubberlineRelease?: string;
+}
+
+/**
+ * Defines a tag unless it is defined already, so that two bundles on a page do no harm.
+ * The first definition stays; another release coming second is said once on the console.
+ */
+export function register(tag: string, element: CustomElementConstructor, registry: CustomElementRegistry = customElements): void {
+  const first = registry.get(tag) as (CustomElementConstructor & Released) | undefined;
+  if (!first) {
+    registry.define(tag, element);
+  } else if (first !== element && first.lubberlineRelease !== release && !warned.has(tag)) {
+    warned.add(tag);
+    // A page's owner can only learn of it here: nothing is thrown into the page.
+    // eslint-disable-next-line no-console
+    console.warn(`<${tag}> is defined already, by release ${first.lubberlineRelease ?? 'unknown'}; release ${release} stays unused.`);
+  }
+}
+
+const warned = new Set<string>();

@@ -1,0 +1,23 @@
+import { createContext } from '@lit/context';
+import type { DeviationCard } from '../../core/deviation/deviation-card.js';
+import type { RecordRequestDetail } from './events.js';
+
+/** Fields that widgets inside a ship share, as text or value, by the property of a widget. */
+export type ShipValues = Readonly<
+  Partial<Record<'latitude' | 'longitude' | 'date' | 'time' | 'heightOfEye' | 'variation' | 'heading', string | number>>
+>;
+
+/** What `<lubber-ship>` shares with the widgets inside it. Nothing needs one. */
+export interface Ship {
+  readonly name: string;
+  readonly compassName: string;
+  readonly values: ShipValues;
+  readonly card: DeviationCard | null;
+  /** Takes a card, such as the one a swing has made, into use. */
+  useCard(card: DeviationCard): void;
+  /** The record book inside the ship listens here; returns how to stop listening. */
+  onRecordRequest(listener: (detail: RecordRequestDetail) => void): () => void;
+}
+
+/** Found by the community protocol's `context-request` event, so a foreign provider works too. */
+export const shipContext = createContext<Ship>('lubber-ship');

@@ -1,0 +1,18 @@
+import { roundTo } from '../../core/angle/format-angle.js';
+import { wrap180, wrap360 } from '../../core/angle/wrap.js';
+
+type Translate = (key: string, values?: Record<string, string | number>) => string;
+
+/** An error as it is said: `3.2 degrees west`. */
+export function spokenError(degrees: number, t: Translate, decimals = 1): string {
+  const rounded = wrap180(roundTo(degrees, decimals));
+  const size = t('spoken.degrees', { number: Math.abs(rounded).toFixed(decimals) });
+  if (rounded === 0) return size;
+  return `${size} ${t(rounded > 0 ? 'spoken.east' : 'spoken.west')}`;
+}
+
+/** A bearing as it is said: `045.5 degrees`. */
+export function spokenBearing(degrees: number, t: Translate, decimals = 1): string {
+  const rounded = wrap360(roundTo(wrap360(degrees), decimals));
+  return t('spoken.degrees', { number: rounded.toFixed(decimals).padStart(decimals ? 4 + decimals : 3, '0') });
+}

@@ -1,0 +1,36 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import type { Step } from '../../core/working/step.js';
+import { formulaView, substitutionView, symbolView } from './formula-view.js';
+import type { LubberElement } from './lubber-element.js';
+import { quantityText } from './quantity-text.js';
+
+function stepView(host: LubberElement, step: Step): TemplateResult {
+  const hasSymbols = step.expression !== null && Object.keys(step.values).length > 0;
+  return html`<li>
+    <span>${host.t(`step.${step.code}`)}</span>
+    <span class="line" dir="ltr">
+      ${step.expression
+        ? html`<math><mrow>${symbolView(step.symbol)}<mo>=</mo>${formulaView(step.expression)}</mrow></math>`
+        : nothing}
+      ${step.expression && hasSymbols
+        ? html`<math><mrow><mo>=</mo>${substitutionView(step.expression, step.values)}</mrow></math>`
+        : nothing}
+      <math><mrow>${step.expression ? nothing : symbolView(step.symbol)}<mo>=</mo><mn>${quantityText(step.result)}</mn></mrow></math>
+    </span>
+  </li>`;
+}
+
+/** The steps of a working as they would stand in a work book. */
+export function stepsView(host: LubberElement, steps: readonly Step[]): TemplateResult {
+  return html`<ol class="working">${steps.map((step) => stepView(host, step))}</ol>`;
+}
+
+/** The working that opens; how it starts is the host's choice. */
+export function workingView(host: LubberElement, steps: readonly Step[], after: TemplateResult | typeof nothing = nothing): TemplateResult | typeof nothing {
+  if (host.working === 'none') return nothing;
+  return html`<details part="working" ?open=${host.working === 'open'}>
+    <summary>${host.t('working')}</summary>
+    ${stepsView(host, steps)}${after}
+  </details>`;
+}

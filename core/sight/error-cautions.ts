@@ -1,0 +1,50 @@
+import { wrap180 } from '../angle/wrap.js';
+import { note, warning } from '../working/caution.js';
+import type { Caution } from '../working/caution.js';
+import { quantity } from '../working/quantity.js';
+import type { ErrorSplit } from './error-steps.js';
+
+/** A gyro that errs by more than this wants looking at. Common practice, no source. */
+const GYRO_ERROR_LIMIT = 3;
+/** Below this variation a magnetic and a gyro bearing cannot be told apart by their errors. */
+const TELLING_VARIATION = 5;
+/** How near an error must lie to what the other compass would show. */
+const MIX_UP = 2;
+/** A difference from the card larger than this is worth a second look, whatever its doubt. Common practice, no source. */
+const CARD_DIFFERENCE = 3;
+/** Deviations beyond this are rare on a corrected compass (common flag notices: 5°; Panama Canal: 7°). */
+const UNUSUAL_DEVIATION = 7;
+
+function gyroCautions({ error, variation }: ErrorSplit): Caution[] {
+  if (Math.abs(error) <= GYRO_ERROR_LIMIT) return [];
+  const likeMagnetic =
+    variation.source !== 'none' && Math.abs(variation.value) >= TELLING_VARIATION && Math.abs(wrap180(error - variation.value)) < MIX_UP;
+  return likeMagnetic
+    ? [warning('looks-like-magnetic', { variation: quantity(variation.value, 'error') })]
+    : [warning('gyro-error-large', { error: quantity(error, 'error') })];
+}
+
+/** What is odd about an error and its split, whatever body or mark it came from. */
+export function errorCautions(split: ErrorSplit, doubt: number): Caution[] {
+  const cautions: Caution[] = [];
+  const { variation, deviation, difference, cardDeviation } = split;
+  if (Math.abs(split.error) > 90) cautions.push(warning('other-side', { error: quantity(split.error, 'error') }));
+  if (split.compass === 'gyro') return [...cautions, ...gyroCautions(split)];
+  if (variation.source === 'none') cautions.push(warning('variation-missing'));
+  if (variation.source === 'none' || deviation === null) return cautions;
+  if (variation.zone === 'blackout') cautions.push(warning('blackout-zone'));
+  if (variation.zone === 'caution') cautions.push(warning('caution-zone'));
+  const looksLikeGyro = Math.abs(variation.value) >= TELLING_VARIATION && Math.abs(split.error) < MIX_UP;
+  const signTurned = Math.abs(variation.value) >= TELLING_VARIATION && Math.abs(wrap180(split.error + variation.value)) < MIX_UP;
+  if (looksLikeGyro) cautions.push(warning('looks-like-gyro', { variation: quantity(variation.value, 'error') }));
+  else if (signTurned) cautions.push(warning('variation-turned', { variation: quantity(variation.value, 'error') }));
+  if (difference !== null && cardDeviation !== null) {
+    const size = { difference: quantity(difference, 'error'), doubt: quantity(doubt, 'angle') };
+    if (Math.abs(difference) > Math.max(CARD_DIFFERENCE, 2 * doubt)) cautions.push(warning('far-from-card', size));
+    else if (Math.abs(difference) > 2 * doubt) cautions.push(warning('beyond-doubt-of-card', size));
+    else cautions.push(note('within-doubt-of-card', size));
+  } else if (Math.abs(deviation) > UNUSUAL_DEVIATION && !looksLikeGyro && !signTurned) {
+    cautions.push(warning('deviation-large', { deviation: quantity(deviation, 'error') }));
+  }
+  return cautions;
+}

@@ -1,0 +1,29 @@
+/** What is supposed of one observation, each one standard deviation. */
+export interface SightDoubts {
+  /** Of a bearing read from the compass, degrees. */
+  readonly reading: number;
+  /** Of the time, seconds. */
+  readonly time: number;
+  /** Of the position in each direction, nautical miles. */
+  readonly position: number;
+  /** Of the altitude of a body seen at the horizon, degrees: refraction there is not what tables say. */
+  readonly horizonAltitude: number;
+  /** Of the level of the azimuth circle, degrees. */
+  readonly tilt: number;
+}
+
+/**
+ * Common practice, no source: half a degree for a bearing read at sea, a few seconds for
+ * the time, a mile for the place, a tenth of a degree for refraction at the horizon, half a
+ * degree for the tilt of the circle.
+ */
+export const usualDoubts: SightDoubts = { reading: 0.5, time: 5, position: 1, horizonAltitude: 0.1, tilt: 0.5 };
+
+/** Half the difference a change of one argument makes, up and down; one side where the other has no value. */
+export function effectOf(change: number, of: (shift: number) => number | null, turn: (from: number, to: number) => number): number | null {
+  const [below, here, above] = [of(-change), of(0), of(change)];
+  if (below !== null && above !== null) return Math.abs(turn(below, above)) / 2;
+  if (here === null) return null;
+  const other = below ?? above;
+  return other === null ? null : Math.abs(turn(here, other));
+}

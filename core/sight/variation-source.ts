@@ -1,0 +1,35 @@
+import { magneticField } from '../field/magnetic-field.js';
+import { magneticModelYears } from '../field/magnetic-models.js';
+import type { CompassZone } from '../field/zone.js';
+import { decimalYear } from '../time/decimal-year.js';
+
+/** Where a variation came from, its value and one standard deviation, degrees, east positive. */
+export type VariationSource =
+  | { readonly source: 'given'; readonly value: number; readonly sigma: number; readonly zone: CompassZone | null }
+  | { readonly source: 'model'; readonly model: string; readonly value: number; readonly sigma: number; readonly zone: CompassZone }
+  | { readonly source: 'none'; readonly reason: 'outside-models' | 'no-horizontal-field' };
+
+/**
+ * Doubt of a variation taken from a chart: a rose is read to the quarter degree and its
+ * annual change has been added up for years. Common practice, no source.
+ */
+const GIVEN_SIGMA = 0.25;
+
+/**
+ * The variation to use at a place and instant: the one given, or that of the World Magnetic
+ * Model. There is none outside the models' years unless one is given.
+ */
+export function variationSource(
+  place: { readonly latitude: number; readonly longitude: number },
+  instant: Date,
+  given?: number,
+): VariationSource {
+  const year = decimalYear(instant);
+  const inModels = year >= magneticModelYears.from && year <= magneticModelYears.until;
+  const field = inModels ? magneticField(place, instant) : null;
+  if (given !== undefined) return { source: 'given', value: given, sigma: GIVEN_SIGMA, zone: field?.zone ?? null };
+  if (!field) return { source: 'none', reason: 'outside-models' };
+  // Straight over a dip pole the needle has no direction to take.
+  if (field.variation === null || field.uncertainty.variation === null) return { source: 'none', reason: 'no-horizontal-field' };
+  return { source: 'model', model: field.model, value: field.variation, sigma: field.uncertainty.variation, zone: field.zone };
+}

@@ -1,0 +1,68 @@
+/** A static server for the demo, under the strictest policy a company would set. */
+import { createReadStream, existsSync, statSync } from 'node:fs';
+import { createServer } from 'node:http';
+import { extname, join, normalize, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+const types = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.map': 'application/json; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.txt': 'text/plain; charset=utf-8',
+};
+
+/** Nothing from elsewhere, nothing inline, no connection at all; `lit-html` is Lit's own policy name. */
+export const strictPolicy =
+  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'none'; base-uri 'none'; form-action 'none'; " +
+  "frame-src 'self'; require-trusted-types-for 'script'; trusted-types lit-html";
+
+function fileOf(url) {
+  const path = normalize(decodeURIComponent(new URL(url, 'http://localhost').pathname));
+  const file = join(root, path);
+  if (!file.startsWith(root) || path.split(sep).some((part) => part.startsWith('.') || part === 'node_modules')) return null;
+  if (!existsSync(file)) return null;
+  if (!statSync(file).isDirectory()) return file;
+  const index = join(file, 'index.html');
+  return existsSync(index) ? index : null;
+}
+
+function answer(request, response) {
+  let file = null;
+  try {
+    file = fileOf(request.url ?? '/');
+  } catch {
+    // An address that cannot be decoded is not found.
+  }
+  if (request.url === '/') {
+    response.writeHead(302, { location: '/demo/chart-room/' }).end();
+  } else if (!file) {
+    response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found');
+  } else {
+    response.writeHead(200, {
+      'content-type': types[extname(file)] ?? 'application/octet-stream',
+      'content-security-policy': strictPolicy,
+      'cache-control': 'no-store',
+    });
+    createReadStream(file).pipe(response);
+  }
+}
+
+/** Serves the project folder on this machine only; takes the next free port when one is taken. */
+export function serve({ port = 0 } = {}) {
+  return new Promise((resolve, reject) => {
+    const server = createServer(answer);
+    server.on('error', (error) => {
+      if (error.code === 'EADDRINUSE' && port !== 0 && port < 65535) resolve(serve({ port: port + 1 }));
+      else reject(error);
+    });
+    server.listen(port, '127.0.0.1', () => {
+      resolve({ server, address: `http://127.0.0.1:${server.address().port}/` });
+    });
+  });
+}

@@ -1,0 +1,10 @@
+/** `npm start`: installs what is missing, builds, serves the demo and prints its address. */
+import { spawnSync } from 'node:child_process';
+import { ensurePackages, projectFolder } from '../tests/install.js';
+import { serve } from './serve.js';
+
+ensurePackages();
+const built = spawnSync(process.execPath, ['components/build.js'], { cwd: projectFolder, stdio: 'inherit' });
+if (built.status !== 0) process.exit(built.status ?? 1);
+const { address } = await serve({ port: Number(process.env.PORT ?? 8080) });
+console.log(`The chart room is at ${address}demo/chart-room/`);

@@ -1,0 +1,61 @@
+import { fileURLToPath } from 'node:url';
+import { esbuildPlugin } from '@web/dev-server-esbuild';
+import { summaryReporter } from '@web/test-runner';
+import { chromeLauncher } from '@web/test-runner-chrome';
+import { puppeteerLauncher } from '@web/test-runner-puppeteer';
+import { findChromium, findFirefox } from './install.js';
+import { bundlePackages } from './support/bundle-packages.js';
+
+const quiet = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** Prints what the runner never does by itself: one line with the two counts. */
+function countReporter() {
+  return {
+    onTestRunFinished({ sessions }) {
+      let passed = 0;
+      let failed = 0;
+      const walk = (suite) => {
+        for (const test of suite?.tests ?? []) {
+          if (test.passed) passed += 1;
+          else if (!test.skipped) failed += 1;
+        }
+        for (const inner of suite?.suites ?? []) walk(inner);
+      };
+      for (const session of sessions) {
+        walk(session.testResults);
+        // A page that broke before its first test counts as one failure.
+        if (!session.passed && !session.testResults?.tests.length && !session.testResults?.suites.length) failed += 1;
+      }
+      console.log(`in browsers: ${passed} passed, ${failed} failed`);
+    },
+  };
+}
+
+const firefox = process.env.LUBBERLINE_BROWSERS === 'all' ? findFirefox() : undefined;
+
+export default {
+  rootDir: fileURLToPath(new URL('..', import.meta.url)),
+  files: ['tests/components/**/*.test.ts'],
+  nodeResolve: { exportConditions: ['production', 'default'] },
+  concurrency: 2,
+  testsFinishTimeout: 180000,
+  testFramework: { config: { timeout: 10000 } },
+  reporters: [summaryReporter(), countReporter()],
+  browsers: [
+    chromeLauncher({ launchOptions: { executablePath: findChromium(), args: quiet } }),
+    ...(firefox
+      ? [puppeteerLauncher({ launchOptions: { browser: 'firefox', executablePath: firefox, headless: true } })]
+      : []),
+  ],
+  plugins: [
+    bundlePackages(),
+    esbuildPlugin({ ts: true, target: 'es2022', tsconfig: fileURLToPath(new URL('../tsconfig.json', import.meta.url)) }),
+  ],
+};
