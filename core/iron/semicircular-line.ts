@@ -1,3 +1,11 @@
+/** P and Q in the unit of the field, c and f pure numbers; null: not determined. */
+export interface SemicircularIron {
+  readonly P: number | null;
+  readonly c: number | null;
+  readonly Q: number | null;
+  readonly f: number | null;
+}
+
 /** One place's semicircular coefficient: 𝔅 (or ℭ), the field there, and one standard deviation of it. */
 export interface SemicircularReading {
   readonly value: number;

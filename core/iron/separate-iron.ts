@@ -1,46 +1,12 @@
-import { checkRange } from '../angle/check-number.js';
 import type { Caution } from '../working/caution.js';
-import { checkField, type EarthField } from './earth-field.js';
 import { finiteOrNull } from './finite-or-null.js';
-import { fitSemicircularLine, type SemicircularLine } from './semicircular-line.js';
+import { checkObservation, type IronObservation } from './iron-observation.js';
+import { fitSemicircularLine, type SemicircularIron, type SemicircularLine } from './semicircular-line.js';
 import { separationCautions } from './separation-cautions.js';
-import { unchangingNames, unchangingOf, type Unchanging, type UnchangingName } from './unchanging-iron.js';
-
-/** What a swing told at one place. */
-export interface IronObservation {
-  /**
-   * Exact coefficients, pure numbers; null where the swing did not determine one. λ, A, D and E
-   * do not change with place and may be left out.
-   */
-  readonly exact: {
-    readonly B: number | null;
-    readonly C: number | null;
-    readonly A?: number | null;
-    readonly D?: number | null;
-    readonly E?: number | null;
-    readonly lambda?: number | null;
-  };
-  readonly field: EarthField;
-  /** Mean force over H, where it was measured; it prevails over `exact.lambda`. Deviations alone cannot tell it. */
-  readonly lambda?: number | null | undefined;
-  /** One standard deviation of each, pure numbers, 0 or more; null or left out where unknown. */
-  readonly standardErrors?: SwingErrors | undefined;
-}
-
-export type SwingErrors = {
-  readonly [name in 'B' | 'C' | UnchangingName]?: number | null | undefined;
-};
+import { unchangingOf, type Unchanging } from './unchanging-iron.js';
 
 /** Below this part of λH a doubt is rounding; it keeps a swing without noise from weighing infinitely. */
 const LEAST_SIGMA = 1e-9;
-
-/** P and Q in the unit of the field, c and f pure numbers; null: not determined. */
-export interface SemicircularIron {
-  readonly P: number | null;
-  readonly c: number | null;
-  readonly Q: number | null;
-  readonly f: number | null;
-}
 
 export interface SeparatedIron extends SemicircularIron {
   /** P/λ, c/λ, Q/λ, f/λ: all that deviations tell. P, c, Q and f themselves are null unless λ is given. */
@@ -125,20 +91,4 @@ function lineOf(name: 'B' | 'C', observations: readonly IronObservation[]): Semi
 
 function errorOf({ variance, ...line }: SemicircularLine, part: 'permanent' | 'induced'): number | null {
   return variance === null || line[part] === null ? null : Math.sqrt(variance[part]);
-}
-
-/** No coefficient is near it; sums of such numbers stay finite. */
-const LARGEST = 1e100;
-
-function checkObservation({ exact, field, lambda, standardErrors = {} }: IronObservation, index: number): void {
-  const name = `observations[${index}]`;
-  const check = (what: string, value: number): void => checkRange(`${name}.${what}`, value, -LARGEST, LARGEST);
-  checkField(`${name}.field`, field);
-  checkRange(`${name}.field.h`, field.h, Number.MIN_VALUE, LARGEST);
-  for (const key of ['B', 'C'] as const) if (exact[key] !== null) check(`exact.${key}`, exact[key]);
-  for (const key of unchangingNames) check(`exact.${key}`, exact[key] ?? 0);
-  check('lambda', lambda ?? 1);
-  for (const key of ['B', 'C', ...unchangingNames] as const) {
-    checkRange(`${name}.standardErrors.${key}`, standardErrors[key] ?? 0, 0, LARGEST);
-  }
 }

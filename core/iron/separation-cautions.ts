@@ -1,7 +1,8 @@
 import { degreesOfArc } from '../angle/trigonometry.js';
 import { note, warning, type Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
-import type { IronObservation, SemicircularIron } from './separate-iron.js';
+import type { IronObservation } from './iron-observation.js';
+import type { SemicircularIron } from './semicircular-line.js';
 import { valuesGiven } from './unchanging-iron.js';
 
 /** Vertical forces nearer than this part of the strongest field separate badly: noise is multiplied. */

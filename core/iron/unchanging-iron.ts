@@ -1,9 +1,5 @@
 import { finiteOrNull } from './finite-or-null.js';
-import type { IronObservation } from './separate-iron.js';
-
-export const unchangingNames = ['lambda', 'A', 'D', 'E'] as const;
-
-export type UnchangingName = (typeof unchangingNames)[number];
+import type { IronObservation, UnchangingName } from './iron-observation.js';
 
 /** What the iron of a ship keeps from place to place, pure numbers; null where no place gave it. */
 export interface Unchanging extends Readonly<Record<UnchangingName, number | null>> {

@@ -1,4 +1,4 @@
-import type { IronObservation } from '../../../core/iron/separate-iron.js';
+import type { IronObservation } from '../../../core/iron/iron-observation.js';
 import type { IronParameters } from '../../../core/iron/iron-parameters.js';
 import type { KnownCoefficients } from '../../../core/iron/iron-from-exact.js';
 import { reference } from '../../support/reference.js';

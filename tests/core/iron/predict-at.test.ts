@@ -5,7 +5,8 @@ import { ironDeviation } from '../../../core/iron/iron-deviation.js';
 import { ironFromExact, type KnownCoefficients } from '../../../core/iron/iron-from-exact.js';
 import { ironDeviationByCompass } from '../../../core/iron/iron-by-compass.js';
 import { predictAt, predictionError } from '../../../core/iron/predict-at.js';
-import { separateIron, type IronObservation } from '../../../core/iron/separate-iron.js';
+import type { IronObservation } from '../../../core/iron/iron-observation.js';
+import { separateIron } from '../../../core/iron/separate-iron.js';
 import { assertClose } from '../../support/assert-close.js';
 import { fieldOf, placeOf, swingAt, travelledShips, type Place, type TravelledShip } from './places.js';
 
