@@ -57,34 +57,36 @@ function addHarmonics(weights: HarmonicWeights, place: GeocentricPlace, cosine: 
   for (let m = 1; m <= degrees; m++) {
     let before = 0;
     let last = sectoral;
-    let slope = m * sinLatitude * last;
     let gWeight = weights[2 * term] as number;
     let hWeight = weights[2 * term + 1] as number;
     let g = gWeight * last;
     let h = hWeight * last;
     let gRunning = g;
     let hRunning = h;
-    let gSlope = gWeight * slope;
-    let hSlope = hWeight * slope;
+    let gShare = 0;
+    let hShare = 0;
     term++;
     for (let n = m + 1; n <= degrees; n++, term++) {
       const next = forward * last - square * (backward[term] as number) * before;
-      slope = n * sinLatitude * next - ratio * (share[term] as number) * last;
+      const shared = (share[term] as number) * last;
       gWeight = weights[2 * term] as number;
       hWeight = weights[2 * term + 1] as number;
       g += gWeight * next;
       h += hWeight * next;
       gRunning += g;
       hRunning += h;
-      gSlope += gWeight * slope;
-      hSlope += hWeight * slope;
+      gShare += gWeight * shared;
+      hShare += hWeight * shared;
       before = last;
       last = next;
     }
     sectoral *= sideways;
-    north += gSlope * c + hSlope * s;
+    // Sums with each degree counted n times: what the running sums leave of DEGREE + 1 times.
+    const gByDegree = (degrees + 1) * g - gRunning;
+    const hByDegree = (degrees + 1) * h - hRunning;
+    north += (sinLatitude * gByDegree - ratio * gShare) * c + (sinLatitude * hByDegree - ratio * hShare) * s;
     east += m * (g * s - h * c);
-    down -= cosLatitude * (((degrees + 2) * g - gRunning) * c + ((degrees + 2) * h - hRunning) * s);
+    down -= cosLatitude * ((g + gByDegree) * c + (h + hByDegree) * s);
     const turned = c * cosine - s * sine;
     s = s * cosine + c * sine;
     c = turned;

@@ -1,6 +1,6 @@
 import { checkLongitude } from './check-place.js';
 import { fieldVector } from './field-vector.js';
-import { timedModel } from './harmonic-weights.js';
+import { timedModel } from './timed-model.js';
 import type { MagneticModelName } from './magnetic-models.js';
 
 /** The magnetic equator keeps within 16° of the geographic one in every model. */

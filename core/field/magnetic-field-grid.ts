@@ -2,7 +2,7 @@ import { atan2Degrees, cosDegrees, sinDegrees } from '../angle/trigonometry.js';
 import { checkRange } from '../angle/check-number.js';
 import { DEGREE } from './field-coefficients.js';
 import { geocentric } from './geocentric.js';
-import { timedModel } from './harmonic-weights.js';
+import { timedModel } from './timed-model.js';
 import { fillLegendre, LEGENDRE_TABLE } from './legendre.js';
 import type { MagneticModelName } from './magnetic-models.js';
 import { ORDER_SUMS, orderSums } from './order-sums.js';

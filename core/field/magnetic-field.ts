@@ -3,7 +3,7 @@ import type { FieldPlace } from './check-place.js';
 import { fieldElements, fieldElementsChange } from './field-elements.js';
 import type { FieldElements, FieldElementsChange } from './field-elements.js';
 import { fieldVector, fieldVectors } from './field-vector.js';
-import { timedModel } from './harmonic-weights.js';
+import { timedModel } from './timed-model.js';
 import type { MagneticModelName } from './magnetic-models.js';
 import { fieldUncertainty } from './uncertainty.js';
 import type { FieldUncertainty } from './uncertainty.js';

@@ -3,9 +3,10 @@ import { wrap180 } from '../angle/wrap.js';
 import { placeOfG } from './field-coefficients.js';
 import { fieldVector } from './field-vector.js';
 import { FLATTENING } from './geocentric.js';
-import { timedModel } from './harmonic-weights.js';
-import type { HarmonicWeights, TimedModel } from './harmonic-weights.js';
+import type { HarmonicWeights } from './harmonic-weights.js';
 import type { MagneticModelName } from './magnetic-models.js';
+import { timedModel } from './timed-model.js';
+import type { TimedModel } from './timed-model.js';
 
 /** Degrees, geodetic, longitude in (-180, 180]. */
 export interface Pole {

@@ -25,7 +25,10 @@ interface ErrorModel {
   readonly variationSlope: number;
 }
 
-// Source: the error model in section 3 of the WMM2025, WMM2020 and WMM2015 technical reports.
+// Source: the error model in section 3 of the WMM2025, WMM2020 and WMM2015 technical reports,
+// in agreeing transcriptions of them. The programs NCEI gave out with the models differ in
+// a few places: 145 for f in 2020, and 0.24 and 5432 for the variation in 2015. The reports
+// derive their figures, so they are followed.
 const of2025: ErrorModel = {
   x: 137, y: 89, z: 141, h: 133, f: 138, inclination: 0.2, variationBase: 0.26, variationSlope: 5417,
 };
@@ -50,7 +53,7 @@ const errorModels: Readonly<Record<MagneticModelName, ErrorModel>> = {
 export function fieldUncertainty(model: MagneticModelName, h: number): FieldUncertainty {
   const { x, y, z, h: ofH, f, inclination, variationBase, variationSlope } = errorModels[model];
   const slope = variationSlope / h;
-  // Close to a dip pole the formula exceeds half a turn, as the official program stops it too.
+  // Close to a dip pole the formula exceeds half a turn; the official program stops it there too.
   const variation = h === 0 ? null : Math.min(180, Math.sqrt(variationBase * variationBase + slope * slope));
   return { x, y, z, h: ofH, f, variation, declination: variation, inclination };
 }

@@ -1,0 +1,39 @@
+import { decimalYear } from '../time/decimal-year.js';
+import { DEGREE } from './field-coefficients.js';
+import type { FieldCoefficients } from './field-coefficients.js';
+import { weigh } from './harmonic-weights.js';
+import type { HarmonicWeights } from './harmonic-weights.js';
+import { modelAt } from './magnetic-models.js';
+import type { MagneticModelName } from './magnetic-models.js';
+
+/** A model at one instant. */
+export interface TimedModel {
+  readonly name: MagneticModelName;
+  readonly coefficients: FieldCoefficients;
+  /** Years since the epoch. */
+  readonly years: number;
+  /** For the field, nT, and for its change in a year. */
+  readonly main: HarmonicWeights;
+  readonly change: HarmonicWeights;
+}
+
+// Callers ask for many places at one date, so the last few dates are kept. What is
+// kept depends on nothing but its key; the models never change.
+const KEPT = 4;
+const NO_CHANGE = new Array<number>(DEGREE * (DEGREE + 2)).fill(0);
+const kept: { time: number; asked: MagneticModelName | undefined; timed: TimedModel }[] = [];
+const changes = new Map<FieldCoefficients, HarmonicWeights>();
+
+/** The model at an instant; throws `RangeError` as `modelAt` does. */
+export function timedModel(instant: Date, asked?: MagneticModelName): TimedModel {
+  const time = instant instanceof Date ? instant.getTime() : NaN;
+  for (const entry of kept) if (entry.time === time && entry.asked === asked) return entry.timed;
+  const { name, coefficients } = modelAt(instant, asked);
+  const years = decimalYear(instant) - coefficients.epoch;
+  const change = changes.get(coefficients) ?? weigh(coefficients.change, NO_CHANGE, 0);
+  changes.set(coefficients, change);
+  const timed = { name, coefficients, years, main: weigh(coefficients.main, coefficients.change, years), change };
+  kept.unshift({ time, asked, timed });
+  if (kept.length > KEPT) kept.pop();
+  return timed;
+}
