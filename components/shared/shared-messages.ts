@@ -26,7 +26,7 @@ export const sharedMessages: Catalogue = {
   'accepted.bearing': 'Accepted: 000 to 360 with decimals, or N 45 E.',
   'accepted.error': 'Accepted: 3.2W, 2°30′E, −3.2 or 0.',
   'accepted.heightOfEye': 'Accepted: 0 to 200 m, or feet as 41 ft.',
-  'accepted.date': 'Accepted: 2026-11-26 or 26 Nov 2026, from 1900 to 2100.',
+  'accepted.date': 'Accepted: 2026-11-26 or 26 Nov 2026, from 1900 to 2099.',
   'accepted.time': 'Accepted: 09:05:20, 0905 or 090520.',
   'assumed': 'taken as {what}',
   'answer.missing': 'Still needed: {fields}.',

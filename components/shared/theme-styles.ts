@@ -18,7 +18,7 @@ const themes = {
     red: '#e07a6c', blue: '#7fa8dd', scheme: 'dark',
   },
   night: {
-    paper: '#080705', raise: '#0e0c08', ink: '#b98a48', soft: '#96703b', line: '#2d2213', edge: '#70542c',
+    paper: '#080705', raise: '#0e0c08', ink: '#b98a48', soft: '#a37d45', line: '#2d2213', edge: '#7a5c31',
     accent: '#c2924d', onAccent: '#080705', body: '#c2924d', warn: '#c2924d', warnPaper: '#151008', bad: '#c2924d',
     red: '#b98a48', blue: '#8d7a5c', scheme: 'dark',
   },

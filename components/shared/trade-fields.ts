@@ -4,6 +4,7 @@ import { parseDeclination, parseError, parseLatitude, parseLongitude } from '../
 import { wrap180, wrap360 } from '../../core/angle/wrap.js';
 import { parseLength } from '../../core/text/parse-length.js';
 import { parseNumber } from '../../core/text/parse-number.js';
+import { refused } from '../../core/text/reading.js';
 import { formatDate, formatTimeOfDay } from '../../core/time/instant.js';
 import { parseDate } from '../../core/time/parse-date.js';
 import type { CivilDate } from '../../core/time/parse-date.js';
@@ -111,8 +112,14 @@ function civilOf(milliseconds: number): CivilDate {
 
 const millisecondsOf = (date: CivilDate): number => Date.UTC(date.year, date.month - 1, date.day);
 
+/** The last year the places of the bodies are known for. */
+const LAST_YEAR = 2099;
+
 export const dateField: Field<CivilDate> = {
-  parse: parseDate,
+  parse: (text) => {
+    const reading = parseDate(text);
+    return reading.ok && reading.value.year > LAST_YEAR ? refused('out-of-range') : reading;
+  },
   write: (value) => formatDate(new Date(millisecondsOf(value))),
   show: (value) => formatDate(new Date(millisecondsOf(value))),
   step: (value, direction) => civilOf(millisecondsOf(value) + direction * MILLISECONDS_PER_DAY),

@@ -4,8 +4,10 @@ import { findChromium } from '../install.js';
 
 /** A real Chromium without window; the flags keep it off a network that is not there. */
 export function openBrowser(): Promise<Browser> {
+  const executablePath = findChromium();
+  if (!executablePath) throw new Error('no Chromium: see npm test');
   return puppeteer.launch({
-    executablePath: findChromium(),
+    executablePath,
     headless: true,
     args: [
       '--no-sandbox',

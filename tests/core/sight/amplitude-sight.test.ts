@@ -1,0 +1,279 @@
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import fc from 'fast-check';
+import { amplitudeBearing, amplitudeSight } from '../../../core/sight/amplitude-sight.js';
+import type { AmplitudeObservation, AmplitudeSight } from '../../../core/sight/amplitude-sight.js';
+import { horizonMoment } from '../../../core/sight/horizon-moment.js';
+import { bodyNames } from '../../../core/sky/body.js';
+import { evaluate } from '../../../core/working/evaluate.js';
+import { assertClose, assertSameDirection } from '../../support/assert-close.js';
+import { reference } from '../../support/reference.js';
+
+interface PublishedCase {
+  id: string;
+  source: string;
+  seen: boolean;
+  inputs: {
+    utc: string;
+    lat_deg: number;
+    compass_bearing?: number;
+    gyro_bearing?: number;
+    variation: number;
+    event: 'rise' | 'set';
+    horizon?: string;
+  };
+  expected: { answer?: string; true_bearing?: number; deviation?: number };
+  tolerance: { deg: number };
+}
+
+const published = reference<{ cases: PublishedCase[] }>('amplitude-published.json').cases;
+
+const plain: AmplitudeObservation = {
+  body: 'Sun',
+  latitude: -48.2833,
+  longitude: -71.7083,
+  instant: new Date('2026-11-26T08:52:40Z'),
+  moment: 'celestial',
+  heightOfEye: 18,
+  compassBearing: 113.5,
+  compass: 'magnetic',
+};
+
+function found(observation: AmplitudeObservation): AmplitudeSight {
+  const sight = amplitudeSight(observation);
+  assert.ok(sight.determined);
+  return sight;
+}
+
+/** The longitude is not printed with the questions: one that puts the Sun on the horizon at the printed time. */
+function longitudeOnHorizon({ utc, lat_deg: latitude, event }: PublishedCase['inputs']): number {
+  const heights = Array.from({ length: 721 }, (_, index) => index / 2 - 180).map((longitude) => {
+    const seen = { ...plain, latitude, longitude, instant: new Date(utc), heightOfEye: 12.5 };
+    const bearing = amplitudeBearing(seen);
+    assert.ok(bearing.determined);
+    return { longitude, height: Math.abs(bearing.altitudeByTime), side: bearing.side };
+  });
+  const best = heights.filter(({ side }) => side === (event === 'rise' ? 'rising' : 'setting')).sort((a, b) => a.height - b.height)[0];
+  assert.ok(best);
+  return best.longitude;
+}
+
+function observationOf({ inputs }: PublishedCase): AmplitudeObservation {
+  return {
+    body: 'Sun',
+    latitude: inputs.lat_deg,
+    longitude: longitudeOnHorizon(inputs),
+    instant: new Date(inputs.utc),
+    moment: inputs.horizon?.startsWith('visible') ? 'centre' : 'celestial',
+    // The table behind these questions takes the centre at −0.7° of true altitude; this height gives that.
+    heightOfEye: 21.5,
+    compassBearing: inputs.compass_bearing ?? inputs.gyro_bearing ?? 0,
+    compass: inputs.gyro_bearing === undefined ? 'magnetic' : 'gyro',
+    variation: inputs.variation,
+  };
+}
+
+describe('published amplitudes', () => {
+  const byId = (id: string): PublishedCase => {
+    const found = published.find((each) => each.id === id);
+    assert.ok(found, id);
+    return found;
+  };
+
+  it('11 January 1981, latitude 24-30N, 101.0 psc, variation 11.6E: deviation 1.4E (deck licence question bank, choices printed)', () => {
+    const example = byId('amp-uscg-0111');
+    assertClose(found(observationOf(example)).deviation ?? NaN, 1.4, example.tolerance.deg);
+  });
+
+  it('20 June 1981, latitude 52-38.9N, centre on the visible horizon, 311.0 pgc: gyro error 1.3E (deck licence question bank, choices printed)', () => {
+    const example = byId('amp-uscg-0620-visible');
+    assertClose(found(observationOf(example)).error, 1.3, example.tolerance.deg);
+  });
+
+  const calculated = published.filter(({ seen }) => !seen);
+  assert.equal(calculated.length, 4);
+  for (const example of calculated) {
+    it(`${example.id}: printed question, independently calculated answer ${example.expected.true_bearing}`, () => {
+      const sight = found(observationOf(example));
+      assertSameDirection(sight.trueBearing, example.expected.true_bearing ?? NaN, example.tolerance.deg);
+      assertClose(sight.deviation ?? NaN, example.expected.deviation ?? NaN, example.tolerance.deg);
+    });
+  }
+});
+
+describe('the two horizons', () => {
+  // Pub. 9, ch. 17: lower limb about two thirds of the diameter up, which table and text assume at about 41 ft
+  // of eye and more; the three figures are worked by hand from dip 1.76′√h and refraction 28.9′ at an altitude of 29′.
+  for (const [height, fraction] of [[12.5, 0.6], [20, 0.65], [40, 0.75]] as const) {
+    it(`the Sun's lower limb stands ${fraction} of its diameter up at ${height} m when the centre is on the celestial horizon`, () => {
+      assertClose(horizonMoment('Sun', 'celestial', height).lowerLimb, fraction, 0.011);
+    });
+  }
+
+  it("the Moon's upper limb is then about on the visible horizon (Pub. 9, ch. 17)", () => {
+    assertClose(horizonMoment('Moon', 'celestial', 12.5).upperLimb, 0, 0.3);
+  });
+
+  it('a star is then about one Sun’s diameter up (Pub. 9, ch. 17)', () => {
+    assertClose(horizonMoment('Vega', 'celestial', 12.5).centre, 1, 0.15);
+  });
+
+  const visible = (observation: Partial<AmplitudeObservation>): AmplitudeSight => found({ ...plain, moment: 'centre', heightOfEye: 12.5, ...observation });
+  const northward = (sight: AmplitudeSight): number => (sight.celestialAmplitude ?? NaN) - sight.amplitude;
+
+  // Correction tables of Pub. 9 give 0.7° of depression: in latitude 50 at declination 0 about 0.8°, computed in the trade's own notes.
+  it('corrects the Sun 0.83° in latitude 50 at declination 0, away from the elevated pole', () => {
+    const correction = northward(visible({ latitude: 50, longitude: 0, instant: new Date('2026-09-23T05:50:00Z') }));
+    assertClose(correction, -0.83, 0.06);
+  });
+
+  it('corrects it southward in the north and northward in the south, rising and setting alike', () => {
+    for (const time of ['06:00', '18:00']) {
+      const instant = new Date(`2026-11-26T${time}:00Z`);
+      assert.ok(northward(visible({ latitude: 40, longitude: 0, instant })) < 0);
+      assert.ok(northward(visible({ latitude: -40, longitude: 0, instant })) > 0);
+    }
+  });
+
+  it('corrects the Moon the other way and about half as much (Pub. 9, Table 23, from memory)', () => {
+    const sun = northward(visible({ latitude: 50, longitude: 0 }));
+    const moon = northward(visible({ body: 'Moon', latitude: 50, longitude: 0 }));
+    assert.ok(sun * moon < 0);
+    assertClose(Math.abs(moon / sun), 0.5, 0.25);
+  });
+});
+
+describe('where there is no amplitude', () => {
+  const at = (latitude: number, instant: string) => amplitudeSight({ ...plain, latitude, longitude: 0, instant: new Date(instant), compassBearing: 0 });
+  for (const [latitude, instant, reason] of [
+    [90, '2026-06-21T12:00:00Z', 'pole'],
+    [-90, '2026-06-21T12:00:00Z', 'pole'],
+    [75, '2026-06-21T12:00:00Z', 'stays above'],
+    [75, '2026-12-21T12:00:00Z', 'stays below'],
+    [-75, '2026-12-21T12:00:00Z', 'stays above'],
+    [-75, '2026-06-21T12:00:00Z', 'stays below'],
+  ] as const) {
+    it(`latitude ${latitude} on ${instant.slice(0, 10)}: ${reason}`, () => {
+      assert.deepEqual(at(latitude, instant), { determined: false, reason });
+    });
+  }
+});
+
+describe('what is odd about an amplitude', () => {
+  const codes = (observation: Partial<AmplitudeObservation>): string[] => found({ ...plain, ...observation }).cautions.map(({ code }) => code);
+
+  it('has nothing to say of a plain one', () => assert.deepEqual(codes({}), []));
+  it('takes 04:52:40, ship’s time four hours behind UTC, for zone time', () => {
+    assert.deepEqual(codes({ instant: new Date('2026-11-26T04:52:40Z') }).filter((code) => code === 'zone-time'), ['zone-time']);
+  });
+  it('calls noon far from the horizon', () => assert.ok(codes({ instant: new Date('2026-11-26T16:20:00Z') }).includes('not-at-horizon')));
+  it('sees a bearing on the other side', () => assert.ok(codes({ compassBearing: 293.5 }).includes('other-side')));
+  it('takes a gyro bearing for what it is', () => assert.ok(codes({ compassBearing: 122.1 }).includes('looks-like-gyro')));
+  it('takes a magnetic bearing called gyro for what it is', () => {
+    assert.ok(codes({ compass: 'gyro', compassBearing: 112.5 }).includes('looks-like-magnetic'));
+  });
+  it('sees east taken for west', () => assert.ok(codes({ compassBearing: 132.5 }).includes('variation-turned')));
+  it('alarms at a gyro error of 4°, not of 2°', () => {
+    assert.ok(codes({ compass: 'gyro', compassBearing: 118.5 }).includes('gyro-error-large'));
+    assert.deepEqual(codes({ compass: 'gyro', compassBearing: 120.5 }), []);
+  });
+  it('compares with the card', () => {
+    assert.deepEqual(codes({ cardDeviation: -1.5 }), ['within-doubt-of-card']);
+    assert.deepEqual(codes({ cardDeviation: 0.6 }), ['beyond-doubt-of-card']);
+    assert.deepEqual(codes({ cardDeviation: 6 }), ['far-from-card']);
+  });
+  it('needs a variation outside the models’ years', () => {
+    assert.ok(codes({ instant: new Date('1981-11-26T08:52:40Z') }).includes('variation-missing'));
+    assert.ok(!codes({ instant: new Date('1981-11-26T08:52:40Z'), variation: 12 }).includes('variation-missing'));
+  });
+  it('grows loud where the Sun crosses the horizon at a slant', () => {
+    const arctic = { latitude: 66, longitude: 0, instant: new Date('2026-06-10T01:20:00Z') };
+    assert.ok(codes(arctic).includes('steep-horizon'));
+  });
+  it('warns in the blackout zone over the dip pole', () => {
+    const overPole = { latitude: 85.5, longitude: 136, instant: new Date('2026-03-19T03:00:00Z'), compassBearing: 90 };
+    assert.ok(codes(overPole).includes('blackout-zone'));
+  });
+});
+
+describe('the working of an amplitude', () => {
+  const anyObservation = fc.record({
+    body: fc.constantFrom(...bodyNames),
+    latitude: fc.double({ min: -90, max: 90, noNaN: true }),
+    longitude: fc.double({ min: -180, max: 180, noNaN: true }),
+    instant: fc.date({ min: new Date('2015-01-02T00:00:00Z'), max: new Date('2029-12-30T00:00:00Z'), noInvalidDate: true }),
+    moment: fc.constantFrom('celestial' as const, 'upper-limb' as const, 'centre' as const, 'lower-limb' as const),
+    heightOfEye: fc.double({ min: 0, max: 60, noNaN: true }),
+    compassBearing: fc.double({ min: 0, max: 360, noNaN: true }),
+    compass: fc.constantFrom('magnetic' as const, 'gyro' as const),
+    cardDeviation: fc.double({ min: -20, max: 20, noNaN: true }),
+  });
+
+  it('comes to each step’s result when its formula is worked out with its numbers', () => {
+    fc.assert(
+      fc.property(anyObservation, (observation) => {
+        const sight = amplitudeSight(observation);
+        if (!sight.determined) return;
+        for (const step of [...sight.steps, ...sight.handSteps]) {
+          if (!step.expression) continue;
+          const values = Object.fromEntries(Object.entries(step.values).map(([name, { value }]) => [name, value]));
+          assertSameDirection(evaluate(step.expression, values), step.result.value, 1e-5, step.code);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('holds nothing that is no number', () => {
+    fc.assert(
+      fc.property(anyObservation, (observation) => {
+        const text = JSON.stringify(amplitudeSight(observation), (_, value: unknown) =>
+          typeof value === 'number' && !Number.isFinite(value) ? 'NOT A NUMBER' : value,
+        );
+        assert.ok(!text.includes('NOT A NUMBER'), text);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('is the same on both names of the 180th meridian', () => {
+    const east = found({ ...plain, longitude: 180 });
+    const west = found({ ...plain, longitude: -180 });
+    assert.deepEqual(west, east);
+  });
+
+  it('splits error = variation + deviation', () => {
+    const sight = found(plain);
+    assert.equal(sight.variation.source, 'model');
+    if (sight.variation.source === 'model') assertClose(sight.variation.value + (sight.deviation ?? NaN), sight.error, 1e-12);
+  });
+});
+
+describe('the doubt of an amplitude', () => {
+  it('is that of the reading alone where nothing else counts: Sun at the equator', () => {
+    const { doubt } = found({ ...plain, latitude: 0, longitude: 0, instant: new Date('2026-03-20T06:00:00Z'), compassBearing: 90 });
+    assertClose(doubt.total, 0.5, 0.001);
+  });
+
+  // dZ/dh = (sin L − cos Z …) is tan L at declination 0 and altitude 0: by hand, a tenth of a degree moves the bearing 0.1° × tan 60° = 0.173°.
+  it('counts a tenth of a degree of altitude as 0.173° in latitude 60 at declination 0', () => {
+    const { doubt } = found({ ...plain, latitude: 60, longitude: 0, instant: new Date('2026-09-23T05:50:00Z'), compassBearing: 90 });
+    assertClose(doubt.items.find(({ code }) => code === 'horizonAltitude')?.effect ?? NaN, 0.1732, 0.002);
+  });
+});
+
+describe('bad arguments', () => {
+  for (const [name, change] of [
+    ['latitude', { latitude: 91 }],
+    ['longitude', { longitude: NaN }],
+    ['compassBearing', { compassBearing: -1 }],
+    ['heightOfEye', { heightOfEye: -1 }],
+    ['body', { body: 'Pluto' as 'Sun' }],
+    ['instant', { instant: new Date(NaN) }],
+    ['moment', { moment: 'noon' as 'centre' }],
+  ] as const) {
+    it(`a bad ${name} is named`, () => {
+      assert.throws(() => amplitudeSight({ ...plain, ...change }), (error) => error instanceof RangeError && error.message.includes(name));
+    });
+  }
+});
