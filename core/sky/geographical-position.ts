@@ -10,8 +10,9 @@ import type { GeographicalPosition } from './sky-at.js';
  * `horizontalParallax` and `semidiameter` (0 for stars), all in degrees.
  * Any spelling `bodyNamed` reads will do. Throws `RangeError` naming `body`, or `instant`
  * outside 1900-01-01 to 2100-01-01.
- * Good to 0.05′ (Sun, Moon), 0.35′ (planets), 0.01′ (stars) between 1990 and 2035; further
- * off the error of the Earth's rotation after the last leap second adds to the Moon.
+ * Good to 0.05′ (Sun, Moon), 0.35′ (planets) and 0.01′ (stars; Rigil Kentaurus, a binary,
+ * 0.15′) from 1990 to 2035, were UT1 = UTC. It is so within 0.9 s, 0.2′ of hour angle,
+ * while leap seconds are added; what it will be later in the century nobody knows.
  * Source: VSOP87 and the lunar theory as astronomy-engine abridges them; stars by the
  * catalogue beside.
  */

@@ -19,6 +19,8 @@ const DAY = 86_400_000;
 const STEP = 10 * MINUTE;
 /** Milliseconds: finer than a `Date` tells. */
 const PRECISION = 0.1;
+/** An event so soon after the instant given is that instant: two searches may differ by a millisecond or two. */
+const SAME = 1000;
 
 export interface HorizonEventArguments {
   readonly body: BodyName;
@@ -80,7 +82,7 @@ function crosses({ first, last }: Stretch, event: 'rising' | 'setting'): boolean
 }
 
 /**
- * The first rising or setting of a body within 24 h after an instant, that instant itself
+ * The first rising or setting of a body within 24 h after an instant, the first second
  * left out (so the instant found is a fit `after` for the next one) and the end let in.
  * A body that only touches the horizon neither rises nor sets.
  * Throws `RangeError` naming a bad argument, `after` outside 1900-01-01 to 2100-01-01.
@@ -100,7 +102,7 @@ export function horizonEvent(sought: HorizonEventArguments): HorizonEvent {
   for (const way of ways) {
     if (!crosses(way, sought.event)) continue;
     const time = Math.round(crossing(course, way, PRECISION));
-    if (time <= from || time > to) continue;
+    if (time < from + SAME || time > to) continue;
     const triangle = triangleOn(path, time, sought);
     const { azimuth } = solveTriangle(triangle);
     return { occurs: true, instant: new Date(time), azimuth, azimuthRate: horizonRates(triangle, motionOn(path, time)).azimuth };

@@ -15,7 +15,8 @@ export interface Air {
  * Refraction, degrees, never negative, at an apparent altitude of -2° to 90°.
  * Throws `RangeError` naming `apparentAltitude`, `pressure` or `temperature`.
  * Source: Nautical Almanac 1998, direct computation: 0.0167° / tan(H + 7.31 / (H + 4.4)) ×
- * 0.28 P / (T + 273). Below the horizon it is carried on only so that no step shows.
+ * 0.28 P / (T + 273), where 0.28 is 283 / 1010 rounded: unrounded, the standard air changes
+ * nothing. Below the horizon it is carried on only so that no step shows.
  */
 export function refraction(apparentAltitude: number, { pressure = 1010, temperature = 10 }: Air = {}): number {
   checkRange('apparentAltitude', apparentAltitude, -2, 90);
@@ -23,5 +24,5 @@ export function refraction(apparentAltitude: number, { pressure = 1010, temperat
   checkRange('temperature', temperature, -60, 60);
   const standard = 0.0167 / tanDegrees(apparentAltitude + 7.31 / (apparentAltitude + 4.4));
   // In the zenith the formula runs a little past nothing.
-  return Math.max(0, standard * ((0.28 * pressure) / (temperature + 273)));
+  return Math.max(0, standard * (pressure / 1010) * (283 / (temperature + 273)));
 }

@@ -56,7 +56,7 @@ for (const [what, triangle, altitude, azimuth] of [
   ['at the south pole', [-90, 23, 77], -23, null],
 ] as const) {
   test(`L ${triangle[0]}, d ${triangle[1]}, LHA ${triangle[2]}, ${what}: altitude ${altitude}, azimuth ${azimuth ?? 'undetermined'}`, () => {
-    const found = at(...triangle);
+    const found = at(triangle[0], triangle[1], triangle[2]);
     assertClose(found.altitude, altitude, 1e-12);
     if (azimuth === null || found.azimuth === null) assert.equal(found.azimuth, azimuth);
     else assertSameDirection(found.azimuth, azimuth, 1e-12);

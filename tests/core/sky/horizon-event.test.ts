@@ -131,15 +131,16 @@ test('the Moon misses a day: she is on both sides of the horizon and yet does no
   assert.deepEqual(horizonEvent({ ...rising, after: first.instant }), { occurs: false, reason: 'not within 24 h' });
 });
 
-test('the instant found is left out when it is given as `after`, and the next day is found', () => {
+test('the instant found, given as `after`, is left out and the next day’s is found; two seconds earlier it is found again', () => {
   const first = horizonEvent(sun({ body: 'Vega', latitude: 30 }));
   assert.ok(first.occurs);
   const next = horizonEvent(sun({ body: 'Vega', latitude: 30, after: first.instant }));
   assert.ok(next.occurs);
   // A sidereal day, 23h56m04.09s (Explanatory Supplement, from memory).
   assertClose((next.instant.getTime() - first.instant.getTime()) / 1000, 86_164.09, 0.05);
-  const again = horizonEvent(sun({ body: 'Vega', latitude: 30, after: new Date(first.instant.getTime() - 1) }));
-  assert.deepEqual(again, first);
+  const again = horizonEvent(sun({ body: 'Vega', latitude: 30, after: new Date(first.instant.getTime() - 2000) }));
+  assert.ok(again.occurs);
+  assertClose(again.instant.getTime(), first.instant.getTime(), 2);
 });
 
 // Geometry: 90° less the Sun's greatest declination, 23.436°, is 66.564°.
@@ -161,6 +162,15 @@ test('a grazing event of any smallness is found: a star that dips two thousandth
   const [set, risen] = (['setting', 'rising'] as const).map((event) => horizonEvent(sun({ body: 'Vega', latitude, after, event })));
   assert.ok(set?.occurs && risen?.occurs);
   assert.deepEqual(horizonEvent(sun({ body: 'Vega', latitude: latitude + 0.004, after })), { occurs: false, reason: 'stays above' });
+});
+
+test('the search holds at both ends of the years known', () => {
+  for (const after of [new Date('1900-01-01T00:00:00Z'), new Date('2100-01-01T00:00:00Z')]) {
+    const found = horizonEvent(sun({ latitude: 10, after }));
+    assert.ok(found.occurs && found.azimuth !== null);
+    // The Sun of New Year is 23.0° S: sin A = sin 23.0° / cos 10°, so she rises at 113.4°.
+    assertSameDirection(found.azimuth, 113.4, 0.1);
+  }
 });
 
 const anySought = fc.record({

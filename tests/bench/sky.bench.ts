@@ -1,0 +1,35 @@
+/** How long the sums of the sky take. Run: node --import tsx tests/bench/sky.bench.ts */
+import { bodyNames } from '../../core/sky/body.js';
+import { geographicalPosition } from '../../core/sky/geographical-position.js';
+import { horizonEvent } from '../../core/sky/horizon-event.js';
+import { magnitudeIn } from '../../core/sky/magnitude.js';
+import { skyAt } from '../../core/sky/sky-at.js';
+
+const START = Date.UTC(2026, 10, 25);
+const instant = (turn: number): Date => new Date(START + turn * 10_000_000);
+
+function measure(what: string, rounds: number, work: (turn: number) => void): void {
+  for (let turn = 0; turn < rounds; turn += 1) work(turn);
+  const times = Array.from({ length: rounds }, (_, turn) => {
+    const begin = performance.now();
+    work(turn);
+    return performance.now() - begin;
+  }).sort((a, b) => a - b);
+  const at = (share: number): string => `${(times[Math.floor(share * (rounds - 1))] ?? NaN).toFixed(3)} ms`;
+  console.log(`${what.padEnd(44)} median ${at(0.5)}  95th ${at(0.95)}`);
+}
+
+measure('one position, Sun', 500, (turn) => geographicalPosition('Sun', instant(turn)));
+measure('one position, Moon', 500, (turn) => geographicalPosition('Moon', instant(turn)));
+measure('all 64 bodies, place and brightness', 200, (turn) => {
+  const sky = skyAt(instant(turn));
+  bodyNames.map((body) => ({ place: sky.position(body), magnitude: magnitudeIn(sky, body) }));
+});
+for (const body of ['Sun', 'Moon', 'Saturn', 'Vega'] as const) {
+  measure(`next rising, ${body}`, 200, (turn) =>
+    horizonEvent({ body, latitude: 50, longitude: 0, after: instant(turn), event: 'rising', moment: 'upper-limb', heightOfEye: 15 }),
+  );
+}
+measure('no rising: polar night', 200, (turn) =>
+  horizonEvent({ body: 'Sun', latitude: 80, longitude: 0, after: instant(turn % 40), event: 'rising', moment: 'centre', heightOfEye: 15 }),
+);
