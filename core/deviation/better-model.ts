@@ -14,6 +14,8 @@ export interface Judgement {
  * coefficients is clearly the better (Akaike's criterion; the limit from memory).
  */
 const CLEARLY = 4;
+/** The same for the series against the law of the iron, which real ships follow: chance must not pass for it (measured). */
+const CLEARLY_NOT_IRON = 9;
 /** Curves nearer than this are one for a navigator: degrees; common practice, no source. */
 const WORTH_TELLING = 0.1;
 
@@ -54,8 +56,7 @@ export function judgeReadings(readings: readonly Reading[]): Judgement {
   // A hundredth of a degree is rounding: a fit better than that is not better.
   const rounding = rest.length * 0.01 ** 2;
   const advantage = rest.length * Math.log((series.squares + rounding) / (law.squares + rounding));
-  // Where neither is clearly better the law of the iron is believed: real ships follow it.
-  const suspects = advantage < -CLEARLY ? approximate.suspects : exact.suspects;
+  const suspects = advantage < -CLEARLY_NOT_IRON ? approximate.suspects : exact.suspects;
   if (advantage <= CLEARLY) return { suspects, exactBetter: null };
   const apart = largestDifference(series, law);
   return { suspects, exactBetter: apart.difference >= WORTH_TELLING ? apart : null };

@@ -5,7 +5,7 @@ import { studentLimit } from './student.js';
 /** A reading out by less than this is no slip, whatever the scatter: degrees; common practice, no source. */
 const SMALLEST_SLIP = 0.3;
 /** How often a clean swing may raise a false alarm: for the first reading, and for those looked at behind it. */
-const FALSE_ALARMS = { first: 0.015, further: 0.001 };
+const FALSE_ALARMS = { first: 0.0155, further: 0.001 };
 /** Readings that may be bad at once, and freedom that must be left after each: measured, see tests/bench. */
 const MOST_SUSPECTS = 3;
 const FREEDOM_FOR_FURTHER = 7;
