@@ -7,7 +7,7 @@ import { decimalYear } from '../time/decimal-year.js';
 export type VariationSource =
   | { readonly source: 'given'; readonly value: number; readonly sigma: number; readonly zone: CompassZone | null }
   | { readonly source: 'model'; readonly model: string; readonly value: number; readonly sigma: number; readonly zone: CompassZone }
-  | { readonly source: 'none'; readonly reason: 'outside-models' | 'no-horizontal-field' };
+  | { readonly source: 'none'; readonly reason: 'outside-models' | 'no-horizontal-field' | 'no-date' };
 
 /**
  * Doubt of a variation taken from a chart: a rose is read to the quarter degree and its
@@ -17,18 +17,18 @@ const GIVEN_SIGMA = 0.25;
 
 /**
  * The variation to use at a place and instant: the one given, or that of the World Magnetic
- * Model. There is none outside the models' years unless one is given.
+ * Model. Unless one is given there is none outside the models' years, nor without an instant.
  */
 export function variationSource(
   place: { readonly latitude: number; readonly longitude: number },
-  instant: Date,
+  instant: Date | null,
   given?: number,
 ): VariationSource {
-  const year = decimalYear(instant);
-  const inModels = year >= magneticModelYears.from && year <= magneticModelYears.until;
-  const field = inModels ? magneticField(place, instant) : null;
+  const year = instant && decimalYear(instant);
+  const inModels = year !== null && year >= magneticModelYears.from && year <= magneticModelYears.until;
+  const field = instant && inModels ? magneticField(place, instant) : null;
   if (given !== undefined) return { source: 'given', value: given, sigma: GIVEN_SIGMA, zone: field?.zone ?? null };
-  if (!field) return { source: 'none', reason: 'outside-models' };
+  if (!field) return { source: 'none', reason: instant ? 'outside-models' : 'no-date' };
   // Straight over a dip pole the needle has no direction to take.
   if (field.variation === null || field.uncertainty.variation === null) return { source: 'none', reason: 'no-horizontal-field' };
   return { source: 'model', model: field.model, value: field.variation, sigma: field.uncertainty.variation, zone: field.zone };
