@@ -40,5 +40,6 @@ export function trueAltitude({ observedAltitude, limb, heightOfEye, horizontalPa
   const limbToCentre = limb === 'centre' ? 0 : limb === 'lower' ? semidiameter : -semidiameter;
   const airless = apparentAltitude - bent + limbToCentre;
   const parallax = horizontalParallax * cosDegrees(airless);
-  return { apparentAltitude, refraction: bent, parallax, trueAltitude: airless + parallax };
+  // A lower limb in the zenith would put the centre past it.
+  return { apparentAltitude, refraction: bent, parallax, trueAltitude: Math.min(90, airless + parallax) };
 }

@@ -3,7 +3,7 @@ import { test } from 'node:test';
 import { Body, Illumination } from 'astronomy-engine';
 import { bodyNames } from '../../../core/sky/body.js';
 import { magnitude } from '../../../core/sky/magnitude.js';
-import { daylight } from '../../../core/sky/twilight.js';
+import { daylight } from '../../../core/sky/daylight.js';
 import { assertClose } from '../../support/assert-close.js';
 
 // The library's magnitudes follow other formulas than ours (Hilton 2005 for Venus, Schlyter for Saturn).
