@@ -2,7 +2,7 @@ import { degreesOfArc } from '../angle/trigonometry.js';
 import { note, warning, type Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
 import { coefficientNames, type CoefficientName } from './approximate-deviation.js';
-import type { Judgement } from './better-model.js';
+import type { Judgement } from './bad-readings.js';
 import type { PerCoefficient } from './fit-deviation.js';
 import { repeatedHeadings, widestGap } from './heading-gaps.js';
 import { predict, type FitModel, type ModelFit } from './model-fit.js';

@@ -1,7 +1,7 @@
 import { arcOfDegrees } from '../angle/trigonometry.js';
 import type { Caution } from '../working/caution.js';
 import { coefficientNames, type CoefficientName } from './approximate-deviation.js';
-import { judgeReadings, type Judgement } from './better-model.js';
+import { judgeReadings, type Judgement } from './bad-readings.js';
 import { fitCautions } from './fit-cautions.js';
 import { fitModel, predict, type FitModel, type ModelFit } from './model-fit.js';
 import { checkedReadings, type DeviationObservation, type Readings } from './observations.js';
