@@ -15,6 +15,7 @@ export { decimalYear, instantOfDecimalYear } from './time/decimal-year.js';
 export { formatDate, formatInstant, formatTimeOfDay, instantOf, parseInstant } from './time/instant.js';
 export { parseDate } from './time/parse-date.js';
 export type { CivilDate } from './time/parse-date.js';
+export { terrestrialMinusUtc } from './time/terrestrial-time.js';
 export { parseTimeOfDay } from './time/parse-time-of-day.js';
 
 export type { Caution } from './working/caution.js';
@@ -38,9 +39,13 @@ export { horizonAltitude } from './sky/horizon-altitude.js';
 export type { HorizonAltitude, HorizonConditions, HorizonMoment } from './sky/horizon-altitude.js';
 export { horizonEvent } from './sky/horizon-event.js';
 export type { HorizonEvent, HorizonEventArguments, NoEventReason } from './sky/horizon-event.js';
+export { daylight } from './sky/daylight.js';
+export { magnitude } from './sky/magnitude.js';
+export { almanacNumber, starNames } from './sky/star-catalogue.js';
+export { trueAltitude } from './sky/true-altitude.js';
 export { horizonRates } from './sky/horizon-rates.js';
 export type { BodyMotion, HorizonRates } from './sky/horizon-rates.js';
-export { refraction } from './sky/refraction.js';
+export { HORIZON_REFRACTION, refraction } from './sky/refraction.js';
 export type { GeographicalPosition } from './sky/sky-at.js';
 export type { Triangle } from './sky/triangle.js';
 

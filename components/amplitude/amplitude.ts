@@ -281,6 +281,13 @@ export class LubberAmplitude extends LubberElement {
     return missingView(this, labels);
   }
 
+  /** In place of an answer: how the sight is taken. */
+  #howView(): TemplateResult {
+    return html`<ol class="how">
+      ${[1, 2, 3].map((step) => html`<li>${this.t(`amplitude.how.${step}`)}</li>`)}
+    </ol>`;
+  }
+
   protected override render(): TemplateResult {
     const bearing = this.#bearing;
     const result = this.#result;
@@ -296,6 +303,7 @@ export class LubberAmplitude extends LubberElement {
           ${!result && bearing?.determined && shown ? planView(this, bearing, body) : nothing}
           ${bearing && !bearing.determined ? html`<p class="waiting wrong">${this.t(`amplitude.none.${bearing.reason}`, { body: capital(body) })}</p>` : nothing}
           ${result || (bearing && !bearing.determined) ? nothing : this.#missing()}
+          ${bearing ? nothing : this.#howView()}
         </div>
         <div class="explanation">
           ${result && shown

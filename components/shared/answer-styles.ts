@@ -8,6 +8,8 @@ export const answerStyles = css`
   .narrow .answer { --answer: 2.1rem; }
   .waiting { font-size: 1.06rem; color: var(--soft); margin: 0 0 0.5rem; }
   .waiting.wrong { color: var(--bad); }
+  ol.how { color: var(--soft); font-size: 0.95rem; padding-inline-start: 1.3rem; max-inline-size: 34rem; margin-block: 0.75rem 0; }
+  ol.how li { margin-block-end: 0.4rem; }
   dl.split { display: flex; flex-wrap: wrap; gap: 0.4rem 1.6rem; margin: 1rem 0 0.4rem; }
   dl.split > div { display: flex; flex-direction: column; }
   dl.split dt { color: var(--soft); font-size: var(--small); }

@@ -126,6 +126,15 @@ export abstract class LubberElement extends LitElement {
   /** The plain record of the last result, for the event; null where there is none. */
   protected abstract resultDetail(): { inputs: Record<string, unknown>; result: unknown } | null;
 
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    super.willUpdate(changed);
+    // What the host set is no half-typed text: what is wrong with it is said at once.
+    if (this.#changedByUser) return;
+    for (const name of Object.keys(this.fields)) {
+      if ((changed as ReadonlyMap<PropertyKey, unknown>).has(name) && this.#own(name) !== undefined) this.settled = new Set(this.settled).add(name);
+    }
+  }
+
   protected override updated(changed: PropertyValues<this>): void {
     super.updated(changed);
     if (!this.#changedByUser) return;
