@@ -1,0 +1,83 @@
+import { wrap180 } from '../angle/wrap.js';
+import { note, warning } from '../working/caution.js';
+import type { Caution } from '../working/caution.js';
+import { quantity } from '../working/quantity.js';
+import { errorCautions } from './error-cautions.js';
+import { METRES_PER_MILE } from './line-bearing.js';
+import { SENSITIVE_RATIO, sensitivity } from './transit-doubts.js';
+import type { TransitDoubts } from './transit-doubts.js';
+import { beyondSight } from './transit-line.js';
+import type { MarkError, TransitSight } from './transit-sight.js';
+
+type Found = Omit<TransitSight, 'steps' | 'cautions'>;
+
+/** An error this near to half a turn off what is to be expected is a bearing taken the wrong way, degrees. */
+const NEAR_RECIPROCAL = 30;
+/** Chart and eye differing by this much are worth a word, degrees. */
+const CONVERGENCE = 0.1;
+/** Standard deviations beyond which a reading does not belong to the others. Common practice, no source. */
+const ODD = 3;
+
+const miles = (metres: number): Caution['values'][string] => quantity(metres / METRES_PER_MILE, 'nauticalMiles');
+
+/** Where the ship stands, and whether the marks are fit for it. */
+function lineCautions(mark: MarkError, number: string, doubts: TransitDoubts): Caution[] {
+  const { markDistance, shipDistance, ship } = mark;
+  if (shipDistance !== null && beyondSight(shipDistance)) return [warning('mark-beyond-sight', { number, distance: miles(shipDistance) })];
+  if (markDistance !== null && beyondSight(markDistance)) return [warning('marks-far-apart', { number, distance: miles(markDistance) })];
+  if (ship?.side === 'behind') return [warning('marks-exchanged', { number })];
+  if (ship?.side === 'between') return [warning('between-marks', { number })];
+  const cautions: Caution[] = [];
+  if (markDistance !== null && shipDistance !== null && ship) {
+    const supposed = sensitivity(markDistance, shipDistance, doubts.opening).offLine;
+    const allowed = ODD * Math.hypot(supposed, doubts.ship, doubts.marks * (1 + shipDistance / markDistance));
+    if (Math.abs(ship.offLine) > allowed) {
+      cautions.push(warning('off-line', { number, distance: quantity(Math.abs(ship.offLine), 'metres'), allowed: quantity(allowed, 'metres') }));
+    }
+    if (shipDistance > SENSITIVE_RATIO * markDistance) {
+      cautions.push(note('transit-insensitive', { number, apart: miles(markDistance), away: miles(shipDistance), offLine: quantity(supposed, 'metres') }));
+    }
+  }
+  if (mark.rhumbBearing !== null && Math.abs(wrap180(mark.trueBearing - mark.rhumbBearing)) > CONVERGENCE) {
+    cautions.push(note('convergence', { number, difference: quantity(Math.abs(wrap180(mark.trueBearing - mark.rhumbBearing)), 'angle') }));
+  }
+  return cautions;
+}
+
+/** The one reading that lies farthest from the mean of the others, beyond its doubt. */
+function oddCautions({ marks, doubt }: Found): Caution[] {
+  const count = marks.length;
+  if (count < 2) return [];
+  // Each mark's own doubt, supposed alike: that of the mean times the root of their number.
+  const each = doubt.total * Math.sqrt(count);
+  const allowed = ODD * each * Math.sqrt(1 + 1 / (count - 1));
+  const fromOthers = marks.map(({ residual }) => (Math.abs(residual) * count) / (count - 1));
+  const farthest = fromOthers.indexOf(Math.max(...fromOthers));
+  const difference = fromOthers[farthest] ?? 0;
+  if (difference <= allowed) return [];
+  const values = { number: String(farthest + 1), difference: quantity(difference, 'angle') };
+  return [count === 2 ? warning('marks-disagree', values) : warning('odd-mark', values)];
+}
+
+/** What replaces the words for bodies of the sky, which do not fit marks. */
+function splitCautions(found: Found): Caution[] {
+  const { marks, variation } = found;
+  const [first] = marks;
+  const expected = found.compass === 'gyro' || variation.source === 'none' ? 0 : variation.value;
+  const compassBearing = first?.compassBearing ?? 0;
+  const split = { ...found, trueBearing: first?.trueBearing ?? 0, compassBearing };
+  const usual = errorCautions(split, found.deviationDoubt ?? found.doubt.total);
+  if (Math.abs(wrap180(found.error - expected)) > 180 - NEAR_RECIPROCAL) {
+    // Every other oddity of the split follows from this one.
+    const zones = usual.filter(({ code }) => code === 'blackout-zone' || code === 'caution-zone');
+    return [warning('reciprocal', { error: quantity(found.error, 'error'), turned: quantity(wrap180(found.error + 180), 'error') }), ...zones];
+  }
+  if (variation.source !== 'none' || variation.reason !== 'no-date') return usual;
+  return usual.map((caution) => (caution.code === 'variation-missing' ? note('place-or-time-missing') : caution));
+}
+
+/** Everything odd about an error from marks ashore, by code; `number` counts the lines from 1. */
+export function transitCautions(found: Found, doubts: TransitDoubts): Caution[] {
+  const lines = found.marks.flatMap((mark, index) => lineCautions(mark, String(index + 1), doubts));
+  return [...splitCautions(found), ...oddCautions(found), ...lines];
+}

@@ -1,0 +1,150 @@
+import { checkRange } from '../angle/check-number.js';
+import { circularMean } from '../angle/circular-mean.js';
+import { wrap180 } from '../angle/wrap.js';
+import { checkInstant } from '../time/check-instant.js';
+import type { Caution } from '../working/caution.js';
+import { combineDoubt } from '../working/doubt.js';
+import type { Doubt } from '../working/doubt.js';
+import type { Step } from '../working/step.js';
+import { checkPosition } from './geodesic-line.js';
+import type { NoDirection, Position } from './geodesic-line.js';
+import { transitCautions } from './transit-cautions.js';
+import { transitDoubts, usualTransitDoubts } from './transit-doubts.js';
+import type { TransitDoubts } from './transit-doubts.js';
+import { transitLine } from './transit-line.js';
+import type { TransitLine, TrueLine } from './transit-line.js';
+import { transitSteps } from './transit-steps.js';
+import { variationSource } from './variation-source.js';
+import type { VariationSource } from './variation-source.js';
+
+/** A line ashore and how it bore by the compass, degrees [0, 360]. */
+export interface Sighting {
+  readonly line: TransitLine;
+  readonly compassBearing: number;
+}
+
+export interface TransitObservation {
+  /** One line or several, all on one heading. */
+  readonly sightings: readonly Sighting[];
+  /** The ship's place; needed where a line is one mark. */
+  readonly ship?: Position;
+  /** When, for the variation. */
+  readonly instant?: Date;
+  readonly compass: 'magnetic' | 'gyro';
+  /** Degrees, east positive; the model's at the ship, or at a mark, where it is not given. */
+  readonly variation?: number;
+  /** What the deviation card says for the heading, degrees, east positive. */
+  readonly cardDeviation?: number;
+  readonly doubts?: Partial<TransitDoubts>;
+}
+
+/** What one line gave. Errors in degrees (-180, 180], east positive. */
+export interface MarkError extends TrueLine {
+  readonly kind: TransitLine['kind'];
+  readonly compassBearing: number;
+  readonly error: number;
+  /** This error less the mean. */
+  readonly residual: number;
+}
+
+export interface TransitSight {
+  readonly determined: true;
+  readonly marks: readonly MarkError[];
+  /** Of the one line, degrees [0, 360); null where there are several. */
+  readonly trueBearing: number | null;
+  /** Compass or gyro error, degrees (-180, 180], east positive: the mean of all lines. */
+  readonly error: number;
+  /** Standard deviation of one line about the mean, degrees; null for one line. */
+  readonly scatter: number | null;
+  readonly compass: 'magnetic' | 'gyro';
+  readonly variation: VariationSource;
+  readonly deviation: number | null;
+  readonly deviationDoubt: number | null;
+  readonly cardDeviation: number | null;
+  /** Deviation found less the card's, degrees, east positive. */
+  readonly difference: number | null;
+  readonly doubt: Doubt;
+  readonly steps: readonly Step[];
+  readonly cautions: readonly Caution[];
+}
+
+/** Why there is no error, and the line that has none, counted from 0. */
+export interface NoTransit {
+  readonly determined: false;
+  readonly reason: NoDirection | 'errors-cancel';
+  readonly index: number;
+}
+
+function checkObservation({ sightings, ship, instant, variation, cardDeviation }: TransitObservation): void {
+  if (sightings.length === 0) throw new RangeError('sightings: there is none');
+  sightings.forEach(({ compassBearing }, index) => checkRange(`sightings[${index}].compassBearing`, compassBearing, 0, 360));
+  if (ship) checkPosition('ship', ship);
+  if (instant) checkInstant('instant', instant);
+  if (variation !== undefined) checkRange('variation', variation, -180, 180);
+  if (cardDeviation !== undefined) checkRange('cardDeviation', cardDeviation, -180, 180);
+}
+
+/** The ship's place, or a mark's: near enough for the variation. */
+function placeOf({ ship, sightings }: TransitObservation): Position | null {
+  if (ship) return ship;
+  for (const { line } of sightings) if (line.kind === 'two-marks') return line.front;
+  return null;
+}
+
+type OneError = Omit<MarkError, 'residual'>;
+
+/** The arithmetic mean about the circular one: the same arithmetic as by hand, wherever the errors lie. */
+function meanError(errors: readonly number[]): number | null {
+  const middle = circularMean(errors);
+  if (middle === null) return null;
+  return wrap180(middle + errors.reduce((sum, error) => sum + wrap180(error - middle), 0) / errors.length);
+}
+
+function scatterOf(residuals: readonly number[]): number | null {
+  return residuals.length < 2 ? null : Math.hypot(...residuals) / Math.sqrt(residuals.length - 1);
+}
+
+/**
+ * Compass error from marks ashore: the mean over all lines, its split, how far to trust it, and
+ * the working. Throws `RangeError` naming a bad argument.
+ */
+export function transitSight(observation: TransitObservation): TransitSight | NoTransit {
+  checkObservation(observation);
+  const { compass, ship, instant, sightings } = observation;
+  const taken: OneError[] = [];
+  for (const [index, { line, compassBearing }] of sightings.entries()) {
+    const found = transitLine(line, ship);
+    if (!found.determined) return { determined: false, reason: found.reason, index };
+    const error = wrap180(found.line.trueBearing - compassBearing);
+    taken.push({ ...found.line, kind: line.kind, compassBearing, error });
+  }
+  const error = meanError(taken.map((one) => one.error));
+  if (error === null) return { determined: false, reason: 'errors-cancel', index: 0 };
+  const marks = taken.map((one) => ({ ...one, residual: wrap180(one.error - error) }));
+  const magnetic = compass === 'magnetic';
+  const place = placeOf(observation);
+  // A line by its charted bearing alone may lie anywhere: no place is as good as no date.
+  const variation = variationSource(place ?? { latitude: 0, longitude: 0 }, (place && instant) ?? null, observation.variation);
+  const deviation = magnetic && variation.source !== 'none' ? wrap180(error - variation.value) : null;
+  const cardDeviation = magnetic ? (observation.cardDeviation ?? null) : null;
+  const difference = deviation !== null && cardDeviation !== null ? wrap180(deviation - cardDeviation) : null;
+  const doubts = { ...usualTransitDoubts, ...observation.doubts };
+  const doubt = combineDoubt(transitDoubts(marks, doubts));
+  const deviationDoubt = deviation === null || variation.source === 'none' ? null : Math.hypot(doubt.total, variation.sigma);
+  const [first, second] = marks;
+  const found = {
+    determined: true as const,
+    marks,
+    trueBearing: first && !second ? first.trueBearing : null,
+    error,
+    scatter: scatterOf(marks.map(({ residual }) => residual)),
+    compass,
+    variation,
+    deviation,
+    deviationDoubt,
+    cardDeviation,
+    difference,
+    doubt,
+  };
+  return { ...found, steps: transitSteps(observation, found), cautions: transitCautions(found, doubts) };
+}
