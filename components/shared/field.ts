@@ -2,8 +2,8 @@ import type { Reading } from '../../core/text/reading.js';
 
 /** How one field of a widget is read, written, stepped and shown back. */
 export interface Field<T> {
-  /** Reads what was typed. */
-  parse(text: string): Reading<T>;
+  /** Reads what was typed; a reader may have refusals of its own, worded in its widget's catalogue. */
+  parse(text: string): Reading<T> | { readonly ok: false; readonly refusal: string };
   /** Writes a value as a user would type it; also how a property that is no text is taken over. */
   write(value: T): string;
   /** How the understood value is shown at the end of the field. */
