@@ -8,15 +8,15 @@ import { magneticField } from './magnetic-field.js';
 import type { MagneticField, MagneticFieldOptions } from './magnetic-field.js';
 import { modelAgainstRose } from './model-against-rose.js';
 import type { ModelAgainstRose } from './model-against-rose.js';
-import { outsideModels } from './nearest-model-date.js';
-import type { OutsideModels } from './nearest-model-date.js';
+import { outsideModels } from './outside-models.js';
+import type { OutsideModels } from './outside-models.js';
 import { differenceCautions, placeCautions, roseCautions } from './variation-cautions.js';
 
 /** What model and chart say of the field at a place and instant. */
 export interface VariationReport {
   /** Null outside the years of the models. */
   readonly field: MagneticField | null;
-  /** The years and the nearest date, where `field` is null. */
+  /** The years and the nearest of them, where `field` is null. */
   readonly outside: OutsideModels | null;
   /** Null without a rose; outside the models' years only `charted` and `years` hold a value. */
   readonly rose: ModelAgainstRose | null;
@@ -42,7 +42,7 @@ function chartAlone(rose: ChartRose, instant: Date): ModelAgainstRose {
 /**
  * The field by the model beside the rose of the chart, where there is one, and what to
  * make of both. A rose is brought up to date for any instant; a model holds for its years
- * only, and outside them the nearest date is told.
+ * only, and outside them the nearest year is told.
  * Throws `RangeError` naming the bad part of the place, of the rose, `instant` or `model`.
  */
 export function variationReport({ place, instant, rose }: VariationRequest, options: MagneticFieldOptions = {}): VariationReport {

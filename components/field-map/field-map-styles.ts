@@ -1,0 +1,44 @@
+import { css } from 'lit';
+
+export const fieldMapStyles = css`
+  .controls { display: grid; grid-template-columns: minmax(0, 3fr) minmax(0, 4fr) minmax(0, 4fr); gap: 0 1.5rem; align-items: start; }
+  .narrow .controls { grid-template-columns: minmax(0, 1fr); }
+  .controls .row { flex-wrap: nowrap; align-items: end; }
+  .controls .row .field { flex: 1 1 8rem; }
+  .years { display: block; flex: 1 1 8rem; margin-block-end: var(--gap); font-size: var(--small); color: var(--soft); }
+  .years input { display: block; inline-size: 100%; margin: 0; min-height: var(--target); accent-color: var(--accent); }
+  .sheet { min-inline-size: 0; overflow: hidden; cursor: crosshair; padding: 3px; margin: -3px; }
+  .sheet:focus-visible { outline-offset: -2px; }
+  .sheet svg { margin-inline: auto; inline-size: auto; max-inline-size: 100%; block-size: auto; }
+  .map text { pointer-events: none; }
+  .map text.soft { font-size: 11px; }
+  .map .sea { fill: var(--raise); }
+  .map .land { fill: var(--line); fill-opacity: 0.55; stroke: var(--edge); stroke-width: 0.6; stroke-linejoin: round; }
+  .map .graticule { fill: none; stroke: var(--line); stroke-width: 0.7; }
+  .map .outline { fill: none; stroke: var(--edge); stroke-width: 1; }
+  .line { fill: none; stroke: var(--accent); stroke-width: 1; stroke-linejoin: round; }
+  .line.negative { stroke-dasharray: 5 2.5; }
+  .line.zero { stroke-width: 2.2; }
+  .equator { fill: none; stroke: var(--body); stroke-width: 1.6; stroke-dasharray: 9 3 1.5 3; }
+  .zone { stroke: var(--warn); stroke-width: 0.8; }
+  .hatching { stroke: var(--warn); stroke-width: 1; stroke-opacity: 0.55; }
+  .map .level { font-size: 11.5px; fill: var(--ink); paint-order: stroke; stroke: var(--raise); stroke-width: 3.5px; stroke-linejoin: round; }
+  .pole { fill: none; stroke: var(--ink); stroke-width: 1.5; }
+  .pole.filled { fill: var(--ink); stroke: var(--raise); stroke-width: 1; }
+  .pole.open { fill: var(--raise); }
+  .cross { fill: none; stroke: var(--ink); stroke-width: 0.8; stroke-dasharray: 1.5 2.5; }
+  .cursor { fill: none; stroke: var(--ink); stroke-width: 1.4; }
+  .halo { fill: var(--raise); fill-opacity: 0.7; }
+  .picked { fill: none; stroke: var(--bad); stroke-width: 2; }
+  .picked.dot { fill: var(--bad); stroke: none; }
+  .key { list-style: none; display: flex; flex-wrap: wrap; gap: 0.15rem 1.1rem; padding: 0; margin: 0.5rem 0; }
+  .key li { display: flex; align-items: center; gap: 0.4rem; }
+  .key svg { inline-size: 28px; flex: none; }
+  .below { margin-block-start: 1.25rem; }
+  table.world th, table.world td { padding-inline-end: 0.7rem; font-size: var(--small); white-space: nowrap; }
+  @media print {
+    .sheet svg { inline-size: 100%; }
+    .key svg, .sheet svg { print-color-adjust: exact; }
+    .years { display: none; }
+  }
+`;

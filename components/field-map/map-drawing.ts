@@ -1,0 +1,92 @@
+import { isolines } from '../../core/field/isolines.js';
+import { magneticFieldGrid } from '../../core/field/magnetic-field-grid.js';
+import type { MagneticFieldGrid } from '../../core/field/magnetic-field-grid.js';
+import { magneticPoles } from '../../core/field/magnetic-poles.js';
+import type { MagneticPoles } from '../../core/field/magnetic-poles.js';
+import { zoneOutlines } from '../../core/field/zone-outline.js';
+import { labelLine } from './map-labels.js';
+import type { Box, LineLabel } from './map-labels.js';
+import { elementOf, kindOf, levelText, levelsOf } from './map-levels.js';
+import type { LineKind, MapLines } from './map-levels.js';
+import { svgPath } from './map-path.js';
+import { isPolar } from './map-views.js';
+import type { MapLayout } from './map-views.js';
+
+type Line = readonly (readonly [number, number])[];
+
+/** What of a map changes with the date: paths of SVG, labels, poles. */
+export interface MapDrawing {
+  readonly grid: MagneticFieldGrid;
+  readonly poles: MagneticPoles;
+  readonly lines: Readonly<Record<LineKind, string>>;
+  readonly labels: readonly LineLabel[];
+  readonly equator: string;
+  readonly caution: string;
+  readonly blackout: string;
+}
+
+/** Lines of equal variation all run into the poles; nearer to them than this a label of the world map is not read. */
+const LABEL_LATITUDE = 72;
+/** A narrow map takes half the lines. */
+const CROWDED = 560;
+
+/** A line as it is drawn, in pieces where the map's edge cuts it. */
+function drawnPieces(line: Line, layout: MapLayout): (readonly [number, number])[][] {
+  const pieces: (readonly [number, number])[][] = [];
+  let piece: (readonly [number, number])[] = [];
+  for (const [longitude, latitude] of line) {
+    const place = { latitude, longitude };
+    const at = layout.shows(place) ? layout.point(place) : null;
+    const last = piece[piece.length - 1];
+    const broken = at === null || (last !== undefined && Math.abs(at[0] - last[0]) > layout.width / 3);
+    if (broken && piece.length > 1) pieces.push(piece);
+    if (broken) piece = [];
+    if (at) piece.push(at);
+  }
+  if (piece.length > 1) pieces.push(piece);
+  return pieces;
+}
+
+/** Both areas in which the horizontal force is below a limit. */
+function zonePath(limit: number, instant: Date, layout: MapLayout): string {
+  const { north, south } = zoneOutlines(limit, instant);
+  return svgPath(layout.projection, { type: 'MultiPolygon', coordinates: [[positions(north)], [positions(south)]] });
+}
+
+/** A line of core as the projection takes it. */
+const positions = (line: Line): [number, number][] => line.map(([longitude, latitude]) => [longitude, latitude]);
+
+/** Room kept free around the sign of a pole. */
+const poleBox = ([x, y]: readonly [number, number]): Box => ({ x, y, halfWidth: 9, halfHeight: 9 });
+
+/** Computes and draws the lines, zones and poles of a date. Throws `RangeError` outside the models. */
+export function drawMap(lines: MapLines, instant: Date, layout: MapLayout): MapDrawing {
+  const grid = magneticFieldGrid({ step: isPolar(layout.view) ? 1 : 2, instant });
+  const poles = magneticPoles(instant);
+  const precision = layout.projection.precision();
+  const levels = isolines(grid, elementOf[lines], levelsOf(lines, layout.width < CROWDED));
+  const equator = isolines(grid, 'z', [0]).flatMap((level) => level.lines);
+
+  const taken = [poles.dip.north, poles.dip.south, poles.geomagnetic.north, poles.geomagnetic.south]
+    .filter((pole) => layout.shows(pole))
+    .map((pole) => poleBox(layout.point(pole)));
+  const fits = (x: number, y: number): boolean => {
+    const place = layout.place(x, y);
+    return place !== null && x > 30 && x < layout.width - 30 && (isPolar(layout.view) || Math.abs(place.latitude) < LABEL_LATITUDE);
+  };
+  const labels = levels.flatMap(({ level, lines: ofLevel }) =>
+    ofLevel.flatMap((line) => drawnPieces(line, layout)).flatMap((piece) => labelLine(piece, levelText(lines, level), taken, fits)),
+  );
+
+  // The lines have a point in every cell of the grid: bending them between is not worth its time.
+  layout.projection.precision(0);
+  const together = (kind: LineKind): string =>
+    svgPath(layout.projection, {
+      type: 'MultiLineString',
+      coordinates: levels.filter(({ level }) => kindOf(lines, level) === kind).flatMap((level) => level.lines.map(positions)),
+    });
+  const paths = { zero: together('zero'), positive: together('positive'), negative: together('negative') };
+  const equatorPath = svgPath(layout.projection, { type: 'MultiLineString', coordinates: equator.map(positions) });
+  layout.projection.precision(precision);
+  return { grid, poles, lines: paths, labels, equator: equatorPath, caution: zonePath(6000, instant, layout), blackout: zonePath(2000, instant, layout) };
+}

@@ -1,0 +1,28 @@
+import type { MapDrawing } from './map-drawing.js';
+import { drawMap } from './map-drawing.js';
+import type { MapGround } from './map-ground.js';
+import { mapGround } from './map-ground.js';
+import type { MapLines } from './map-levels.js';
+import { layOut } from './map-views.js';
+import type { MapLayout, MapViewName } from './map-views.js';
+
+/** A map laid out and drawn; what has not changed since the last time is kept. */
+export class MapSheet {
+  #ground: { readonly key: string; readonly layout: MapLayout; readonly ground: MapGround } | undefined;
+  #drawing: { readonly key: string; readonly drawing: MapDrawing } | undefined;
+
+  ground(view: MapViewName, width: number): { readonly layout: MapLayout; readonly ground: MapGround } {
+    const key = `${view} ${width}`;
+    if (this.#ground?.key !== key) {
+      const layout = layOut(view, width);
+      this.#ground = { key, layout, ground: mapGround(layout) };
+    }
+    return this.#ground;
+  }
+
+  drawing(lines: MapLines, instant: Date, layout: MapLayout): MapDrawing {
+    const key = `${lines} ${instant.getTime()} ${layout.view} ${layout.width}`;
+    if (this.#drawing?.key !== key) this.#drawing = { key, drawing: drawMap(lines, instant, layout) };
+    return this.#drawing.drawing;
+  }
+}

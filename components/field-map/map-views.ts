@@ -1,0 +1,71 @@
+import { geoAzimuthalEquidistant, geoNaturalEarth1 } from 'd3-geo';
+import type { GeoProjection } from 'd3-geo';
+import { wrap180 } from '../../core/angle/wrap.js';
+
+/** The whole world with Greenwich or the 180° meridian in the middle, or the surroundings of a pole. */
+export type MapViewName = 'atlantic' | 'pacific' | 'north' | 'south';
+
+export const mapViewNames: readonly MapViewName[] = ['atlantic', 'pacific', 'north', 'south'];
+
+/** The surroundings of a pole end at this latitude. */
+export const POLAR_EDGE = 50;
+
+/** A place on the map, degrees. */
+export interface MapPlace {
+  readonly latitude: number;
+  readonly longitude: number;
+}
+
+/** A projection laid out for a width in CSS pixels. */
+export interface MapLayout {
+  readonly view: MapViewName;
+  readonly width: number;
+  readonly height: number;
+  readonly projection: GeoProjection;
+  /** Whether a place is on this map. */
+  shows(place: MapPlace): boolean;
+  /** Where it is drawn. */
+  point(place: MapPlace): readonly [number, number];
+  /** The place under a point, or null beside the map. */
+  place(x: number, y: number): MapPlace | null;
+}
+
+/** Width over height of the outline of the world as it is projected here. */
+const WORLD_SHAPE = 1.9229;
+const WIDEST_POLAR = 620;
+
+export const isPolar = (view: MapViewName): boolean => view === 'north' || view === 'south';
+
+/** Room around the map for the figures of its edge. */
+function margins(view: MapViewName, width: number): { readonly side: number; readonly above: number; readonly below: number } {
+  return isPolar(view) ? { side: 34, above: 22, below: 22 } : { side: width < 480 ? 24 : 32, above: 6, below: 22 };
+}
+
+function projectionOf(view: MapViewName): GeoProjection {
+  if (view === 'north') return geoAzimuthalEquidistant().rotate([0, -90]).clipAngle(90 - POLAR_EDGE);
+  if (view === 'south') return geoAzimuthalEquidistant().rotate([0, 90]).clipAngle(90 - POLAR_EDGE);
+  return geoNaturalEarth1().rotate([view === 'pacific' ? 180 : 0, 0]);
+}
+
+/** Lays a view out for a width. */
+export function layOut(view: MapViewName, width: number): MapLayout {
+  const { side, above, below } = margins(view, width);
+  const across = isPolar(view) ? Math.min(width, WIDEST_POLAR) - 2 * side : width - 2 * side;
+  const down = isPolar(view) ? across : across / WORLD_SHAPE;
+  const left = (width - across) / 2;
+  const projection = projectionOf(view)
+    .fitExtent([[left, above], [left + across, above + down]], { type: 'Sphere' })
+    .precision(0.3);
+  const shows = ({ latitude }: MapPlace): boolean =>
+    isPolar(view) ? (view === 'north' ? latitude : -latitude) >= POLAR_EDGE : true;
+  const point = ({ latitude, longitude }: MapPlace): readonly [number, number] => projection([longitude, latitude]) ?? [NaN, NaN];
+  const place = (x: number, y: number): MapPlace | null => {
+    const [longitude = NaN, latitude = NaN] = projection.invert?.([x, y]) ?? [];
+    if (!(Math.abs(latitude) <= 90) || !Number.isFinite(longitude)) return null;
+    const found = { latitude, longitude: wrap180(longitude) };
+    // Beside the outline the inverse goes on into places that are drawn elsewhere.
+    const [backX, backY] = point(found);
+    return shows(found) && Math.hypot(backX - x, backY - y) < 1 ? found : null;
+  };
+  return { view, width, height: above + down + below, projection, shows, point, place };
+}

@@ -1,0 +1,19 @@
+import { css } from 'lit';
+
+export const variationStyles = css`
+  figure { margin: 0; }
+  figcaption { margin-block-start: 0.4rem; }
+  .pictures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(16rem, 100%), 1fr)); gap: 1.5rem 2rem; align-items: end; margin-block: 1rem; }
+  .pictures .rose { max-inline-size: 17rem; }
+  .pictures .forces { max-inline-size: 22rem; }
+  .forces path, .rose path, .rose circle { stroke: var(--ink); stroke-width: 1; }
+  .forces .level, .forces .upright { stroke: var(--accent); stroke-width: 1.8; }
+  .forces .total { stroke: var(--ink); stroke-width: 1.8; }
+  .forces .arc, .forces .scale { stroke: var(--soft); }
+  .rose .ring { stroke: var(--edge); }
+  .rose .ticks { stroke: var(--soft); }
+  .rose .true { stroke-width: 1.4; fill: none; }
+  .rose .magnetic { stroke: var(--accent); stroke-width: 2; fill: var(--accent); }
+  .rose .chart { stroke: var(--body); stroke-width: 1.6; stroke-dasharray: 5 3; fill: none; }
+  .rose .wedge { fill: var(--accent); fill-opacity: 0.12; stroke: none; }
+`;
