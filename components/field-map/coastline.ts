@@ -1,15 +1,16 @@
 import type { MultiPolygon } from 'geojson';
-import { FINENESS, SIGNS, coastline } from './coastline-data.js';
-import type { WrittenRing } from './coastline-data.js';
+import { FINENESS, ORIGIN, SIGNS, coastline } from './coastline-data.js';
 
 const middle = (SIGNS.length - 1) / 2;
 
-function ringOf([longitude, latitude, steps]: WrittenRing): [number, number][] {
-  let [x, y] = [longitude, latitude];
+function ringOf(text: string): [number, number][] {
+  const sign = (at: number): number => SIGNS.indexOf(text.charAt(at));
+  let x = sign(0) * SIGNS.length + sign(1) - ORIGIN;
+  let y = sign(2) * SIGNS.length + sign(3) - ORIGIN;
   const ring: [number, number][] = [[x / FINENESS, y / FINENESS]];
-  for (let at = 0; at < steps.length; at += 2) {
-    x += SIGNS.indexOf(steps.charAt(at)) - middle;
-    y += SIGNS.indexOf(steps.charAt(at + 1)) - middle;
+  for (let at = 4; at < text.length; at += 2) {
+    x += sign(at) - middle;
+    y += sign(at + 1) - middle;
     ring.push([x / FINENESS, y / FINENESS]);
   }
   // Rounding may have opened a ring; Antarctica's ends a whole turn on, which is the same place.
@@ -22,6 +23,6 @@ let land: MultiPolygon | undefined;
 
 /** The land of the world, degrees; read from its steps when it is first asked for. */
 export function landOfTheWorld(): MultiPolygon {
-  land ??= { type: 'MultiPolygon', coordinates: coastline.map((polygon) => polygon.map(ringOf)) };
+  land ??= { type: 'MultiPolygon', coordinates: coastline.split(' ').map((polygon) => polygon.split('~').map(ringOf)) };
   return land;
 }

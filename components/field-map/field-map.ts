@@ -13,7 +13,7 @@ import { valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { outsideModelsView } from '../shared/outside-models-view.js';
-import { placeView, splitInstant } from '../shared/place-and-time.js';
+import { placeView } from '../shared/place-and-time.js';
 import { dateField, latitudeField, longitudeField } from '../shared/trade-fields.js';
 import { dateView } from './date-view.js';
 import { fieldMapMessages } from './field-map-messages.js';
@@ -32,6 +32,9 @@ import { MapWidth } from './map-width.js';
 import { placeAnswer } from './place-answer.js';
 
 const fields = { latitude: latitudeField, longitude: longitudeField, date: dateField };
+
+/** A date of the host that is none is shown as it is, where the user can mend it. */
+const dayOf = (instant: Date): string => (Number.isNaN(instant.getTime()) ? String(instant) : formatDate(instant));
 
 /** The field at the place picked. */
 export interface FieldMapResult extends MapPlace {
@@ -73,9 +76,6 @@ export class LubberFieldMap extends LubberElement {
   /** `atlantic`, `pacific`, `north` or `south`: the part of the world. */
   @property() view: MapViewName = 'atlantic';
 
-  /** Written by the host's `instant`; a map has no use for it. */
-  time?: string;
-
   @state() private cross: MapPlace | null = null;
 
   protected readonly messages = fieldMapMessages;
@@ -98,7 +98,7 @@ export class LubberFieldMap extends LubberElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    splitInstant(this, changed);
+    if (changed.has('instant') && this.instant) this.date = this.instant instanceof Date ? dayOf(this.instant) : this.instant.slice(0, 10);
     this.#compute();
   }
 

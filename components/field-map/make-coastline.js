@@ -1,20 +1,24 @@
 /**
  * Makes coastline-data.ts once from the package world-atlas (land-110m: Natural Earth, public
  * domain): `node components/field-map/make-coastline.js`. The coast is thinned to what a map as
- * wide as a page can show, and written as steps between neighbours.
+ * wide as a page can show, and written as steps between neighbours,
+ * in one text that packs well.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { feature } from 'topojson-client';
 
 /** Steps in a degree. */
-const FINENESS = 4;
+const FINENESS = 3;
 /** A point nearer than this to the line without it is left out, degrees. */
-const TOLERANCE = 0.16;
+const TOLERANCE = 0.3;
 /** Islands smaller than this are left out, square degrees as they are drawn at their latitude. */
-const SMALLEST = 0.35;
+const SMALLEST = 0.6;
 /** The longest step that has a sign of its own. */
 const LONGEST = 44;
+
+/** Added to the coordinates of a first point, lest they be negative. */
+const ORIGIN = 2000;
 
 /** The signs of the steps -44 to 44; none needs escaping in a string. */
 const SIGNS = '!#$%&()*+,-./0123456789:;<=>?@ABCDEFGHIJKLMNOPQRSTUVWXYZ[]^_abcdefghijklmnopqrstuvwxyz{|}';
@@ -74,6 +78,7 @@ function thinnedRing(ring) {
 function written(ring) {
   const points = ring.map(([longitude, latitude]) => [Math.round(longitude * FINENESS), Math.round(latitude * FINENESS)]);
   let [x, y] = points[0];
+  const start = [x, y].map((value) => SIGNS[Math.floor((value + ORIGIN) / SIGNS.length)] + SIGNS[(value + ORIGIN) % SIGNS.length]).join('');
   let text = '';
   for (const [toX, toY] of points.slice(1)) {
     const parts = Math.ceil(Math.max(Math.abs(toX - x), Math.abs(toY - y)) / LONGEST);
@@ -84,15 +89,15 @@ function written(ring) {
       y += stepY;
     }
   }
-  return `[${points[0]}, '${text}']`;
+  return start + text;
 }
 
 let points = 0;
-const rows = polygons.flatMap((rings) => {
+const texts = polygons.flatMap((rings) => {
   const kept = rings.map(unrolled).filter((ring) => goesRoundPole(ring) || area(ring) >= SMALLEST);
   const thin = kept.map(thinnedRing).filter((ring) => ring.length > 3);
   points += thin.reduce((sum, ring) => sum + ring.length, 0);
-  return thin.length === 0 ? [] : [`  [${thin.map(written).join(', ')}],`];
+  return thin.length === 0 ? [] : [thin.map(written).join('~')];
 });
 
 const target = new URL('coastline-data.ts', import.meta.url);
@@ -106,13 +111,16 @@ export const FINENESS = ${FINENESS};
 /** The sign of a step, from -${LONGEST} to ${LONGEST}. */
 export const SIGNS = '${SIGNS}';
 
-/** A ring: longitude and latitude of its first point in steps, then by turns a step east and a step north. */
-export type WrittenRing = readonly [longitude: number, latitude: number, steps: string];
+/** Added to the coordinates of a first point, lest they be negative. */
+export const ORIGIN = ${ORIGIN};
 
-/** Land: each polygon its outline, then its inland seas. */
-export const coastline: readonly (readonly WrittenRing[])[] = [
-${rows.join('\n')}
-];
+/**
+ * Land: polygons parted by spaces, the rings of one (its outline, then its inland seas) by \`~\`.
+ * A ring is the longitude and latitude of its first point, two signs each as figures of a
+ * number, then by turns a step east and a step north.
+ */
+export const coastline =
+  '${texts.join(' ')}';
 `,
 );
-console.log(`${rows.length} polygons, ${points} points`);
+console.log(`${texts.length} polygons, ${points} points`);
