@@ -1,0 +1,137 @@
+import { checkInstant } from '../time/check-instant.js';
+import type { Caution } from '../working/caution.js';
+import { quantity } from '../working/quantity.js';
+import type { AdviceCode, AdviceSettings } from './advice-settings.js';
+import { adviceSources } from './advice-settings.js';
+import type { CardComparison } from './check-against-card.js';
+import { lastRestart } from './observed-deviations.js';
+import type { Refit } from './refit.js';
+import type { StandingEntry } from './standing-entries.js';
+import type { TimeTrend } from './trend.js';
+
+/** A caution of the book with where the rule comes from. */
+export interface Advice extends Caution {
+  readonly code: AdviceCode;
+  readonly source: string;
+}
+
+/** What the book knows of one compass, all since the last event. */
+export interface AdviceQuestion {
+  readonly standing: readonly StandingEntry[];
+  readonly comparisons: readonly CardComparison[];
+  readonly trend: TimeTrend | null;
+  readonly refit: Refit;
+  readonly now: Date;
+  readonly settings: AdviceSettings;
+}
+
+const HOUR = 3_600_000;
+const DAY = 24 * HOUR;
+/** A mean month. */
+const MONTH = 30.44 * DAY;
+
+function advice(code: AdviceCode, level: Caution['level'], values: Caution['values'] = {}): Advice {
+  return { code, level, values, source: adviceSources[code] };
+}
+
+const time = ({ entry }: StandingEntry): number => new Date(entry.instant).getTime();
+
+/** "No observation, overcast" is a check that was tried: it keeps the watch. */
+function aboutWatch({ standing, now, settings }: AdviceQuestion): Advice[] {
+  const checks = standing.filter(({ kind }) => kind !== 'event');
+  const last = checks[checks.length - 1];
+  if (!last) return [advice('no-check-yet', 'note')];
+  const hours = (now.getTime() - time(last)) / HOUR;
+  if (hours <= settings.watchHours) return [];
+  return [advice('watch-check-overdue', 'warning', { hours: String(Math.floor(hours)), limit: String(settings.watchHours) })];
+}
+
+/** After two years a kept record may stand for a new adjustment; without one it may not. */
+function aboutAdjustment({ standing, now, settings }: AdviceQuestion): Advice[] {
+  const adjustments = standing.filter(({ entry, kind }) => kind === 'event' && entry.event === 'adjustment');
+  const last = adjustments[adjustments.length - 1];
+  if (!last) return [advice('adjustment-unknown', 'note')];
+  const months = (now.getTime() - time(last)) / MONTH;
+  if (months <= settings.adjustmentMonths) return [];
+  const since = now.getTime() - settings.kept.days * DAY;
+  const kept = standing.filter((one) => one.kind === 'observation' && time(one) >= since).length >= settings.kept.observations;
+  const values = { day: last.entry.instant.slice(0, 10), months: String(settings.adjustmentMonths) };
+  return [kept ? advice('adjustment-two-years', 'note', values) : advice('adjustment-overdue', 'warning', values)];
+}
+
+function aboutEvent({ standing, comparisons, settings }: AdviceQuestion): Advice[] {
+  const restart = lastRestart(standing);
+  if (!restart || comparisons.length >= settings.checksAfterEvent) return [];
+  return [
+    advice('checks-after-event', restart.event === 'cargo' || restart.event === 'adjustment' ? 'note' : 'warning', {
+      event: restart.event,
+      day: restart.instant.toISOString().slice(0, 10),
+      count: String(comparisons.length),
+      needed: String(settings.checksAfterEvent),
+    }),
+  ];
+}
+
+function aboutCard({ comparisons, settings, standing, now }: AdviceQuestion): Advice[] {
+  const found: Advice[] = [];
+  const { degrees, times, of } = settings.differing;
+  const recent = comparisons.slice(-of);
+  const beyond = recent.filter(({ difference }) => Math.abs(difference) > degrees).length;
+  if (beyond >= times) {
+    found.push(advice('card-differs', 'warning', { degrees: quantity(degrees, 'angle'), count: String(beyond), of: String(recent.length) }));
+  }
+  const cardDate = standing[standing.length - 1]?.entry.cardDate ?? '';
+  if (settings.cardMonths !== null && cardDate !== '') {
+    const months = (now.getTime() - new Date(`${cardDate}T00:00:00Z`).getTime()) / MONTH;
+    if (months > settings.cardMonths) found.push(advice('card-old', 'warning', { day: cardDate, months: String(settings.cardMonths) }));
+  }
+  return found;
+}
+
+function aboutSize({ comparisons, settings, standing }: AdviceQuestion): Advice[] {
+  const found: Advice[] = [];
+  // One sight may be wrong; two of the last five beyond the limit are worth saying.
+  const large = comparisons.slice(-5).filter(({ observed }) => Math.abs(observed.deviation) > settings.largestDeviation);
+  const worst = large[large.length - 1]?.observed;
+  if (large.length >= 2 && worst) {
+    found.push(
+      advice('deviation-beyond-limit', 'warning', {
+        deviation: quantity(worst.deviation, 'error'),
+        heading: quantity(worst.heading, 'bearing'),
+        limit: quantity(settings.largestDeviation, 'angle'),
+      }),
+    );
+  }
+  const gyro = standing.filter(({ entry, kind }) => kind === 'observation' && entry.errorGyro !== null).pop()?.entry.errorGyro ?? 0;
+  if (Math.abs(gyro) > settings.gyroError) found.push(advice('gyro-error-large', 'warning', { error: quantity(gyro, 'error') }));
+  return found;
+}
+
+function aboutChange({ trend, refit, settings }: AdviceQuestion): Advice[] {
+  const found: Advice[] = [];
+  if (trend?.significant && trend.perMonth !== null && Math.abs(trend.perMonth) > settings.driftPerMonth) {
+    found.push(
+      advice('drifting', 'warning', { change: quantity(trend.perMonth, 'error'), doubt: quantity(trend.perMonthDoubt ?? 0, 'angle') }),
+    );
+  }
+  for (const { name, found: value, card, change, significant } of refit.coefficients) {
+    if (!significant || value === null || card === null || change === null || Math.abs(change) <= settings.coefficientChange) continue;
+    found.push(
+      advice('coefficient-changed', 'warning', { name, found: quantity(value, 'error'), card: quantity(card, 'error'), count: String(refit.count) }),
+    );
+  }
+  return found;
+}
+
+/** What the book advises, most urgent kind first. Throws `RangeError` for a `now` that is no instant. */
+export function giveAdvice(question: AdviceQuestion): readonly Advice[] {
+  checkInstant('now', question.now);
+  return [
+    ...aboutCard(question),
+    ...aboutSize(question),
+    ...aboutChange(question),
+    ...aboutEvent(question),
+    ...aboutWatch(question),
+    ...aboutAdjustment(question),
+  ];
+}

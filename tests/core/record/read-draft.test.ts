@@ -1,0 +1,74 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import fc from 'fast-check';
+import { prepareEntry } from '../../../core/record/prepare-entry.js';
+import { readDraft } from '../../../core/record/read-draft.js';
+
+const base = { kind: 'observation', instant: '2026-11-26T08:52:40Z', bearing: 10 };
+
+function problems(draft: unknown): string[] {
+  const reading = readDraft(draft);
+  return reading.ok ? [] : reading.problems.map(({ field, problem }) => `${field}: ${problem}`);
+}
+
+const refused: readonly [string, Record<string, unknown>, readonly string[]][] = [
+  ['a kind nobody knows', { kind: 'rumour' }, ['kind: not-a-choice']],
+  ['31 February', { instant: '2026-02-31T00:00:00Z' }, ['instant: not-an-instant']],
+  ['a date that is none', { instant: new Date(NaN) }, ['instant: not-an-instant']],
+  ['latitude 91', { latitude: 91 }, ['latitude: out-of-range']],
+  ['a bearing that is NaN', { bearing: NaN }, ['bearing: not-a-number']],
+  ['a bearing as text', { bearing: '045' }, ['bearing: not-a-number']],
+  ['a field nobody knows', { colour: 'red' }, ['colour: unknown-field']],
+  ['remarks without end', { remarks: 'x'.repeat(2001) }, ['remarks: too-long']],
+  ['nothing observed', { bearing: null }, ['bearing: nothing-observed']],
+  ['an event without its kind', { kind: 'event' }, ['event: missing']],
+  ['an observation with an event', { event: 'dock' }, ['event: does-not-belong']],
+  ['a correction of nothing, without a reason', { kind: 'correction' }, ['corrects: missing', 'remarks: missing']],
+  ['an observation that corrects', { corrects: 1 }, ['corrects: does-not-belong']],
+];
+
+for (const [what, change, expected] of refused) {
+  test(`refused: ${what}`, () => assert.deepEqual(problems({ ...base, ...change }), expected));
+}
+
+test('anything at all is read or refused, never thrown, and reading twice changes nothing', () => {
+  fc.assert(
+    fc.property(fc.oneof(fc.anything(), fc.record({ ...Object.fromEntries(Object.keys(base).map((key) => [key, fc.anything()])), remarks: fc.string({ unit: 'binary' }) })), (draft) => {
+      const reading = readDraft(draft);
+      if (reading.ok) assert.deepEqual(readDraft(reading.fields), reading);
+    }),
+  );
+});
+
+test('"no observation (overcast)" is an entry', () => assert.deepEqual(problems({ kind: 'no-observation', instant: new Date(0), remarks: 'overcast' }), []));
+
+test('360 is written 000, 180 W is written 180 E, and decimals are those of the book', () => {
+  const reading = readDraft({ ...base, headingGyro: 359.999, longitude: -180, latitude: -1e-9, heel: -0.04 });
+  assert.ok(reading.ok);
+  const { headingGyro, longitude, latitude, heel } = reading.fields;
+  assert.deepEqual([headingGyro, longitude, latitude, heel].map((value) => Object.is(value, -0) ? 'minus zero' : value), [0, 180, 0, 0]);
+});
+
+/**
+ * One look at three compasses. The sums by hand: gyro bearing 061.0, true 060.0: gyro error 1 W;
+ * gyro head 101, true head 100. Standard 085: error 15 E, variation 12 E: deviation 3 E.
+ * Steering 090: error 10 E. Across the seam: true head 002, standard 355: error 7 E.
+ */
+test('one look: gyro error, then the error of each compass, the deviation and the difference from the card', () => {
+  const look = { ...base, bearingBy: 'gyro', bearing: 61, trueBearing: 60, headingGyro: 101, headingStandard: 85, headingSteering: 90, variation: 12 };
+  const card = { kind: 'approximate', coefficients: { A: 1, B: 0, C: 0, D: 0, E: 0 } } as const;
+  const reading = prepareEntry(look, { card });
+  assert.ok(reading.ok);
+  const { errorGyro, errorStandard, errorSteering, deviationOf, deviation, cardDeviation, difference } = reading.fields;
+  assert.deepEqual([errorGyro, errorStandard, errorSteering], [-1, 15, 10]);
+  assert.deepEqual([deviationOf, deviation, cardDeviation, difference], ['standard', 3, 1, 2]);
+  const seam = prepareEntry({ ...look, headingGyro: 3, headingStandard: 355 });
+  assert.ok(seam.ok);
+  assert.equal(seam.fields.errorStandard, 7);
+});
+
+test('what the draft brings itself stays', () => {
+  const reading = prepareEntry({ ...base, bearingBy: 'standard', trueBearing: 20, errorStandard: 9.5, deviation: 1, cardDeviation: 0, difference: 1 });
+  assert.ok(reading.ok);
+  assert.deepEqual([reading.fields.errorStandard, reading.fields.deviation, reading.fields.difference], [9.5, 1, 1]);
+});
