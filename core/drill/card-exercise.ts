@@ -1,0 +1,66 @@
+import { deviationCurve } from '../deviation/deviation-curve.js';
+import { convertDirection } from '../sight/chain.js';
+import { anyCoefficients, cardRows, givenCard } from './any-ship.js';
+import type { Chance } from './chance.js';
+import type { Distractor, Draft, Level } from './exercise.js';
+import { given } from './given.js';
+import { numberQuestion } from './question.js';
+import type { Tolerances } from './tolerances.js';
+
+/** Near enough for straight lines between the rows to be as good as the curve through them. */
+const EVERY = 15;
+
+/** Deviations the card gives for headings taken by mistake. */
+function wrongHeadings(at: (heading: number) => number | null, wrong: readonly Distractor<number>[]): Distractor<number>[] {
+  return wrong.flatMap(({ code, value }) => {
+    const deviation = at(value);
+    return deviation === null ? [] : [{ code, value: deviation }];
+  });
+}
+
+/**
+ * Reading a card: on a heading it lists, with a bearing beside it to tempt; between its rows;
+ * from a magnetic heading, for which it has to be entered backwards.
+ */
+export function cardExercise(chance: Chance, level: Level, tolerances: Tolerances): Draft | null {
+  const rows = cardRows(anyCoefficients(chance, level === 1 ? 2 : 3), EVERY);
+  const card = { kind: 'table', rows } as const;
+  const curve = deviationCurve(card);
+  const heading = chance.below(24) * EVERY + (level === 1 ? 0 : chance.between(4, 11));
+  const bearing = chance.between(0, 359);
+  const chain = convertDirection({ direction: { value: heading, by: level === 3 ? 'magnetic' : 'compass' }, deviation: card });
+  const { deviation } = chain;
+  if (deviation === null) return null;
+  const tempting = wrongHeadings(curve.at, [
+    { code: 'deviation-of-bearing', value: bearing },
+    ...(level === 3 ? [{ code: 'magnetic-as-compass', value: heading }, { code: 'card-backwards', value: heading + deviation }] : []),
+    { code: 'opposite-heading', value: heading + 180 },
+    { code: 'row-before', value: Math.floor(heading / EVERY) * EVERY - (level === 1 ? EVERY : 0) },
+    { code: 'row-after', value: Math.floor(heading / EVERY) * EVERY + EVERY },
+  ]);
+  const mistakes = [{ code: 'sign', value: -deviation }, ...tempting];
+  return {
+    task: level === 3 ? 'card.magnetic' : 'card.compass',
+    givens: [given(level === 3 ? 'magneticHeading' : 'headOfShip', heading, 'bearing'), given('bearingBeside', bearing, 'bearing'), givenCard(rows)],
+    asked: [
+      numberQuestion({ code: 'deviation', part: level === 3 ? 'step' : 'result', form: 'error', tolerance: tolerances.arithmetic, answer: deviation, mistakes }),
+      ...(level === 3
+        ? [
+            numberQuestion({
+              code: 'compassHeading',
+              part: 'result',
+              form: 'bearing',
+              tolerance: tolerances.arithmetic,
+              answer: heading - deviation,
+              mistakes: [
+                { code: 'deviation-sign', value: heading + deviation },
+                ...tempting.map(({ code, value }) => ({ code, value: heading - value })),
+                { code: 'deviation-omitted', value: heading },
+              ],
+            }),
+          ]
+        : []),
+    ],
+    steps: chain.steps.filter(({ symbol }) => symbol === 'δ' || (level === 3 && symbol === 'C')),
+  };
+}
