@@ -1,8 +1,7 @@
 import { css } from 'lit';
 
 export const fieldMapStyles = css`
-  .controls { display: grid; grid-template-columns: minmax(0, 3fr) minmax(0, 4fr) minmax(0, 4fr); gap: 0 1.5rem; align-items: start; }
-  .narrow .controls { grid-template-columns: minmax(0, 1fr); }
+  .controls { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(17rem, 100%), 1fr)); gap: 0 1.5rem; align-items: start; }
   .controls .row { flex-wrap: nowrap; align-items: end; }
   .controls .row .field { flex: 1 1 8rem; }
   .years { display: block; flex: 1 1 8rem; margin-block-end: var(--gap); font-size: var(--small); color: var(--soft); }

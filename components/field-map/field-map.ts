@@ -212,7 +212,7 @@ export class LubberFieldMap extends LubberElement {
     const [lines, view, instant, result] = [this.#lines, this.#view, this.#instant, this.#result];
     const { layout, ground } = this.#sheet.ground(view, this.#width.value);
     const outside = instant ? outsideModels(instant) : null;
-    const drawing = instant && !outside ? this.#sheet.drawing(lines, instant, layout) : null;
+    const drawing = instant && !outside ? this.#sheet.drawing(lines, instant, layout, ground.figures) : null;
     const summary = drawing && instant ? mapSummary(this, lines, view, formatDate(instant), drawing) : '';
     return this.frame(html`
       <h2>${this.t('field-map.title')}</h2>

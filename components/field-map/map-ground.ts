@@ -14,13 +14,12 @@ export interface EdgeFigure {
 
 /** What of a map does not change with the date: paths of SVG, and the figures of its edge. */
 export interface MapGround {
-  readonly outline: string;
   readonly land: string;
   readonly graticule: string;
   readonly figures: readonly EdgeFigure[];
 }
 
-const latitudeText = (latitude: number): string => `${Math.abs(latitude)}°${latitude === 0 ? '' : latitude > 0 ? 'N' : 'S'}`;
+export const latitudeText = (latitude: number): string => `${Math.abs(latitude)}°${latitude === 0 ? '' : latitude > 0 ? 'N' : 'S'}`;
 
 export function longitudeText(longitude: number): string {
   const size = Math.abs(longitude);
@@ -37,7 +36,7 @@ function polarFigures(layout: MapLayout): EdgeFigure[] {
     const anchor = outX > 0.3 ? 'start' : outX < -0.3 ? 'end' : 'middle';
     return { x: x + 6 * outX, y: y + 10 * outY + 4, text: longitudeText(longitude), anchor } as const;
   });
-  const along = [60, 70, 80].map((size) => {
+  const along = (layout.width < 480 ? [70] : [60, 70, 80]).map((size) => {
     const [x, y] = layout.point({ latitude: sign * size, longitude: 0 });
     return { x: x + 3, y: y - 3, text: latitudeText(sign * size), anchor: 'start' } as const;
   });
@@ -46,7 +45,8 @@ function polarFigures(layout: MapLayout): EdgeFigure[] {
 
 function worldFigures(layout: MapLayout): EdgeFigure[] {
   const middle = layout.view === 'pacific' ? 180 : 0;
-  const step = layout.width < 480 ? 60 : 30;
+  // The pole's line, along which they stand, is half as long as the map is wide.
+  const step = layout.width < 480 ? 120 : layout.width < 860 ? 60 : 30;
   const parallels = [60, 30, 0, -30, -60].map((latitude) => {
     const [x, y] = layout.point({ latitude, longitude: middle - 179.999 });
     return { x: x - 4, y: y + 4, text: latitudeText(latitude), anchor: 'end' } as const;
@@ -73,7 +73,6 @@ function graticule(apart: number): MultiLineString {
 /** Draws coast, outline and graticule of a layout. */
 export function mapGround(layout: MapLayout): MapGround {
   return {
-    outline: svgPath(layout.projection, { type: 'Sphere' }),
     land: svgPath(layout.projection, landOfTheWorld()),
     graticule: svgPath(layout.projection, graticule(isPolar(layout.view) ? 10 : 30)),
     figures: isPolar(layout.view) ? polarFigures(layout) : worldFigures(layout),

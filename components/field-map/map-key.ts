@@ -10,7 +10,7 @@ function entry(sign: TemplateResult<2>, words: string): TemplateResult {
   return html`<li><svg viewBox="0 0 28 14" width="28" height="14" aria-hidden="true">${sign}</svg>${words}</li>`;
 }
 
-const stroke = (kind: string): TemplateResult<2> => svg`<path class=${kind} d="M1 7H27"></path>`;
+const stroke = (kind: string): TemplateResult<2> => svg`<path class=${kind} d="M1 7.5H27"></path>`;
 const field = (pattern: string): TemplateResult<2> => svg`<rect class="zone" x="1" y="1" width="26" height="12" fill="url(#${pattern})"></rect>`;
 
 /** What the lines and signs of the map mean. */
@@ -21,6 +21,6 @@ export function mapKey(host: LubberElement, lines: MapLines, view: MapViewName):
     ${lines === 'variation' ? entry(stroke('line zero'), host.t('field-map.key.variation.zero')) : nothing}
     ${entry(stroke('equator'), host.t('field-map.key.equator'))}
     ${poleKinds.filter((kind) => kind !== 'geographic' || isPolar(view)).map((kind) => entry(poleSign(kind, 14, 7), host.t(`field-map.key.${kind}`)))}
-    ${entry(field('hatch'), host.t('field-map.key.caution'))} ${entry(field('crosshatch'), host.t('field-map.key.blackout'))}
+    ${entry(field('hatch'), host.t('field-map.key.caution'))} ${entry(svg`${field('hatch')}${field('crosshatch')}`, host.t('field-map.key.blackout'))}
   </ul>`;
 }

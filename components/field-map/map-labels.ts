@@ -25,12 +25,20 @@ interface MeasuredLine {
   readonly length: number;
 }
 
+/** Mean width of a letter and height of a line of the labels, pixels. */
 const LETTER = 6.4;
 const HEIGHT = 12;
 /** Between two labels of one line, pixels. */
 const APART = 340;
 /** A label stays upright enough to be read. */
 const STRAY = 2.5;
+
+/** The box of a figure at the map's edge, which starts, ends or is centred at a point. */
+export function figureBox({ x, y, text, anchor }: { readonly x: number; readonly y: number; readonly text: string; readonly anchor: string }): Box {
+  const halfWidth = (text.length * LETTER) / 2;
+  const shift = anchor === 'start' ? halfWidth : anchor === 'end' ? -halfWidth : 0;
+  return { x: x + shift, y: y - HEIGHT / 3, halfWidth, halfHeight: HEIGHT / 2 };
+}
 
 function measured(points: readonly Point[]): MeasuredLine {
   const along = [0];

@@ -19,7 +19,7 @@ function range(from: number, to: number, step: number): readonly number[] {
 export function levelsOf(lines: MapLines, crowded: boolean): readonly number[] {
   if (lines === 'horizontal') return range(0, 40_000, crowded ? 10_000 : 5000).slice(1);
   const step = crowded ? 20 : 10;
-  const levels = lines === 'variation' ? range(-180 + step, 180, step) : range(-90 + (crowded ? 10 : step), 90 - (crowded ? 10 : step), step);
+  const levels = lines === 'variation' ? range(crowded ? -60 : -180 + step, crowded ? 60 : 180, step) : range(-90 + (crowded ? 10 : step), 90 - (crowded ? 10 : step), step);
   return [0, ...levels.filter((level) => level !== 0)];
 }
 

@@ -25,6 +25,8 @@ export interface MapPicture {
 export function mapPicture({ layout, ground, drawing, lines, picked, cross }: MapPicture): TemplateResult {
   const at = picked && layout.shows(picked) ? layout.point(picked) : null;
   const cursor = cross && layout.shows(cross) ? layout.point(cross) : null;
+  // A label half under the mark of the place would be misread.
+  const isClear = ({ x, y }: { readonly x: number; readonly y: number }): boolean => !at || Math.hypot(x - at[0], y - at[1]) > 26;
   return html`<svg viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height} aria-hidden="true" class="map" dir="ltr">
     <defs>
       <pattern id="hatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
@@ -32,9 +34,11 @@ export function mapPicture({ layout, ground, drawing, lines, picked, cross }: Ma
       </pattern>
       <pattern id="crosshatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
         <line y2="6" class="hatching"></line>
-      </pattern>
+ </pattern>
+      <clipPath id="inside"><path d=${layout.outline}></path></clipPath>
     </defs>
-    <path class="sea" d=${ground.outline}></path>
+    <path class="sea" d=${layout.outline}></path>
+    <g clip-path="url(#inside)">
     <path class="land" d=${ground.land}></path>
     <path class="graticule" d=${ground.graticule}></path>
     ${drawing
@@ -43,16 +47,19 @@ export function mapPicture({ layout, ground, drawing, lines, picked, cross }: Ma
           <path class="line negative" d=${drawing.lines.negative}></path>
           <path class="line positive" d=${drawing.lines.positive}></path>
           ${lines === 'dip' ? nothing : svg`<path class="line zero" d=${drawing.lines.zero}></path>`}
-          <path class="equator" d=${drawing.equator}></path>
-          ${polesView(layout, drawing.poles)}
-          ${drawing.labels.map(
+          <path class="equator" d=${drawing.equator}></path>`
+      : nothing}
+    ${cross ? svg`<path class="cross" d=${crossPath(layout, cross)}></path>` : nothing}
+    </g>
+    <path class="outline" d=${layout.outline}></path>
+    ${drawing
+      ? svg`${polesView(layout, drawing.poles)}
+          ${drawing.labels.filter(isClear).map(
             (label) => svg`<text class="level" x=${label.x.toFixed(1)} y=${label.y.toFixed(1)} dy="0.34em" text-anchor="middle"
               transform="rotate(${label.turn.toFixed(1)} ${label.x.toFixed(1)} ${label.y.toFixed(1)})">${label.text}</text>`,
           )}`
       : nothing}
-    <path class="outline" d=${ground.outline}></path>
     ${ground.figures.map((figure) => svg`<text class="soft" x=${figure.x.toFixed(1)} y=${figure.y.toFixed(1)} text-anchor=${figure.anchor}>${figure.text}</text>`)}
-    ${cross ? svg`<path class="cross" d=${crossPath(layout, cross)}></path>` : nothing}
     ${cursor ? svg`<circle class="cursor" cx=${cursor[0]} cy=${cursor[1]} r="7"></circle>` : nothing}
     ${at ? svg`<circle class="halo" cx=${at[0]} cy=${at[1]} r="8"></circle><circle class="picked" cx=${at[0]} cy=${at[1]} r="6"></circle><circle class="picked dot" cx=${at[0]} cy=${at[1]} r="1.6"></circle>` : nothing}
   </svg>`;

@@ -20,9 +20,9 @@ export class MapSheet {
     return this.#ground;
   }
 
-  drawing(lines: MapLines, instant: Date, layout: MapLayout): MapDrawing {
+  drawing(lines: MapLines, instant: Date, layout: MapLayout, figures: MapGround['figures']): MapDrawing {
     const key = `${lines} ${instant.getTime()} ${layout.view} ${layout.width}`;
-    if (this.#drawing?.key !== key) this.#drawing = { key, drawing: drawMap(lines, instant, layout) };
+    if (this.#drawing?.key !== key) this.#drawing = { key, drawing: drawMap(lines, instant, layout, figures) };
     return this.#drawing.drawing;
   }
 }

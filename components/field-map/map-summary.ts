@@ -5,13 +5,13 @@ import type { MapDrawing } from './map-drawing.js';
 import type { MapLines } from './map-levels.js';
 import type { MapViewName } from './map-views.js';
 
-const placed = ({ latitude, longitude }: Pole): string => `${formatLatitude(latitude, 0)} ${formatLongitude(longitude, 0)}`;
+const placed = ({ latitude, longitude }: Pole): string => `${formatLatitude(latitude, 0)}, ${formatLongitude(longitude, 0)}`;
 
 /** What the map shows, in a few sentences: the poles, the zones and where the equator of the field runs. */
 export function mapSummary(host: LubberElement, lines: MapLines, view: MapViewName, date: string, drawing: MapDrawing): string {
   const { dip, geomagnetic } = drawing.poles;
   return [
-    host.t('field-map.summary', { lines: host.t(`field-map.lines.${lines}`).toLowerCase(), view: host.t(`field-map.summary.${view}`), date, model: drawing.grid.model }),
+    host.t('field-map.summary', { lines: host.t(`field-map.equal.${lines}`), view: host.t(`field-map.summary.${view}`), date, model: drawing.grid.model }),
     host.t('field-map.summary.dip', { north: placed(dip.north), south: placed(dip.south) }),
     host.t('field-map.summary.geomagnetic', { north: placed(geomagnetic.north), south: placed(geomagnetic.south) }),
   ].join(' ');

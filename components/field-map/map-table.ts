@@ -3,7 +3,7 @@ import type { TemplateResult } from 'lit';
 import { formatAngle, formatError, formatNumber } from '../../core/angle/format-angle.js';
 import type { MagneticFieldGrid } from '../../core/field/magnetic-field-grid.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { longitudeText } from './map-ground.js';
+import { latitudeText, longitudeText } from './map-ground.js';
 import { elementOf } from './map-levels.js';
 import type { MapLines } from './map-levels.js';
 import type { MapViewName } from './map-views.js';
@@ -20,8 +20,6 @@ const parallels: Readonly<Record<MapViewName, readonly number[]>> = {
   north: [88, 84, 80, 76, 70, 60, 50],
   south: [-50, -60, -64, -70, -76, -80, -88],
 };
-
-const latitudeText = (latitude: number): string => `${Math.abs(latitude)}°${latitude === 0 ? '' : latitude > 0 ? 'N' : 'S'}`;
 
 /** The map in figures: the element at the crossings of a graticule. */
 export function mapTable(host: LubberElement, lines: MapLines, view: MapViewName, grid: MagneticFieldGrid): TemplateResult {

@@ -1,6 +1,8 @@
 import { geoAzimuthalEquidistant, geoNaturalEarth1 } from 'd3-geo';
 import type { GeoProjection } from 'd3-geo';
+import { arcOfDegrees } from '../../core/angle/trigonometry.js';
 import { wrap180 } from '../../core/angle/wrap.js';
+import { svgPath } from './map-path.js';
 
 /** The whole world with Greenwich or the 180° meridian in the middle, or the surroundings of a pole. */
 export type MapViewName = 'atlantic' | 'pacific' | 'north' | 'south';
@@ -22,6 +24,8 @@ export interface MapLayout {
   readonly width: number;
   readonly height: number;
   readonly projection: GeoProjection;
+  /** The edge of the map as a path of SVG; what the projection draws beyond it is to be clipped. */
+  readonly outline: string;
   /** Whether a place is on this map. */
   shows(place: MapPlace): boolean;
   /** Where it is drawn. */
@@ -41,10 +45,34 @@ function margins(view: MapViewName, width: number): { readonly side: number; rea
   return isPolar(view) ? { side: 34, above: 22, below: 22 } : { side: width < 480 ? 24 : 32, above: 6, below: 22 };
 }
 
-function projectionOf(view: MapViewName): GeoProjection {
-  if (view === 'north') return geoAzimuthalEquidistant().rotate([0, -90]).clipAngle(90 - POLAR_EDGE);
-  if (view === 'south') return geoAzimuthalEquidistant().rotate([0, 90]).clipAngle(90 - POLAR_EDGE);
-  return geoNaturalEarth1().rotate([view === 'pacific' ? 180 : 0, 0]);
+interface Frame {
+  readonly left: number;
+  readonly above: number;
+  readonly across: number;
+  readonly down: number;
+}
+
+function worldProjection(view: MapViewName, { left, above, across, down }: Frame): GeoProjection {
+  return geoNaturalEarth1()
+    .rotate([view === 'pacific' ? 180 : 0, 0])
+    .fitExtent([[left, above], [left + across, above + down]], { type: 'Sphere' });
+}
+
+/**
+ * Half the world around a pole, of which the outline shows the middle: the library's own
+ * clipping to less than half draws false chords between points far outside.
+ */
+function polarProjection(view: MapViewName, { left, above, across }: Frame): GeoProjection {
+  return geoAzimuthalEquidistant()
+    .rotate([0, view === 'north' ? -90 : 90])
+    .clipAngle(90)
+    .scale(across / 2 / arcOfDegrees(90 - POLAR_EDGE))
+    .translate([left + across / 2, above + across / 2]);
+}
+
+function circle({ left, above, across }: Frame): string {
+  const half = across / 2;
+  return `M${left},${above + half}a${half},${half} 0 1,0 ${across},0a${half},${half} 0 1,0 ${-across},0Z`;
 }
 
 /** Lays a view out for a width. */
@@ -53,9 +81,9 @@ export function layOut(view: MapViewName, width: number): MapLayout {
   const across = isPolar(view) ? Math.min(width, WIDEST_POLAR) - 2 * side : width - 2 * side;
   const down = isPolar(view) ? across : across / WORLD_SHAPE;
   const left = (width - across) / 2;
-  const projection = projectionOf(view)
-    .fitExtent([[left, above], [left + across, above + down]], { type: 'Sphere' })
-    .precision(0.3);
+  const frame = { left, above, across, down };
+  const projection = (isPolar(view) ? polarProjection : worldProjection)(view, frame).precision(0.3);
+  const outline = isPolar(view) ? circle(frame) : svgPath(projection, { type: 'Sphere' });
   const shows = ({ latitude }: MapPlace): boolean =>
     isPolar(view) ? (view === 'north' ? latitude : -latitude) >= POLAR_EDGE : true;
   const point = ({ latitude, longitude }: MapPlace): readonly [number, number] => projection([longitude, latitude]) ?? [NaN, NaN];
@@ -67,5 +95,5 @@ export function layOut(view: MapViewName, width: number): MapLayout {
     const [backX, backY] = point(found);
     return shows(found) && Math.hypot(backX - x, backY - y) < 1 ? found : null;
   };
-  return { view, width, height: above + down + below, projection, shows, point, place };
+  return { view, width, height: above + down + below, projection, outline, shows, point, place };
 }
