@@ -1,4 +1,5 @@
 import { checkFinite } from '../angle/check-number.js';
+import { wrap180 } from '../angle/wrap.js';
 import { crossCell, nearTo } from './contour-cell.js';
 import type { CellPieces, Crossing } from './contour-cell.js';
 import { joinPieces } from './join-pieces.js';
@@ -46,9 +47,21 @@ function gather(into: Gathered, pieces: CellPieces, row: number, column: number,
   }
 }
 
-/** The level as a direction at or next above the least of a cell. */
-function turnedUp(level: number, least: number): number {
-  return level - 360 * Math.floor((level - least) / 360);
+interface AskedLevel {
+  readonly value: number;
+  readonly into: Gathered;
+}
+
+/** The place of the first level not below a value in a row that rises. */
+function firstFrom(rising: readonly AskedLevel[], value: number): number {
+  let low = 0;
+  let high = rising.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((rising[middle] as AskedLevel).value < value) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /**
@@ -65,6 +78,14 @@ export function isolines(grid: MagneticFieldGrid, element: GridElement, levels: 
   const rows = grid.latitudes.length;
   const columns = grid.longitudes.length;
   const gathered = levels.map((level) => ({ level, into: { pieces: [], points: new Map() } as Gathered }));
+  // In rising order, so that a cell looks only at the levels it holds; a direction and its next turn both.
+  const rising = gathered
+    .flatMap(({ level, into }): AskedLevel[] => {
+      if (!direction) return [{ value: level, into }];
+      const turned = wrap180(level);
+      return [-360, 0, 360].map((turn) => ({ value: turned + turn, into }));
+    })
+    .sort((first, second) => first.value - second.value);
 
   for (let row = 0; row + 1 < rows; row++) {
     for (let column = 0; column < columns; column++) {
@@ -84,9 +105,10 @@ export function isolines(grid: MagneticFieldGrid, element: GridElement, levels: 
       }
       const least = Math.min(a, b, c, d);
       const most = Math.max(a, b, c, d);
-      for (const { level: asked, into } of gathered) {
-        const level = direction ? turnedUp(asked, least) : asked;
-        if (level >= least && level <= most) gather(into, crossCell(a, b, c, d, level), row, column, grid);
+      for (let at = firstFrom(rising, least); at < rising.length; at++) {
+        const { value, into } = rising[at] as AskedLevel;
+        if (value > most) break;
+        gather(into, crossCell(a, b, c, d, value), row, column, grid);
       }
     }
   }
