@@ -15,26 +15,30 @@ export interface Chance {
 /** Drawn away first: the bits of a short seed need a few turns to spread. */
 const WARMING = 8;
 
-/** Fowler, Noll and Vo's hash FNV-1a of the code units of a text, 32 bits; never 0, where the generator would stick. */
-function hash(text: string): number {
+/** Fowler, Noll and Vo's hash FNV-1a of the code units of a text, [0, 2³²); the constants from memory. */
+export function hash(text: string): number {
   let state = 0x811c9dc5;
   for (let i = 0; i < text.length; i++) state = Math.imul(state ^ text.charCodeAt(i), 0x01000193);
-  return state === 0 ? 1 : state;
+  return state >>> 0;
 }
 
 /**
- * The chance of a seed, any text. Marsaglia's generator of shifts 13, 17 and 5 on 32 bits
- * (G. Marsaglia, Xorshift RNGs, Journal of Statistical Software 8, 2003; from memory):
- * plenty for exercises, no use for secrets.
+ * The number after another, [1, 2³²), by Marsaglia's generator of shifts 13, 17 and 5
+ * (G. Marsaglia, Xorshift RNGs, Journal of Statistical Software 8, 2003; from memory).
  */
+export function xorshift(number: number): number {
+  let state = number;
+  state ^= state << 13;
+  state ^= state >>> 17;
+  state ^= state << 5;
+  return state >>> 0;
+}
+
+/** The chance of a seed, any text: plenty for exercises, no use for secrets. */
 export function chanceFrom(seed: string): Chance {
-  let state = hash(seed);
-  const next = (): number => {
-    state ^= state << 13;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    return state >>> 0;
-  };
+  // 0 is the one number the generator would never leave.
+  let state = hash(seed) || 1;
+  const next = (): number => (state = xorshift(state));
   for (let i = 0; i < WARMING; i++) next();
   const below = (count: number): number => {
     checkRange('count', count, 1, 2 ** 32);

@@ -1,0 +1,82 @@
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import type { NumberQuestion, Question } from '../../../core/drill/exercise.js';
+import { markAnswer } from '../../../core/drill/mark.js';
+import type { Mark } from '../../../core/drill/mark.js';
+import { choiceQuestion, numberQuestion } from '../../../core/drill/question.js';
+
+const bearing = (answer: number, mistakes: NumberQuestion['distractors'] = []): NumberQuestion =>
+  numberQuestion({ code: 'trueBearing', part: 'result', form: 'bearing', tolerance: 1, answer, mistakes });
+const error = (answer: number, mistakes: NumberQuestion['distractors'] = []): NumberQuestion =>
+  numberQuestion({ code: 'deviation', part: 'result', form: 'error', tolerance: 1, answer, mistakes: [{ code: 'sign', value: -answer }, ...mistakes] });
+
+function outcome(question: Question, text: string): string {
+  const mark: Mark = markAnswer(question, text);
+  if (mark.outcome === 'unreadable') return mark.refusal;
+  return mark.outcome === 'wrong' ? (mark.mistake ?? 'wrong') : mark.outcome;
+}
+
+describe('the mark of an answer', () => {
+  const cases: readonly (readonly [string, Question, string])[] = [
+    // At the seam the tolerance reaches over north.
+    ['359.9', bearing(0), 'right'],
+    ['000', bearing(359.5), 'right'],
+    ['360', bearing(0), 'right'],
+    ['358.9', bearing(0), 'close'],
+    ['180', bearing(0), 'reciprocal'],
+    // The tolerance itself is still right, either way, whatever the last binary digit says.
+    ['4.2E', error(3.2), 'right'],
+    ['2.2E', error(3.2), 'right'],
+    ['4.3E', error(3.2), 'close'],
+    // One way only is read; nothing is guessed.
+    ['3,2 E', error(3.2), 'right'],
+    ['W 3°12′', error(-3.2), 'right'],
+    ['-3.2', error(-3.2), 'right'],
+    ['−3.2', error(-3.2), 'right'],
+    ['3.2', error(3.2), 'letter-missing'],
+    ['0', error(0.4), 'right'],
+    ['3.2 O', error(3.2), 'letter-o'],
+    ['', error(3.2), 'empty'],
+    ['   ', error(3.2), 'empty'],
+    ['three east', error(3.2), 'not-understood'],
+    ['3.2.1E', error(3.2), 'two-decimal-marks'],
+    ['400', bearing(40), 'out-of-range'],
+    // The size right and the name wrong.
+    ['3.2W', error(3.2), 'sign'],
+    ['3.4W', error(3.2), 'sign'],
+    // Small enough for both names to be within the tolerance of the assessor.
+    ['0.4W', error(0.4), 'right'],
+    ['20E', error(3.2), 'wrong'],
+    // The nearest of two mistakes explains the number.
+    ['12.2E', error(3.2, [{ code: 'error-for-deviation', value: 12 }, { code: 'variation-sign', value: 12.8 }]), 'error-for-deviation'],
+    ['12.7E', error(3.2, [{ code: 'error-for-deviation', value: 12 }, { code: 'variation-sign', value: 12.8 }]), 'variation-sign'],
+    // At half a turn east and west are one.
+    ['179.9W', error(180), 'right'],
+  ];
+  for (const [text, question, expected] of cases) {
+    it(`"${text}" where ${question.answer} is right: ${expected}`, () => assert.equal(outcome(question, text), expected));
+  }
+
+  const colour = choiceQuestion('colour', ['blue', 'red'], 'blue', [{ code: 'hemisphere', value: 'red' }]);
+  it('tells the one option that is right, and why the other is not', () => {
+    assert.deepEqual(['blue', 'red', '', 'green'].map((text) => outcome(colour, text)), ['right', 'hemisphere', 'empty', 'unknown-name']);
+  });
+});
+
+describe('a question', () => {
+  it('leaves out a mistake that would be marked right', () => {
+    assert.deepEqual(error(0.4).distractors, []);
+    assert.deepEqual(error(3, [{ code: 'near', value: 3.9 }]).distractors.map(({ code }) => code), ['sign']);
+  });
+
+  it('keeps the likelier of two mistakes that lead to one number', () => {
+    const question = error(3, [{ code: 'first', value: 10 }, { code: 'second', value: 10.05 }]);
+    assert.deepEqual(question.distractors.map(({ code }) => code), ['sign', 'first']);
+  });
+
+  it('has its numbers in the range of the trade', () => {
+    assert.equal(bearing(-10).answer, 350);
+    assert.equal(bearing(359.999).answer, 0);
+    assert.equal(error(-190).answer, 170);
+  });
+});

@@ -1,0 +1,91 @@
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import { exerciseKinds, levels } from '../../../core/drill/exercise.js';
+import type { AnswerForm, Exercise, Question } from '../../../core/drill/exercise.js';
+import { exerciseFrom } from '../../../core/drill/generate.js';
+import { markAnswer } from '../../../core/drill/mark.js';
+import { exerciseScore } from '../../../core/drill/score.js';
+import { evaluate } from '../../../core/working/evaluate.js';
+import { solve } from './solve.js';
+
+/** Nine kinds and three levels make 10,017 of these. */
+const EACH = 371;
+
+/** As a learner types it: three figures, or a letter. */
+function typed(form: AnswerForm, value: number): string {
+  if (form === 'bearing') return value.toFixed(2).padStart(6, '0');
+  if (form === 'signed') return `${value < 0 ? '-' : '+'}${Math.abs(value).toFixed(2)}`;
+  return `${Math.abs(value).toFixed(2)}${value < 0 ? 'W' : 'E'}`;
+}
+
+const textOf = (question: Question, value: number | string): string =>
+  question.is === 'number' ? typed(question.form, Number(value)) : String(value);
+
+const missBetween = (form: AnswerForm, a: number, b: number): number =>
+  form === 'signed' ? Math.abs(a - b) : Math.abs(((((a - b) % 360) + 540) % 360) - 180);
+
+function checkKeyAndMistakes(exercise: Exercise): void {
+  const key = Object.fromEntries(exercise.asked.map((question) => [question.code, textOf(question, question.answer)]));
+  assert.equal(exerciseScore(exercise, key), 1, `${exercise.id}: its own key`);
+  for (const question of exercise.asked) {
+    for (const { code, value } of question.distractors) {
+      const mark = markAnswer(question, textOf(question, value));
+      assert.equal(mark.outcome === 'wrong' && mark.mistake, code, `${exercise.id} ${question.code}: ${value} for ${question.answer}`);
+    }
+    if (question.is === 'choice') {
+      assert.equal(question.options.filter((option) => markAnswer(question, option).outcome === 'right').length, 1, exercise.id);
+      assert.equal(new Set(question.options).size, question.options.length, exercise.id);
+    }
+  }
+}
+
+/** What the learner is told leads to the key: the exercise can be answered, and in one way only. */
+function checkAgainstTold(exercise: Exercise): number {
+  const solved = solve(exercise);
+  let worst = 0;
+  for (const question of exercise.asked) {
+    const found = solved[question.code];
+    assert.notEqual(found, undefined, `${exercise.id}: ${question.code} is not solved`);
+    if (question.is === 'choice') assert.equal(found, question.answer, exercise.id);
+    else {
+      const miss = missBetween(question.form, Number(found), question.answer);
+      worst = Math.max(worst, miss / question.tolerance);
+    }
+  }
+  return worst;
+}
+
+/** Each line of the working is right by itself, and the last one is an answer. */
+function checkWorking({ id, steps, asked }: Exercise): void {
+  for (const { expression, values, result, code } of steps) {
+    if (!expression) continue;
+    const numbers = Object.fromEntries(Object.entries(values).map(([name, { value }]) => [name, value]));
+    const miss = missBetween('error', evaluate(expression, numbers), result.value);
+    assert.ok(miss < 1e-6, `${id} ${code}: off by ${miss}`);
+  }
+  const results = asked.flatMap((question) => (question.is === 'number' && question.part === 'result' ? [question] : []));
+  for (const { answer } of results) assert.ok(steps.some(({ result }) => missBetween('error', result.value, answer) < 0.006), `${id}: no line gives ${answer}`);
+}
+
+describe('ten thousand exercises', () => {
+  const ids = new Set<string>();
+  for (const kind of exerciseKinds) {
+    for (const level of levels) {
+      it(`of ${kind}, level ${level}, are answerable from what is told, have one answer, and name each mistake`, (context) => {
+        let worst = 0;
+        for (let index = 0; index < EACH; index++) {
+          const exercise = exerciseFrom({ kind, level, seed: `test-${index}` });
+          ids.add(exercise.id);
+          checkKeyAndMistakes(exercise);
+          checkWorking(exercise);
+          const off = checkAgainstTold(exercise);
+          worst = Math.max(worst, off);
+          assert.ok(off < 0.5, `${exercise.id}: from what is told it is ${off} tolerances off`);
+        }
+        context.diagnostic(`worst ${worst.toFixed(3)} of the tolerance`);
+      });
+    }
+  }
+
+  it('are that many', () => assert.ok(ids.size >= 10_000, String(ids.size)));
+});
