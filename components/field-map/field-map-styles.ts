@@ -6,10 +6,9 @@ export const fieldMapStyles = css`
   .controls .row .field { flex: 1 1 8rem; }
   .years { display: block; flex: 1 1 8rem; margin-block-end: var(--gap); font-size: var(--small); color: var(--soft); }
   .years input { display: block; inline-size: 100%; margin: 0; min-height: var(--target); accent-color: var(--accent); }
-  .sheet { min-inline-size: 0; overflow: hidden; cursor: crosshair; padding: 3px; margin: -3px; }
+  .sheet { min-inline-size: 0; overflow: hidden; cursor: crosshair; }
   .sheet:focus-visible { outline-offset: -2px; }
   .sheet svg { margin-inline: auto; inline-size: auto; max-inline-size: 100%; block-size: auto; }
-  .map text { pointer-events: none; }
   .map text.soft { font-size: 11px; }
   .map .sea { fill: var(--raise); }
   .map .land { fill: var(--line); fill-opacity: 0.55; stroke: var(--edge); stroke-width: 0.6; stroke-linejoin: round; }
@@ -37,7 +36,6 @@ export const fieldMapStyles = css`
   table.world th, table.world td { padding-inline-end: 0.7rem; font-size: var(--small); white-space: nowrap; }
   @media print {
     .sheet svg { inline-size: 100%; }
-    .key svg, .sheet svg { print-color-adjust: exact; }
     .years { display: none; }
   }
 `;

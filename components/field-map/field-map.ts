@@ -102,6 +102,13 @@ export class LubberFieldMap extends LubberElement {
     this.#compute();
   }
 
+  protected override firstUpdated(): void {
+    // The first drawings are slow until the engine has compiled them: one is made ahead, when the page has settled.
+    setTimeout(() => {
+      if (this.isConnected) this.#sheet.warm(this.#lines, this.#view, this.#width.value);
+    }, 300);
+  }
+
   get #state() {
     return {
       latitude: this.read(fields.latitude, 'latitude'),
@@ -213,7 +220,7 @@ export class LubberFieldMap extends LubberElement {
     const { layout, ground } = this.#sheet.ground(view, this.#width.value);
     const outside = instant ? outsideModels(instant) : null;
     const drawing = instant && !outside ? this.#sheet.drawing(lines, instant, layout, ground.figures) : null;
-    const summary = drawing && instant ? mapSummary(this, lines, view, formatDate(instant), drawing) : '';
+    const summary = drawing && instant ? mapSummary(this, lines, formatDate(instant), drawing) : '';
     return this.frame(html`
       <h2>${this.t('field-map.title')}</h2>
       ${this.#controlsView()} ${outside ? outsideModelsView(this, outside, undefined) : nothing}

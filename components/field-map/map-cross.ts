@@ -1,7 +1,7 @@
 import { roundTo } from '../../core/angle/format-angle.js';
 import { wrap180 } from '../../core/angle/wrap.js';
 import { svgPath } from './map-path.js';
-import { POLAR_EDGE, isPolar } from './map-views.js';
+import { POLAR_EDGE } from './map-views.js';
 import type { MapLayout, MapPlace, MapViewName } from './map-views.js';
 
 const COARSE = 5;
@@ -34,10 +34,8 @@ export function crossAfter(key: string, fine: boolean, { latitude, longitude }: 
 
 /** The meridian and the parallel through a place, as a path of SVG. */
 export function crossPath(layout: MapLayout, { latitude, longitude }: MapPlace): string {
-  const from = isPolar(layout.view) ? POLAR_EDGE * Math.sign(latitude || 1) : -90;
-  const to = isPolar(layout.view) ? 90 * Math.sign(latitude || 1) : 90;
-  const meridian = Array.from({ length: 37 }, (_, index): [number, number] => [longitude, from + ((to - from) * index) / 36]);
-  // A pole has no parallel, and a full turn must not end where it began.
+  const meridian = Array.from({ length: 37 }, (_, index): [number, number] => [longitude, index * 5 - 90]);
+  // A pole has no parallel.
   const parallel = Array.from({ length: 73 }, (_, index): [number, number] => [index * 5 - 180, latitude]);
   const coordinates = Math.abs(latitude) === 90 ? [meridian] : [meridian, parallel];
   return svgPath(layout.projection, { type: 'MultiLineString', coordinates });

@@ -50,8 +50,8 @@ function measured(points: readonly Point[]): MeasuredLine {
 }
 
 function pointAt({ points, along }: MeasuredLine, way: number): Point {
-  let index = along.findIndex((reached) => reached >= way);
-  if (index <= 0) index = 1;
+  let index = 1;
+  while (index < along.length - 1 && (along[index] as number) < way) index++;
   const [[ax, ay], [bx, by]] = [points[index - 1] as Point, points[index] as Point];
   const [from, to] = [along[index - 1] as number, along[index] as number];
   const part = to === from ? 0 : (way - from) / (to - from);

@@ -1,5 +1,6 @@
 import type { GridElement } from '../../core/field/isolines.js';
 import { formatNumber } from '../../core/angle/format-angle.js';
+import { longitudeText } from './map-ground.js';
 
 /** Which lines of equal value the map shows. */
 export type MapLines = 'variation' | 'dip' | 'horizontal';
@@ -32,5 +33,5 @@ export function kindOf(lines: MapLines, level: number): LineKind {
 export function levelText(lines: MapLines, level: number): string {
   if (lines === 'horizontal') return formatNumber(level / 1000, 0);
   if (lines === 'dip') return `${formatNumber(level, 0)}°`;
-  return `${Math.abs(level)}°${level === 0 || level === 180 ? '' : level > 0 ? 'E' : 'W'}`;
+  return longitudeText(level);
 }

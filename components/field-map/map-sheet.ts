@@ -1,3 +1,4 @@
+import { magneticModelYears } from '../../core/field/magnetic-models.js';
 import type { MapDrawing } from './map-drawing.js';
 import { drawMap } from './map-drawing.js';
 import type { MapGround } from './map-ground.js';
@@ -18,6 +19,12 @@ export class MapSheet {
       this.#ground = { key, layout, ground: mapGround(layout) };
     }
     return this.#ground;
+  }
+
+  /** Draws once for nothing. */
+  warm(lines: MapLines, view: MapViewName, width: number): void {
+    const { layout, ground } = this.ground(view, width);
+    drawMap(lines, new Date(Date.UTC(magneticModelYears.until, 0, 1)), layout, ground.figures);
   }
 
   drawing(lines: MapLines, instant: Date, layout: MapLayout, figures: MapGround['figures']): MapDrawing {
