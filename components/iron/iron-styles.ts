@@ -1,0 +1,99 @@
+import { css } from 'lit';
+
+/** The bench: stations above, what is set at the left, what it does at the right. */
+export const ironStyles = css`
+  .top { display: flex; flex-wrap: wrap; gap: 0 2rem; justify-content: space-between; align-items: baseline; }
+  .top > div { flex: 0 1 20rem; min-inline-size: 0; }
+  .columns { grid-template-columns: 20rem minmax(0, 1fr); }
+  .narrow .columns { grid-template-columns: minmax(0, 1fr); }
+  .tabs { display: flex; flex-wrap: wrap; gap: 0 1.1rem; border-block-end: 1px solid var(--line); margin-block-end: 1.1rem; }
+  .tabs button { border: 0; border-block-end: 2px solid transparent; border-radius: 0; padding: 0.2rem 0; margin-block-end: -1px; min-height: var(--target); }
+  .tabs button[aria-selected='true'] { color: var(--ink); border-block-end-color: var(--accent); }
+  .narrow .tabs { gap: 0 0.9rem; }
+  details > summary { margin-block-end: 0.2rem; }
+  .fields details { border-block-start: 0; }
+  .fields details + details { border-block-start: 1px solid var(--line); }
+  .place .pair { margin-block-start: -0.25rem; }
+
+  .slider { margin-block-end: 0.55rem; }
+  .slider.with-picture { display: grid; grid-template-columns: 5.25rem minmax(0, 1fr); gap: 0.75rem; align-items: center; }
+  .slider .field { display: grid; grid-template-columns: minmax(0, 1fr) 5.75rem; gap: 0 0.75rem; align-items: end; margin: 0; }
+  .slider .field > label { line-height: 1.25; padding-block-end: 0.2rem; white-space: pre-wrap; }
+  .slider .field > .problem { grid-column: 1 / -1; }
+  .narrow .slider .field { grid-template-columns: minmax(0, 1fr) 4.6rem; gap: 0 0.5rem; }
+  .slider .entry { gap: 0.25rem; }
+  .slider .entry input { min-inline-size: 2.5rem; }
+  input[type='range'] { inline-size: 100%; min-height: 1.5rem; margin: 0.1rem 0 0; accent-color: var(--accent); cursor: pointer; }
+  .frame.bridge input[type='range'] { min-height: 2.75rem; }
+  input[type='range']:disabled { cursor: default; }
+
+  .answer { font-size: 2.1rem; }
+  .answer small { margin-inline-start: 0.6em; }
+  .tight .answer { font-size: 1.6rem; }
+  .tight .answer small { display: block; margin: 0.2rem 0 0; }
+  .answer small.trouble { display: block; color: var(--warn); margin: 0.35rem 0 0; white-space: normal; }
+  .answer.lost { font-size: 1.6rem; }
+  .narrow dl.split { gap: 0.3rem 1rem; }
+  .legend-line { margin-block: 0.2rem 0.4rem; }
+  .parts { display: flex; flex-wrap: wrap; gap: 0.1rem 1rem; margin-block: 0.25rem 0; }
+  .parts legend { float: inline-start; margin-inline-end: 1rem; line-height: 1.75rem; }
+  .parts label { display: flex; align-items: center; gap: 0.35rem; font-size: 0.88rem; min-height: 1.75rem; cursor: pointer; }
+  .parts input { inline-size: 1rem; block-size: 1rem; margin: 0; accent-color: var(--accent); }
+  .explanation > section { margin-block-start: 1.25rem; }
+  figure { margin: 0 0 0.75rem; }
+  .two { display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: 1rem 2rem; align-items: start; }
+  th .soft { color: var(--soft); }
+  tbody th { color: var(--ink); font-size: inherit; }
+  table.voyage th.group { padding-block-start: 0.8rem; color: var(--soft); font-size: var(--small); }
+  .narrow td, .narrow th { padding-inline-end: 0.5rem; }
+  .tight .coefficients th .soft { display: none; }
+  .explanation td, .explanation th.figure { white-space: nowrap; }
+  .narrow table { font-size: 0.88rem; }
+
+  svg .rule { stroke: var(--line); stroke-width: 1; }
+  svg .axis { stroke: var(--soft); stroke-width: 1; }
+  .curve .whole, .directive .whole { fill: none; stroke: var(--ink); stroke-width: 2.2; stroke-linejoin: round; }
+  .curve .beside { fill: none; stroke: var(--ink); stroke-width: 1.4; stroke-dasharray: 6 4; }
+  .curve .part { fill: none; stroke: var(--accent); stroke-width: 1.1; }
+  .curve .part.C { stroke: var(--body); }
+  .curve .part.D, .curve .part.E, .curve .part.A { stroke: var(--soft); }
+  .curve .part.E { stroke-dasharray: 1 3; stroke-linecap: round; stroke-width: 1.6; }
+  .curve .part.induced { stroke-dasharray: 3 3; }
+  .curve .letter { font-size: 12px; fill: var(--soft); paint-order: stroke; stroke: var(--paper); stroke-width: 3px; }
+  .curve line.here { stroke: var(--accent); stroke-width: 1; }
+  .curve circle.here { fill: var(--accent); stroke: var(--paper); stroke-width: 1.5; }
+  .directive .mean { stroke: var(--ink); stroke-dasharray: 5 4; }
+  .force-picture { max-inline-size: 16rem; }
+  .directive { max-inline-size: 22rem; }
+  .ellipse { fill: none; stroke: var(--ink); stroke-width: 1.6; }
+  .now { stroke: var(--accent); stroke-width: 2; }
+  .force-picture .end { fill: var(--accent); }
+  .lost { stroke: var(--warn); stroke-width: 2.5; }
+  .compass { fill: var(--paper); stroke: var(--ink); stroke-width: 1.6; }
+
+  .hull { fill: none; stroke: var(--edge); stroke-width: 1; }
+  .rod { stroke-width: 4; stroke: var(--soft); }
+  .rod.none { stroke-width: 1; stroke-dasharray: 2 2; }
+  .rod.red, .piece.red { stroke: var(--red); }
+  .rod.blue, .piece.blue { stroke: var(--blue); }
+  .rod-picture text { font-size: 10px; font-weight: 600; }
+  .piece { fill: none; stroke: var(--soft); stroke-width: 4; }
+  .piece.plain { stroke-width: 1.5; }
+  .pole { font-weight: 600; }
+  .north { stroke: var(--soft); stroke-width: 1.2; }
+  .polarity { max-inline-size: 24rem; }
+  .field-picture { max-inline-size: 22rem; }
+  .field-picture .level { stroke: var(--line); }
+  .field-picture .closing { stroke: var(--line); stroke-dasharray: 2 3; }
+  .field-picture .force { stroke: var(--soft); stroke-width: 1.6; }
+  .field-picture .total { stroke: var(--ink); stroke-width: 2.2; }
+
+  @media print {
+    input[type='range'], .rod-picture { display: none; }
+    .slider.with-picture { grid-template-columns: 1fr; }
+    .columns { display: block; }
+    .fields > :not(details, .field, .place, .slider), .fields details:not([open]) { display: none; }
+    .fields { columns: 2; margin-block-end: 1rem; }
+    .curve { max-inline-size: 36rem; }
+  }
+`;

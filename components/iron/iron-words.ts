@@ -1,0 +1,31 @@
+import { formatAngle, formatBearing, formatError, formatNumber } from '../../core/angle/format-angle.js';
+
+/** What stands where there is no number. */
+export const NONE = '–';
+
+/** Microtesla of a force in nanotesla, with its sign. */
+export function microtesla(force: number, decimals = 1): string {
+  return `${formatNumber(force / 1000, decimals)} µT`;
+}
+
+/** A coefficient, degrees, with the sign the trade gives it: `+5.0°`. */
+export function coefficientText(degrees: number | null | undefined, decimals = 1): string {
+  if (degrees === null || degrees === undefined || !Number.isFinite(degrees)) return NONE;
+  const text = formatAngle(degrees, decimals);
+  return text.startsWith('−') || /^[0.]+°$/.test(text) ? text : `+${text}`;
+}
+
+/** A pure number with its sign: `+0.1000`. */
+export function signedNumber(value: number | null | undefined, decimals = 4): string {
+  if (value === null || value === undefined || !Number.isFinite(value)) return NONE;
+  const text = formatNumber(value, decimals);
+  return text.startsWith('−') || /^[0.]+$/.test(text) ? text : `+${text}`;
+}
+
+export function deviationText(deviation: number | null | undefined, decimals = 1): string {
+  return deviation === null || deviation === undefined ? NONE : formatError(deviation, decimals);
+}
+
+export function headingText(heading: number | null | undefined): string {
+  return heading === null || heading === undefined ? NONE : formatBearing(heading, 1);
+}

@@ -1,0 +1,45 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+
+/** What stands beside the picture in two columns, CSS pixels: paddings, the left column, the gap. */
+const BESIDE = 24 + 320 + 36 + 24;
+const MARGINS = 32;
+const LEAST = 240;
+const MOST = 640;
+
+type Host = ReactiveControllerHost & HTMLElement & { readonly width: { readonly narrow: boolean } };
+
+/**
+ * How wide the picture is to be drawn, so that a unit of the drawing is a pixel of the screen
+ * and its figures stay as large as the text around, whatever room the widget has.
+ */
+export class PictureWidth implements ReactiveController {
+  units = 520;
+
+  readonly #host: Host;
+  #observer: ResizeObserver | undefined;
+
+  constructor(host: Host) {
+    this.#host = host;
+    host.addController(this);
+  }
+
+  hostConnected(): void {
+    this.#take();
+    this.#observer = new ResizeObserver(() => this.#take());
+    this.#observer.observe(this.#host);
+  }
+
+  hostDisconnected(): void {
+    this.#observer?.disconnect();
+  }
+
+  #take(): void {
+    const { width } = this.#host.getBoundingClientRect();
+    if (width === 0) return;
+    const room = width - (this.#host.width.narrow ? MARGINS : BESIDE);
+    const units = Math.round(Math.min(MOST, Math.max(LEAST, room)));
+    if (units === this.units) return;
+    this.units = units;
+    this.#host.requestUpdate();
+  }
+}
