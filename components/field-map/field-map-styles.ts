@@ -36,6 +36,6 @@ export const fieldMapStyles = css`
   table.world th, table.world td { padding-inline-end: 0.7rem; font-size: var(--small); white-space: nowrap; }
   @media print {
     .sheet svg { inline-size: 100%; }
-    .years { display: none; }
+    .controls { display: none; }
   }
 `;

@@ -196,7 +196,7 @@ export class LubberFieldMap extends LubberElement {
   }
 
   #controlsView(): TemplateResult {
-    return html`<div class="controls no-print">
+    return html`<div class="controls">
       ${choiceView(
         this,
         'lines',

@@ -4,6 +4,8 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 const STEP = 20;
 const LEAST = 260;
 const MOST = 1200;
+/** About the width of an A4 page between its margins. */
+const PAGE = 680;
 
 /** Measures the room for the map: it is drawn for its width, so that its type keeps its size. */
 export class MapWidth implements ReactiveController {
@@ -21,7 +23,14 @@ export class MapWidth implements ReactiveController {
     host.addController(this);
   }
 
+  readonly #toScreen = (): void => this.#take(this.#observed?.clientWidth ?? this.value);
+
+  readonly #toPage = (): void => this.#take(Math.min(this.value, PAGE));
+
   hostConnected(): void {
+    // Drawn anew for paper, lest its type shrink with it.
+    addEventListener('beforeprint', this.#toPage);
+    addEventListener('afterprint', this.#toScreen);
     this.#take(this.#host.getBoundingClientRect().width - 32);
   }
 
@@ -37,6 +46,8 @@ export class MapWidth implements ReactiveController {
   }
 
   hostDisconnected(): void {
+    removeEventListener('beforeprint', this.#toPage);
+    removeEventListener('afterprint', this.#toScreen);
     this.#observer?.disconnect();
     this.#observed = undefined;
   }
