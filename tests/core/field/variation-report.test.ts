@@ -1,0 +1,81 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { outsideModels } from '../../../core/field/outside-models.js';
+import { roseSteps } from '../../../core/field/rose-steps.js';
+import { variationReport } from '../../../core/field/variation-report.js';
+import { evaluate } from '../../../core/working/evaluate.js';
+import { assertClose } from '../../support/assert-close.js';
+
+const newYear = (year: number) => new Date(Date.UTC(year, 0, 1));
+const cape = { latitude: -33.4, longitude: 18.4 };
+// Textbook example: 3°45'W (1988) decreasing 6' annually is 3°27'W in 1991.
+const printed = { variation: -3.75, year: 1988, annualChangeMinutes: 6 };
+
+const codes = (report: { cautions: readonly { code: string }[] }): string[] => report.cautions.map(({ code }) => code);
+
+test('a rose is brought up to date outside the models’ years too: 3°27′W in 1991 (textbook example)', () => {
+  const report = variationReport({ place: cape, instant: newYear(1991), rose: printed });
+  assert.equal(report.field, null);
+  assertClose(report.rose?.charted ?? 0, -(3 + 27 / 60), 1e-12);
+  assert.equal(report.rose?.difference, null);
+  assert.deepEqual(report.outside, { from: 2015, until: 2030, nearest: 2015 });
+});
+
+test('the last line of the working is the printed 3°27′W, and every line works out (textbook example)', () => {
+  const steps = roseSteps(printed, newYear(1991));
+  for (const step of steps) {
+    const values = Object.fromEntries(Object.entries(step.values).map(([name, { value }]) => [name, value]));
+    if (step.expression) assertClose(evaluate(step.expression, values), step.result.value, 1e-9, step.code);
+  }
+  assertClose(steps[steps.length - 1]?.result.value ?? 0, -3.45, 1e-12);
+});
+
+test('a change that carries the rose across south ends in the shorter count: 179°59′E changing 20′E is 179°41′W (arithmetic)', () => {
+  const last = roseSteps({ variation: 179 + 59 / 60, year: 2020, annualChangeMinutes: 20 }, newYear(2021)).pop();
+  assert.equal(last?.code, 'rose.turned');
+  assertClose(last?.result.value ?? 0, -(179 + 41 / 60), 1e-9);
+});
+
+test('the nearest year is the first before them, the last after them; both ends belong to the models', () => {
+  assert.equal(outsideModels(newYear(1990))?.nearest, 2015);
+  assert.equal(outsideModels(newYear(2090))?.nearest, 2030);
+  assert.equal(outsideModels(newYear(2015)), null);
+  assert.equal(outsideModels(newYear(2030)), null);
+  assert.deepEqual(outsideModels(newYear(2026), 'WMM2020'), { from: 2020, until: 2025, nearest: 2025 });
+});
+
+test('model and rose agree, differ, or differ by the letter', () => {
+  // WMM2020 report line: 0N 120E at 2020.0 is 0.16E; 80S 120W is 69.36E.
+  const line = { place: { latitude: -80, longitude: -120 }, instant: newYear(2020) };
+  const with_ = (variation: number) => codes(variationReport({ ...line, rose: { variation, year: 2020, annualChangeMinutes: 0 } }));
+  assert.deepEqual(with_(69), ['rose-agrees']);
+  assert.deepEqual(with_(66), ['rose-differs']);
+  assert.deepEqual(with_(-69), ['rose-turned']);
+});
+
+test('an old rose, one ahead of the date, and a change through zero are noted', () => {
+  const report = (year: number, variation: number, annualChangeMinutes: number) =>
+    codes(variationReport({ place: cape, instant: newYear(2010), rose: { variation, year, annualChangeMinutes } }));
+  assert.deepEqual(report(1999, -3, 0), ['rose-old']);
+  assert.deepEqual(report(2000, -3, 0), []);
+  assert.deepEqual(report(2012, -3, 0), ['rose-ahead']);
+  assert.deepEqual(report(2005, -0.2, 6), ['rose-through-zero']);
+});
+
+test('zones and poles are told', () => {
+  const at = (latitude: number, longitude: number) => codes(variationReport({ place: { latitude, longitude }, instant: newYear(2025) }));
+  assert.deepEqual(at(85.762, 139.298), ['blackout-zone']);
+  assert.deepEqual(at(90, 0), ['blackout-zone', 'geographic-pole']);
+  assert.deepEqual(at(-90, 180), ['geographic-pole']);
+  assert.deepEqual(at(73, -95), ['caution-zone']);
+  assert.deepEqual(at(0, 180), []);
+});
+
+test('bad arguments are named', () => {
+  const ok = { place: cape, instant: newYear(2026) };
+  assert.throws(() => variationReport({ ...ok, place: { latitude: 91, longitude: 0 } }), { message: /^latitude: / });
+  assert.throws(() => variationReport({ place: { latitude: 91, longitude: 0 }, instant: newYear(1990) }), { message: /^latitude: / });
+  assert.throws(() => variationReport({ ...ok, instant: new Date(NaN) }), { message: /^instant: / });
+  assert.throws(() => variationReport({ ...ok, rose: { ...printed, year: 12 } }), { message: /^year: / });
+  assert.throws(() => variationReport(ok, { model: 'WMM1990' as 'WMM2025' }), { message: /^model: / });
+});
