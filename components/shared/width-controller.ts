@@ -22,7 +22,8 @@ export class WidthController implements ReactiveController {
     // Read once at once, so that the first paint is right already.
     this.#take(this.#host.getBoundingClientRect().width);
     this.#observer = new ResizeObserver(([entry]) => {
-      if (entry) this.#take(entry.contentRect.width);
+      // In the next frame: what a widget changes in its columns is itself a change of size.
+      if (entry) requestAnimationFrame(() => this.#take(entry.contentRect.width));
     });
     this.#observer.observe(this.#host);
   }
