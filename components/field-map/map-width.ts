@@ -4,6 +4,8 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 const STEP = 20;
 const LEAST = 260;
 const MOST = 1200;
+/** The frame's own, on both sides; what it is is measured once it is drawn. */
+const PADDING = 48;
 /** About the width of an A4 page between its margins. */
 const PAGE = 680;
 
@@ -31,7 +33,7 @@ export class MapWidth implements ReactiveController {
     // Drawn anew for paper, lest its type shrink with it.
     addEventListener('beforeprint', this.#toPage);
     addEventListener('afterprint', this.#toScreen);
-    this.#take(this.#host.getBoundingClientRect().width - 32);
+    this.#take(this.#host.getBoundingClientRect().width - PADDING);
   }
 
   hostUpdated(): void {
@@ -39,9 +41,8 @@ export class MapWidth implements ReactiveController {
     if (!frame || frame === this.#observed) return;
     this.#observed = frame;
     this.#observer?.disconnect();
-    this.#observer = new ResizeObserver(([entry]) => {
-      if (entry) this.#take(entry.contentRect.width);
-    });
+    // In the next frame: the map's new height is itself a change of size.
+    this.#observer = new ResizeObserver(() => requestAnimationFrame(this.#toScreen));
     this.#observer.observe(frame);
   }
 
