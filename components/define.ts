@@ -1,2 +1,4 @@
 /** Registers every widget. */
 import './amplitude/define.js';
+import './field-map/define.js';
+import './variation/define.js';

@@ -1,5 +1,8 @@
 /** The classes of all widgets and their types; registers nothing. */
 export { LubberAmplitude } from './amplitude/amplitude.js';
+export { LubberFieldMap } from './field-map/field-map.js';
+export type { FieldMapResult } from './field-map/field-map.js';
+export { LubberVariation } from './variation/variation.js';
 export { LubberRecordRequestEvent, LubberResultEvent } from './shared/events.js';
 export type { RecordRequestDetail, ResultDetail } from './shared/events.js';
 export { addTranslation } from './shared/catalogue.js';
