@@ -7,8 +7,12 @@ import type { LubberElement } from './lubber-element.js';
 /** A force in microtesla, as it is shown to people. */
 export const microtesla = (nanotesla: number): string => `${formatNumber(nanotesla / 1000, 2)} µT`;
 
-/** A change of direction in a year: minutes of arc with their letter, `7.9′ E`. */
+/** Close to a dip pole the variation may change by whole degrees in a year. */
+const FAST = 10;
+
+/** A change of direction in a year: minutes of arc with their letter, `7.9′ E`, or degrees where they are many. */
 export function yearlyMinutes(degrees: number): string {
+  if (Math.abs(degrees) >= FAST) return `${formatNumber(Math.abs(degrees), 0)}° ${degrees > 0 ? 'E' : 'W'}`;
   const minutes = formatNumber(Math.abs(degrees) * 60, 1);
   return `${minutes}′${Number(minutes) === 0 ? '' : degrees > 0 ? ' E' : ' W'}`;
 }

@@ -9,6 +9,8 @@ const SCALE = { wide: 3.2, narrow: 2.3 } as const;
 const LEFT = 100;
 const WIDTH = { wide: 350, narrow: 296 } as const;
 const MARGIN = 30;
+/** A level line shorter than its label: the label starts where it does. */
+const ROOM = 100;
 const BAR = 10;
 /** Below this dip, degrees, the total force lies so flat that its label stands below it. */
 const FLAT = 30;
@@ -42,7 +44,7 @@ export function forcePicture(field: MagneticField, narrow: boolean, words: { rea
     <line x1="6" x2=${width - 6} y1=${level} y2=${level} stroke="var(--line)" stroke-dasharray="2 3"></line>
     ${arrow(LEFT, level, LEFT + h, level, 'level')} ${arrow(LEFT + h, level, LEFT + h, end, 'upright')} ${arrow(LEFT, level, LEFT + h, end, 'total')}
     <path class="arc" d="M${LEFT + radius} ${level}A${radius} ${radius} 0 0 ${down ? 1 : 0} ${arc.x} ${arc.y}" fill="none"></path>
-    <text x=${LEFT + Math.max(h / 2, 0)} y=${level - outward * 8 + (down ? 0 : 10)} text-anchor=${h < 60 ? 'start' : 'middle'}>H ${microtesla(field.h)}</text>
+    <text x=${h < ROOM ? LEFT + 6 : LEFT + h / 2} y=${level - outward * 8 + (down ? 0 : 10)} text-anchor=${h < ROOM ? 'start' : 'middle'}>H ${microtesla(field.h)}</text>
     <text x=${LEFT + h + 8} y=${Math.abs(z) < 16 ? level + outward * 14 + 4 : level + z / 2 + 4}>Z ${microtesla(field.z)}</text>
     <text x=${totalAt.x} y=${totalAt.y} text-anchor=${flat ? 'middle' : 'end'}>F ${microtesla(field.f)}</text>
     <text x=${LEFT - 8} y=${level - outward * 8 + (down ? 0 : 10)} text-anchor="end">I ${formatAngle(field.inclination)}</text>
