@@ -1,0 +1,154 @@
+import { html, nothing, svg } from 'lit';
+import type { SVGTemplateResult, TemplateResult } from 'lit';
+import { formatBearing, formatError } from '../../core/angle/format-angle.js';
+import { compassPoints } from '../../core/angle/compass-points.js';
+import { wrap360 } from '../../core/angle/wrap.js';
+import { curveTone } from './curve-tone.js';
+import { deviationScale } from './deviation-scale.js';
+import type { DeviationScale } from './deviation-scale.js';
+
+/** One curve of deviations by compass heading. */
+export interface ChartCurve {
+  readonly name: string;
+  /** Degrees, east positive; null where the curve has none. */
+  at(heading: number): number | null;
+}
+
+/** A deviation observed: heading by compass and deviation, degrees. */
+export interface ChartPoint {
+  readonly heading: number;
+  readonly deviation: number;
+  /** Does not seem to belong to the swing, or has been struck out of it. */
+  readonly mark?: 'suspect' | 'struck';
+}
+
+export interface ChartContent {
+  /** The first is the one in use; the rest stand behind it, paler and broken. */
+  readonly curves: readonly ChartCurve[];
+  readonly points?: readonly ChartPoint[];
+  /** Where the true curve lies, degrees, lower and upper; null where that is not known. */
+  readonly band?: ((heading: number) => readonly [number, number] | null) | undefined;
+  /** Largest deviation allowed either way, degrees. */
+  readonly limit?: number | null;
+  /** Heading under the reader's cursor. */
+  readonly cursor?: number | null;
+}
+
+/** Units that are pixels at full size: a narrow widget gets a narrow drawing, not small type. */
+export const CHART_SIZE = { wide: { width: 640, height: 320 }, narrow: { width: 300, height: 250 } } as const;
+
+export type ChartSize = keyof typeof CHART_SIZE;
+
+const EDGE = { left: 52, right: 12, top: 12, bottom: 40 } as const;
+
+/** Fine enough for a smooth line. */
+const SAMPLE = 3;
+const samples = Array.from({ length: 360 / SAMPLE + 1 }, (_, place) => place * SAMPLE);
+
+/** Everything of a chart that has to fit on its scale. */
+export function* chartedDeviations({ curves, points = [], band, limit }: ChartContent): Generator<number> {
+  for (const { deviation } of points) yield deviation;
+  for (const heading of samples) {
+    for (const curve of curves) yield curve.at(heading) ?? 0;
+    yield* band?.(heading) ?? [];
+  }
+  // A limit far outside everything would press the curve flat.
+  if (limit && limit <= 6) yield* [limit, -limit];
+}
+
+interface Place {
+  x(heading: number): number;
+  y(deviation: number): number;
+}
+
+/** A line with the pen lifted where there is nothing to draw. */
+function linePath(curve: ChartCurve, { x, y }: Place): string {
+  let down = false;
+  return samples
+    .map((heading) => {
+      const deviation = curve.at(heading);
+      const command = down ? 'L' : 'M';
+      down = deviation !== null;
+      return deviation === null ? '' : `${command}${x(heading).toFixed(1)} ${y(deviation).toFixed(1)}`;
+    })
+    .join('');
+}
+
+function bandPath(band: NonNullable<ChartContent['band']>, { x, y }: Place): string {
+  const edges = samples.flatMap((heading) => {
+    const edge = band(heading);
+    return edge ? [[heading, ...edge] as const] : [];
+  });
+  if (edges.length < 2) return '';
+  const at = (heading: number, deviation: number): string => `${x(heading).toFixed(1)} ${y(deviation).toFixed(1)}`;
+  const upper = edges.map(([heading, , high]) => at(heading, high));
+  const lower = edges.map(([heading, low]) => at(heading, low)).reverse();
+  return `M${[...upper, ...lower].join('L')}Z`;
+}
+
+function pointView(point: ChartPoint, { x, y }: Place): SVGTemplateResult {
+  const [across, up] = [x(wrap360(point.heading)), y(point.deviation)];
+  const cross = svg`<path d="M${across - 4} ${up - 4}l8 8m0 -8l-8 8" stroke="currentColor" stroke-width="1.4" fill="none"></path>`;
+  if (point.mark === 'struck') return svg`<g class="struck">${cross}</g>`;
+  if (point.mark === 'suspect') return svg`<g class="suspect">${cross}<circle cx=${across} cy=${up} r="8" fill="none" stroke="currentColor" stroke-width="1.4"></circle></g>`;
+  return svg`<circle cx=${across} cy=${up} r="3.2" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.4"></circle>`;
+}
+
+/** How the name of a tick's direction stands under its figures. */
+function pointName(heading: number): string {
+  return compassPoints[(heading % 360) / 22.5] ?? '';
+}
+
+function axes(scale: DeviationScale, place: Place, { width, height }: { width: number; height: number }, every: number): SVGTemplateResult {
+  const headings = Array.from({ length: 360 / every + 1 }, (_, index) => index * every);
+  const decimals = scale.step < 1 ? 1 : 0;
+  const foot = height - EDGE.bottom;
+  return svg`${scale.ticks.map(
+    (tick) => svg`<line x1=${EDGE.left} x2=${width - EDGE.right} y1=${place.y(tick)} y2=${place.y(tick)} stroke=${tick === 0 ? 'var(--ink)' : 'var(--line)'}></line>
+      <text class="soft" x=${EDGE.left - 8} y=${place.y(tick) + 4} text-anchor="end">${formatError(tick, decimals)}</text>`,
+  )}
+  ${headings.map(
+    (heading) => svg`<line x1=${place.x(heading)} x2=${place.x(heading)} y1=${EDGE.top} y2=${foot + 5} stroke="var(--line)"></line>
+      <text class="soft" x=${place.x(heading)} y=${foot + 18} text-anchor="middle">${formatBearing(heading, 0).replace('°', '')}</text>
+      <text class="soft" x=${place.x(heading)} y=${foot + 32} text-anchor="middle">${pointName(heading)}</text>`,
+  )}`;
+}
+
+function limitView(limit: number, scale: DeviationScale, { y }: Place, width: number): SVGTemplateResult {
+  return svg`${[limit, -limit]
+    .filter((at) => at >= scale.low && at <= scale.high)
+    .map((at) => svg`<line x1=${EDGE.left} x2=${width - EDGE.right} y1=${y(at)} y2=${y(at)} stroke="var(--warn)" stroke-dasharray="1 4"></line>`)}`;
+}
+
+function cursorView(cursor: number, curves: readonly ChartCurve[], { x, y }: Place, height: number): SVGTemplateResult {
+  return svg`<line x1=${x(cursor)} x2=${x(cursor)} y1=${EDGE.top} y2=${height - EDGE.bottom} stroke="var(--accent)" stroke-dasharray="2 2"></line>
+    ${curves.map((curve) => {
+      const deviation = curve.at(cursor);
+      return deviation === null ? nothing : svg`<circle cx=${x(cursor)} cy=${y(deviation)} r="3.5" fill="var(--accent)"></circle>`;
+    })}`;
+}
+
+/**
+ * Deviation by compass heading, east upwards, drawn as vectors: for the first paint, for
+ * print, and wherever a picture is enough. `summary` says the same in words.
+ */
+export function deviationChart(content: ChartContent, summary: string, size: ChartSize = 'wide'): TemplateResult {
+  const { curves, points = [], band, limit, cursor } = content;
+  const { width, height } = CHART_SIZE[size];
+  const scale = deviationScale(chartedDeviations(content));
+  const place: Place = {
+    x: (heading) => EDGE.left + (heading / 360) * (width - EDGE.left - EDGE.right),
+    y: (deviation) => EDGE.top + ((scale.high - deviation) / (scale.high - scale.low)) * (height - EDGE.top - EDGE.bottom),
+  };
+  return html`<svg viewBox="0 0 ${width} ${height}" role="img" aria-label=${summary} class="deviation-chart" dir="ltr">
+    ${axes(scale, place, { width, height }, size === 'narrow' ? 90 : 45)}
+    ${band ? svg`<path d=${bandPath(band, place)} fill="var(--accent)" fill-opacity="0.16"></path>` : nothing}
+    ${limit ? limitView(limit, scale, place, width) : nothing}
+    ${[...curves]
+      .map((curve, index) => ({ curve, tone: curveTone(index) }))
+      .reverse()
+      .map(({ curve, tone }) => svg`<path d=${linePath(curve, place)} fill="none" stroke=${tone.colour} stroke-width=${tone.width} stroke-dasharray=${tone.dash.join(' ') || 'none'}></path>`)}
+    ${points.map((point) => pointView(point, place))}
+    ${cursor === null || cursor === undefined ? nothing : cursorView(cursor, curves, place, height)}
+  </svg>`;
+}
