@@ -1,0 +1,39 @@
+import { formatBearing, formatError, roundTo } from '../../core/angle/format-angle.js';
+import type { AnswerForm, Question } from '../../core/drill/exercise.js';
+import { markAnswer, readAnswer } from '../../core/drill/mark.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+
+/** A number of degrees with its sign: `+1.5°`, `−8.0°`, `0.0°`. */
+export function signedText(degrees: number, decimals = 1): string {
+  const rounded = roundTo(degrees, decimals);
+  const sign = rounded > 0 ? '+' : rounded < 0 ? '−' : '';
+  return `${sign}${Math.abs(rounded).toFixed(decimals)}°`;
+}
+
+const writers: Readonly<Record<AnswerForm, (value: number) => string>> = {
+  bearing: (value) => formatBearing(value),
+  error: (value) => formatError(value),
+  signed: (value) => signedText(value),
+};
+
+export function numberText(form: AnswerForm, value: number): string {
+  return writers[form](value);
+}
+
+/** The right answer to a question as it is written. */
+export function answerText(host: LubberElement, question: Question): string {
+  return question.is === 'number' ? numberText(question.form, question.answer) : host.t(`drill.option.${question.answer}`);
+}
+
+/** What the learner gave, as it was understood; as typed where it was not. */
+export function givenText(host: LubberElement, question: Question, text: string): string {
+  if (text.trim() === '') return host.t('drill.nothing');
+  if (question.is === 'choice') return host.t(`drill.option.${text}`);
+  const reading = readAnswer(question.form, text);
+  return reading.ok ? numberText(question.form, reading.value) : text;
+}
+
+/** Whether a text is right. */
+export function isRight(question: Question, text: string): boolean {
+  return markAnswer(question, text).outcome === 'right';
+}

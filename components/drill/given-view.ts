@@ -1,0 +1,83 @@
+import { html } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatBearing, formatLongitude } from '../../core/angle/format-angle.js';
+import type { Column, Given, GivenValue } from '../../core/drill/exercise.js';
+import { quantity } from '../../core/working/quantity.js';
+import type { Quantity } from '../../core/working/quantity.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { quantityText } from '../shared/quantity-text.js';
+import { signedText } from './answer-text.js';
+
+/** Whole degrees are written whole. */
+const decimalsOf = (value: number): number => (Number.isInteger(value) ? 0 : 1);
+
+/** A variation as a chart's rose prints it: `3° 45′ W`. */
+const roseText = (value: number): string => formatLongitude(value, 0).replace(/^0+(?=\d)/, '');
+
+function numberText(code: string, given: Quantity): string {
+  const { value, unit } = given;
+  if (code === 'roseVariation') return roseText(value);
+  if (code.startsWith('coefficient')) return signedText(value);
+  if (code.startsWith('dip')) return signedText(value, 0);
+  return unit === 'bearing' ? formatBearing(value, decimalsOf(value)) : quantityText(given);
+}
+
+function cellText({ code, unit }: Column, value: number): string {
+  return unit === 'hour' ? String(value).padStart(2, '0') : numberText(code, quantity(value, unit));
+}
+
+function wordText(host: LubberElement, word: string): string {
+  // Planets and stars have one name in all languages of the trade.
+  const key = `drill.word.${word}`;
+  const text = host.t(key);
+  return text === key ? word.replace('body.', '') : text;
+}
+
+function shortText(host: LubberElement, code: string, value: Exclude<GivenValue, { is: 'table' }>): string {
+  if (value.is === 'text') return value.text;
+  return value.is === 'word' ? wordText(host, value.word) : numberText(code, value.quantity);
+}
+
+/** Rows side by side in so many columns, read downwards. */
+function inBlocks<T>(rows: readonly T[], blocks: number): (T | undefined)[][] {
+  const height = Math.ceil(rows.length / blocks);
+  return Array.from({ length: height }, (_, line) => Array.from({ length: blocks }, (__, block) => rows[block * height + line]));
+}
+
+type TableValue = Extract<GivenValue, { is: 'table' }>;
+
+/** A table; a long one of two columns is folded. */
+function tableView(host: LubberElement, code: string, { columns, rows }: TableValue): TemplateResult {
+  const blocks = columns.length === 2 && rows.length > 8 ? (host.width.narrow ? 2 : 3) : 1;
+  return html`<div class="scroll">
+    <table class="given-table">
+      <caption>${host.t(`drill.given.${code}`)}</caption>
+      <thead>
+        <tr>
+          ${Array.from({ length: blocks }, () => columns.map((column) => html`<th scope="col" class="figure">${host.t(`drill.column.${column.code}`)}</th>`))}
+        </tr>
+      </thead>
+      <tbody>
+        ${inBlocks(rows, blocks).map(
+          (line) => html`<tr>
+            ${line.map((row) => columns.map((column, index) => html`<td class="figure"><bdi dir="ltr">${row ? cellText(column, row[index] ?? 0) : ''}</bdi></td>`))}
+          </tr>`,
+        )}
+      </tbody>
+    </table>
+  </div>`;
+}
+
+/** What a learner is told: short things in a list, tables below it. */
+export function givensView(host: LubberElement, givens: readonly Given[]): TemplateResult {
+  const short = givens.flatMap(({ code, value }) => (value.is === 'table' ? [] : [{ code, value }]));
+  return html`<dl class="givens" part="givens">
+      ${short.map(
+        ({ code, value }) => html`<div>
+          <dt>${host.t(`drill.given.${code}`)}</dt>
+          <dd><bdi dir="ltr">${shortText(host, code, value)}</bdi></dd>
+        </div>`,
+      )}
+    </dl>
+    ${givens.map(({ code, value }) => (value.is === 'table' ? tableView(host, code, value) : ''))}`;
+}

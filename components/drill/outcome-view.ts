@@ -1,0 +1,45 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import type { Exercise } from '../../core/drill/exercise.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { stepsView, workingView } from '../shared/working-view.js';
+import { answerText, givenText, isRight } from './answer-text.js';
+import type { ExerciseState } from './drill-state.js';
+import { verdictText } from './question-view.js';
+
+/** A closed exercise: what was asked, given and right, line by line. */
+export function outcomeView(host: LubberElement, { asked }: Exercise, { marked }: ExerciseState): TemplateResult {
+  const shown = host.answer === 'shown';
+  // A step left open is no answer to speak of.
+  const lines = asked.filter(({ code, part }) => part === 'result' || marked[code]);
+  return html`<dl class="outcome" part="outcome">
+    ${lines.map((question) => {
+      const text = marked[question.code] ?? '';
+      const right = isRight(question, text);
+      return html`<div class=${right ? 'right' : 'wrong'}>
+        <dt>${host.t(`drill.asked.${question.code}`)}</dt>
+        <dd>
+          <bdi dir="ltr" class="given">${givenText(host, question, text)}</bdi>
+          ${shown ? html`<span class="key">${host.t('drill.key')} <bdi dir="ltr">${answerText(host, question)}</bdi></span>` : nothing}
+          <p class="verdict ${right ? 'right' : 'wrong'}">${verdictText(host, question, text)}</p>
+        </dd>
+      </div>`;
+    })}
+  </dl>`;
+}
+
+/** The rule in words, for tasks that have nothing to work out. */
+function ruleView(host: LubberElement, task: string): TemplateResult {
+  return html`<p class="small soft">${host.t(`drill.rule.${task}`)}</p>`;
+}
+
+/** The working of a closed exercise, or the rule behind it. */
+export function workingOf(host: LubberElement, { task, steps }: Exercise): TemplateResult | typeof nothing {
+  if (host.answer === 'hidden' || host.working === 'none') return nothing;
+  return steps.length > 0 ? workingView(host, steps) : html`<div part="working">${ruleView(host, task)}</div>`;
+}
+
+/** The same, open, for the answer key. */
+export function keyWorking(host: LubberElement, { task, steps }: Exercise): TemplateResult {
+  return steps.length > 0 ? stepsView(host, steps) : ruleView(host, task);
+}

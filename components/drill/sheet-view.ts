@@ -1,0 +1,69 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import type { Exercise } from '../../core/drill/exercise.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { answerText } from './answer-text.js';
+import { givensView } from './given-view.js';
+import { keyWorking } from './outcome-view.js';
+
+interface Sheet {
+  readonly exercises: readonly Exercise[];
+  readonly seed: string;
+  readonly level: number;
+}
+
+function head(host: LubberElement, title: string, { seed, level }: Sheet): TemplateResult {
+  return html`<header class="sheet-head">
+    <h2>${host.t(title)}</h2>
+    <p class="small soft">${host.t('drill.sheet.of', { seed, level })}</p>
+  </header>`;
+}
+
+const tolerance = (host: LubberElement, degrees: number): string => host.t('drill.tolerance', { degrees: String(degrees) });
+
+/** The exercises on paper, with lines to write on. */
+export function sheetView(host: LubberElement, sheet: Sheet): TemplateResult {
+  return html`<section class="sheet" part="sheet">
+    ${head(host, 'drill.sheet', sheet)}
+    <p class="blanks"><span>${host.t('drill.sheet.name')}</span><span>${host.t('drill.sheet.date')}</span></p>
+    ${sheet.exercises.map(
+      (exercise, index) => html`<article>
+        <h3>${index + 1}. ${host.t(`drill.kind.${exercise.kind}`)}</h3>
+        <p>${host.t(`drill.task.${exercise.task}`)}</p>
+        ${givensView(host, exercise.givens)}
+        <dl class="blank">
+          ${exercise.asked.map(
+            (question) => html`<div class=${question.part}>
+              <dt>${host.t(`drill.asked.${question.code}`)}</dt>
+              <dd>${question.is === 'choice' ? question.options.map((option) => html`<span class="option">${host.t(`drill.option.${option}`)}</span>`) : nothing}</dd>
+            </div>`,
+          )}
+        </dl>
+      </article>`,
+    )}
+  </section>`;
+}
+
+/** The answers and the working of the same sheet. */
+export function keyView(host: LubberElement, sheet: Sheet): TemplateResult {
+  return html`<section class="sheet key" part="key">
+    ${head(host, 'drill.sheet.key', sheet)}
+    ${sheet.exercises.map(
+      (exercise, index) => html`<article>
+        <h3>${index + 1}. ${host.t(`drill.kind.${exercise.kind}`)}</h3>
+        <dl class="answers">
+          ${exercise.asked.map(
+            (question) => html`<div class=${question.part}>
+              <dt>${host.t(`drill.asked.${question.code}`)}</dt>
+              <dd>
+                <bdi dir="ltr">${answerText(host, question)}</bdi>
+                ${question.is === 'number' && question.part === 'result' ? html`<small>${tolerance(host, question.tolerance)}</small>` : nothing}
+              </dd>
+            </div>`,
+          )}
+        </dl>
+        ${keyWorking(host, exercise)}
+      </article>`,
+    )}
+  </section>`;
+}
