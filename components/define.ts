@@ -2,3 +2,4 @@
 import './amplitude/define.js';
 import './field-map/define.js';
 import './variation/define.js';
+import './drill/define.js';
