@@ -34,6 +34,9 @@ export const fieldMapStyles = css`
   .key svg { inline-size: 28px; flex: none; }
   .below { margin-block-start: 1.25rem; }
   table.world th, table.world td { padding-inline-end: 0.7rem; font-size: var(--small); white-space: nowrap; }
+  @media (forced-colors: active) {
+    .map .land { fill: none; }
+  }
   @media print {
     .sheet svg { inline-size: 100%; }
     .controls { display: none; }

@@ -11,7 +11,7 @@ import { feature } from 'topojson-client';
 /** Steps in a degree. */
 const FINENESS = 3;
 /** A point nearer than this to the line without it is left out, degrees. */
-const TOLERANCE = 0.45;
+const TOLERANCE = 0.48;
 /** Islands smaller than this are left out, square degrees as they are drawn at their latitude. */
 const SMALLEST = 0.6;
 /** The longest step that has a sign of its own. */
