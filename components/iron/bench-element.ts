@@ -5,6 +5,7 @@ import type { Field, FieldInput, FieldState } from '../shared/field.js';
 import { LubberElement } from '../shared/lubber-element.js';
 import { benchFields, numberFields } from './bench-fields.js';
 import { signedNumber } from './iron-words.js';
+import { nextFrame } from './next-frame.js';
 import { PictureWidth } from './picture-width.js';
 import { placeFieldName } from './place-names.js';
 import type { PlacePart } from './place-names.js';
@@ -110,7 +111,7 @@ export abstract class BenchElement extends LubberElement {
   }
 
   protected override async scheduleUpdate(): Promise<void> {
-    if (this.#sliding) await new Promise((resolve) => requestAnimationFrame(resolve));
+    if (this.#sliding) await nextFrame();
     this.#sliding = false;
     super.scheduleUpdate();
   }

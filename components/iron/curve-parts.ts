@@ -28,13 +28,10 @@ const apart: readonly PartLine[] = [
   { label: 'fZ', kind: 'C', induced: true, labelAt: 188, value: (parts) => parts.inducedC },
 ];
 
-/** Below this a part is a line along the axis and not worth drawing, degrees. */
-const LEAST = 0.02;
-
-/** The lines chosen that are more than nothing; `split` draws permanent and induced apart. */
-export function partLines(shown: ReadonlySet<string>, largest: DeviationParts): PartLine[] {
+/** The lines chosen; `split` draws permanent and induced apart. */
+export function partLines(shown: ReadonlySet<string>): PartLine[] {
   const lines = shown.has('split') ? [...whole.filter(({ kind }) => kind !== 'B' && kind !== 'C'), ...apart] : whole;
-  return lines.filter((line) => shown.has(line.kind) && Math.abs(line.value(largest)) > LEAST);
+  return lines.filter(({ kind }) => shown.has(kind));
 }
 
 export function partPath(line: PartLine, largest: DeviationParts, { x, y }: CurveScale): string {

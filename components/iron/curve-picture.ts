@@ -35,9 +35,11 @@ const largestOf = (curve: readonly IronCurvePoint[]): number =>
 export function curvePicture(picture: CurvePicture): TemplateResult {
   const { curve, largest, beside, shown, width } = picture;
   const height = width > 400 ? 300 : 210;
-  const lines = largest ? partLines(shown, largest) : [];
-  const parts = largest ? lines.map((line) => Math.abs(line.value(largest))) : [];
+  const all = largest ? partLines(shown) : [];
+  const parts = largest ? all.map((line) => Math.abs(line.value(largest))) : [];
   const limit = scaleLimit(Math.max(4, largestOf(curve), beside ? largestOf(beside) : 0, ...parts));
+  // Flatter than this a part cannot be told from the axis.
+  const lines = all.filter((_, index) => (parts[index] ?? 0) > 0.012 * limit);
   const middle = TOP + (height - TOP - BOTTOM) / 2;
   const scale: CurveScale = {
     x: (heading) => LEFT + (heading / 360) * (width - LEFT - RIGHT),

@@ -27,9 +27,14 @@ function answer(bench: BenchElement, { onHeading, needle }: BenchResult): Templa
   </p>`;
 }
 
+/** The lines wanted in the picture. */
+function shownParts(bench: BenchElement): Set<string> {
+  return new Set(bench.text('parts').split(/[ ,+]+/));
+}
+
 function toggles(bench: BenchElement, shown: ReadonlySet<string>): TemplateResult {
   const toggle = (name: string, on: boolean): void => {
-    const next = new Set(shown);
+    const next = shownParts(bench);
     if (on) next.add(name);
     else next.delete(name);
     bench.change('parts', [...letters, 'split'].filter((each) => next.has(each)).join(' ') || 'none');
@@ -53,7 +58,7 @@ export function headlineView(
   cautions: readonly Caution[],
 ): TemplateResult {
   const { approximate, exact, field, onHeading, worst } = result;
-  const shown = new Set(bench.text('parts').split(/[ ,+]+/));
+  const shown = shownParts(bench);
   const summary = worst
     ? bench.t('iron.curve.summary', {
         deviation: spokenError(worst.deviation ?? 0, bench.t),

@@ -28,9 +28,8 @@ export const ironStyles = css`
   input[type='range']:disabled { cursor: default; }
 
   .answer { font-size: 2.1rem; }
-  .answer small { margin-inline-start: 0.6em; }
+  .answer small { display: block; margin: 0.25rem 0 0; }
   .tight .answer { font-size: 1.6rem; }
-  .tight .answer small { display: block; margin: 0.2rem 0 0; }
   .answer small.trouble { display: block; color: var(--warn); margin: 0.35rem 0 0; white-space: normal; }
   .answer.lost { font-size: 1.6rem; }
   .narrow dl.split { gap: 0.3rem 1rem; }
@@ -95,5 +94,7 @@ export const ironStyles = css`
     .fields > :not(details, .field, .place, .slider), .fields details:not([open]) { display: none; }
     .fields { columns: 2; margin-block-end: 1rem; }
     .curve { max-inline-size: 36rem; }
+    .scroll { overflow: visible; }
+    .working math { font-size: 0.74rem; }
   }
 `;

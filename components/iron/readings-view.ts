@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit';
-import type { TemplateResult , nothing } from 'lit';
+import type { TemplateResult } from 'lit';
 import { formatBearing } from '../../core/angle/format-angle.js';
 import { coefficientSteps } from '../../core/iron/coefficient-steps.js';
 import { deviationSteps } from '../../core/iron/deviation-steps.js';

@@ -34,7 +34,7 @@ export const tableMessages: Catalogue = {
   'iron.voyage.permanentC': 'C from Q, as 1/H',
   'iron.voyage.inducedC': 'C from f, as tan dip',
   'iron.voyage.largest': 'Largest deviation',
-  'iron.voyage.worst': '{deviation} on {heading}',
+  'iron.voyage.worst': 'on compass heading',
   'iron.voyage.B.turns': 'B changes sign on the way: what the vertical iron c induces turns over with Z, and it outweighs P.',
   'iron.voyage.B.keeps': 'Z turns over, yet B keeps its sign: P outweighs what the vertical iron c induces.',
   'iron.voyage.B.same-side': 'B keeps its sign and changes with H and with the dip.',

@@ -15,10 +15,6 @@ function rows(host: LubberElement): { readonly changes: readonly Row[]; readonly
     const found = dip(at.field);
     return found === null ? NONE : formatAngle(found);
   };
-  const worst = (at: ShipAtPlace): string => {
-    const point = worstOf(at.curve);
-    return point ? host.t('iron.voyage.worst', { deviation: deviationText(point.deviation), heading: headingText(point.compassHeading) }) : NONE;
-  };
   return {
     changes: [
       ['H', (at) => microtesla(at.field.h)],
@@ -32,7 +28,8 @@ function rows(host: LubberElement): { readonly changes: readonly Row[]; readonly
       [host.t('iron.voyage.permanentC'), (at) => coefficientText(at.largest?.permanentC)],
       [host.t('iron.voyage.inducedC'), (at) => coefficientText(at.largest?.inducedC)],
       ['C', (at) => coefficientText(at.approximate?.C)],
-      [host.t('iron.voyage.largest'), worst],
+      [host.t('iron.voyage.largest'), (at) => deviationText(worstOf(at.curve)?.deviation)],
+      [host.t('iron.voyage.worst'), (at) => headingText(worstOf(at.curve)?.compassHeading)],
     ],
     stays: [
       ['P', (at) => microtesla(at.iron.P)],
