@@ -3,3 +3,4 @@ import './amplitude/define.js';
 import './field-map/define.js';
 import './variation/define.js';
 import './drill/define.js';
+import './iron/define.js';
