@@ -14,8 +14,8 @@ export interface Judgement {
 const SMALLEST_SLIP = 0.3;
 /**
  * How often a clean swing may raise a false alarm: for the first reading, and for those looked
- * at behind it. Set so that of 16 readings of σ 0.3° a slip of 2.5° is found in 95 swings of a
- * hundred: measured, see tests/bench.
+ * at behind it. Set so that of 16 readings of σ 0.3° a slip of 2.5° is found in 94 to 95 swings of
+ * a hundred: measured, see tests/bench.
  */
 const FALSE_ALARMS = { first: 0.016, further: 0.001 };
 /** Readings that may be bad at once, and the freedom there must be to look for each. */
