@@ -1,0 +1,62 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { refused, understood } from '../../core/text/reading.js';
+import type { DeviationCard } from '../../core/deviation/deviation-card.js';
+import { readTable, tableText } from './deviation-table-text.js';
+import type { LineProblem } from './deviation-table-text.js';
+import type { Field, FieldState } from './field.js';
+import type { LubberElement } from './lubber-element.js';
+
+/** A table of deviations typed or pasted into one field. */
+export const deviationTableField: Field<DeviationCard> = {
+  parse: (text) => {
+    const reading = readTable(text);
+    return reading.ok ? understood({ kind: 'table', rows: reading.rows }) : refused('not-understood');
+  },
+  write: (card) => (card.kind === 'table' ? tableText(card.rows) : ''),
+  show: (card) => (card.kind === 'table' ? String(card.rows.length) : ''),
+  accepted: 'accepted.table',
+};
+
+/** As many problems as a reader takes in at once. */
+const MOST_SAID = 4;
+
+function problemsView(host: LubberElement, name: string, problems: readonly LineProblem[]): TemplateResult {
+  return html`<ul class="problem" id="${name}-problem">
+    ${problems.slice(0, MOST_SAID).map(
+      ({ line, text, reason }) => html`<li>${host.t('table.line', { line, text })} ${host.t(`refusal.${reason}`)}</li>`,
+    )}
+    ${problems.length > MOST_SAID ? html`<li>${host.t('table.more', { count: problems.length - MOST_SAID })}</li>` : nothing}
+    <li>${host.t('accepted.table')}</li>
+  </ul>`;
+}
+
+/** The field: what was typed stays as it was typed; what was understood of it is counted below. */
+export function deviationTableView(host: LubberElement, name: string, state: FieldState<DeviationCard>, label: string): TemplateResult {
+  const locked = host.isLocked(name);
+  const reading = readTable(state.text);
+  const problems = !reading.ok && state.state === 'refused' && host.isSettled(name) ? reading.problems : [];
+  const onInput = (event: Event): void => {
+    if (state.state !== 'refused') host.unsettle(name);
+    host.change(name, (event.target as HTMLTextAreaElement).value);
+  };
+  return html`<div class="field table-field" part="field">
+    <label for=${name}>${label}${locked ? html` <span>(${host.t('field.locked')})</span>` : nothing}</label>
+    <textarea
+      id=${name}
+      rows="7"
+      autocomplete="off"
+      autocapitalize="off"
+      spellcheck="false"
+      .value=${live(state.text)}
+      ?readonly=${locked}
+      aria-invalid=${problems.length > 0 ? 'true' : 'false'}
+      aria-describedby="${name}-echo ${name}-problem"
+      @input=${onInput}
+      @blur=${() => host.settle(name)}
+    ></textarea>
+    <p class="hint" id="${name}-echo">${state.state === 'empty' ? host.t('table.how') : host.t('table.count', { count: reading.rows.length })}</p>
+    ${problems.length > 0 ? problemsView(host, name, problems) : html`<p class="problem" id="${name}-problem" hidden></p>`}
+  </div>`;
+}

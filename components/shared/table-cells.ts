@@ -1,0 +1,36 @@
+import { parseBearing } from '../../core/angle/parse-bearing.js';
+import { parseError } from '../../core/angle/parse-position.js';
+
+type Cells = readonly string[];
+
+const trimmed = (cells: Cells): Cells => cells.map((cell) => cell.trim()).filter((cell) => cell !== '');
+
+/** Every way a gap parts a line into a heading and something like an angle. */
+function partings(line: string, gap: RegExp): Cells[] {
+  const found: Cells[] = [];
+  for (const match of line.matchAll(gap)) {
+    const heading = line.slice(0, match.index).trim();
+    const rest = line.slice(match.index + match[0].length).trim();
+    const deviation = parseError(rest);
+    // A bare figure is an angle too: whether it may go without a letter is the table's to say.
+    const angle = deviation.ok || deviation.refusal === 'letter-missing';
+    // Three figures and more behind them are another heading, not the degrees of an angle.
+    if (parseBearing(heading).ok && angle && !/^\d{3}\s/.test(rest)) found.push([heading, rest]);
+  }
+  return found;
+}
+
+/**
+ * The cells of one line: by tab or semicolon where there is one, which a spreadsheet or a
+ * list writes; else by a comma before a space, by the gap between heading and deviation, or
+ * by the one comma that can stand there. `22,5,2W` stays whole: it can be read two ways.
+ */
+export function lineCells(text: string): Cells {
+  const line = text.trim();
+  const mark = ['\t', ';', '|'].find((sought) => line.includes(sought));
+  if (mark) return trimmed(line.split(mark));
+  if (/,\s/.test(line)) return trimmed(line.split(/,\s+/));
+  if (/\s/.test(line)) return partings(line, /\s+/g)[0] ?? trimmed(line.split(/\s+/));
+  const byComma = partings(line, /,/g);
+  return byComma.length === 1 ? (byComma[0] as Cells) : trimmed([line]);
+}
