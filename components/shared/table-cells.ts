@@ -15,7 +15,9 @@ function partings(line: string, gap: RegExp): Cells[] {
     // A bare figure is an angle too: whether it may go without a letter is the table's to say.
     const angle = deviation.ok || deviation.refusal === 'letter-missing';
     // Three figures and more behind them are another heading, not the degrees of an angle.
-    if (parseBearing(heading).ok && angle && !/^\d{3}\s/.test(rest)) found.push([heading, rest]);
+    // Only `N 45 E` has a gap within a heading.
+    const whole = !/\s/.test(heading) || /^[NS]/i.test(heading);
+    if (whole && parseBearing(heading).ok && angle && !/^\d{3}\s/.test(rest)) found.push([heading, rest]);
   }
   return found;
 }
