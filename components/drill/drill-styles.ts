@@ -4,7 +4,7 @@ import { css } from 'lit';
 export const drillStyles = css`
   .at { color: var(--soft); font-size: var(--small); font-weight: 400; margin-inline-start: 0.6em; white-space: nowrap; }
   h2:focus, .answer:focus { outline: none; }
-  .desk { display: grid; grid-template-columns: minmax(0, 1fr) minmax(15rem, 19rem); gap: 0 2.25rem; align-items: start; }
+  .desk { display: grid; grid-template-columns: minmax(0, 36rem) minmax(15rem, 21rem); gap: 0 2.5rem; align-items: start; }
   .narrow .desk { grid-template-columns: minmax(0, 1fr); row-gap: 1rem; }
   .task { font-size: 1.06rem; max-inline-size: 38rem; }
   .setup { display: grid; grid-template-columns: minmax(10rem, 16rem) 12rem auto; gap: 0 1.5rem; align-items: end; border-block-end: 1px solid var(--line); margin-block-end: 1rem; }
@@ -13,7 +13,7 @@ export const drillStyles = css`
   dl.givens { margin: 0.5rem 0 0.75rem; max-inline-size: 34rem; }
   dl.givens > div { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 1rem; border-block-end: 1px solid var(--line); padding-block: 0.22rem; }
   dl.givens dt { color: var(--soft); font-size: 0.92rem; }
-  dl.givens dd { margin: 0; }
+  dl.givens dd { margin: 0; margin-inline-start: auto; }
   .given-table { margin-block-end: 0.75rem; }
   .given-table caption { text-align: start; color: var(--soft); font-size: var(--small); padding-block-end: 0.2rem; }
   .given-table th, .given-table td { padding: 0.12rem 0.9rem 0.12rem 0; white-space: nowrap; }

@@ -46,9 +46,9 @@ function inBlocks<T>(rows: readonly T[], blocks: number): (T | undefined)[][] {
 
 type TableValue = Extract<GivenValue, { is: 'table' }>;
 
-/** A table; a long one of two columns is folded. */
-function tableView(host: LubberElement, code: string, { columns, rows }: TableValue): TemplateResult {
-  const blocks = columns.length === 2 && rows.length > 8 ? (host.width.narrow ? 2 : 3) : 1;
+/** A table; a long one of two columns is folded into so many. */
+function tableView(host: LubberElement, code: string, { columns, rows }: TableValue, folds: number): TemplateResult {
+  const blocks = columns.length === 2 && rows.length > 8 ? folds : 1;
   return html`<div class="scroll">
     <table class="given-table">
       <caption>${host.t(`drill.given.${code}`)}</caption>
@@ -68,8 +68,8 @@ function tableView(host: LubberElement, code: string, { columns, rows }: TableVa
   </div>`;
 }
 
-/** What a learner is told: short things in a list, tables below it. */
-export function givensView(host: LubberElement, givens: readonly Given[]): TemplateResult {
+/** What a learner is told: short things in a list, tables below it, long ones folded. */
+export function givensView(host: LubberElement, givens: readonly Given[], folds = 2): TemplateResult {
   const short = givens.flatMap(({ code, value }) => (value.is === 'table' ? [] : [{ code, value }]));
   return html`<dl class="givens" part="givens">
       ${short.map(
@@ -79,5 +79,5 @@ export function givensView(host: LubberElement, givens: readonly Given[]): Templ
         </div>`,
       )}
     </dl>
-    ${givens.map(({ code, value }) => (value.is === 'table' ? tableView(host, code, value) : ''))}`;
+    ${givens.map(({ code, value }) => (value.is === 'table' ? tableView(host, code, value, folds) : ''))}`;
 }

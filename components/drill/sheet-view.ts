@@ -30,7 +30,7 @@ export function sheetView(host: LubberElement, sheet: Sheet): TemplateResult {
       (exercise, index) => html`<article>
         <h3>${index + 1}. ${host.t(`drill.kind.${exercise.kind}`)}</h3>
         <p>${host.t(`drill.task.${exercise.task}`)}</p>
-        ${givensView(host, exercise.givens)}
+        ${givensView(host, exercise.givens, host.width.narrow ? 2 : 4)}
         <dl class="blank">
           ${exercise.asked.map(
             (question) => html`<div class=${question.part}>

@@ -21,7 +21,7 @@ export function summaryView(
       <thead>
         <tr>
           <th scope="col">${host.t('drill.number.short')}</th>
-          <th scope="col">${host.t('drill.kind')}</th>
+          <th scope="col">${host.t('drill.kind.column')}</th>
           <th scope="col">${host.t('drill.outcome')}</th>
           <th scope="col" class="figure">${host.t('drill.tries')}</th>
         </tr>
