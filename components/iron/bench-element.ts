@@ -39,7 +39,7 @@ export abstract class BenchElement extends LubberElement {
   /** Degrees, starboard side down positive. */
   @property() heel?: string | number;
 
-  @state() private entries: BenchState = presets[openingPreset];
+  @state() private entries: BenchState = { ...presets[openingPreset], view: 'iron' };
 
   /**
    * All that is set, by name: plain data, its JSON, or the text of a link (`c=0.08&P=2`).
@@ -73,7 +73,9 @@ export abstract class BenchElement extends LubberElement {
   protected readonly fields = benchFields as Readonly<Record<string, Field<unknown>>>;
 
   protected override input(name: string): FieldInput {
-    return super.input(name) ?? this.entries[name] ?? beginning[name];
+    // A ship around the bench shares her head by compass; the bench turns her by the magnetic.
+    const shared = name === 'heading' ? this.heading : super.input(name);
+    return shared ?? this.entries[name] ?? beginning[name];
   }
 
   /** What stands in a field, or was chosen. */
@@ -168,10 +170,9 @@ export abstract class BenchElement extends LubberElement {
 
   /** Puts a ship of the scenario on the bench; what the preset does not name goes back to its beginning. */
   takePreset(name: PresetName): void {
-    const kept = ['date', 'view'];
-    const preset = presets[name];
-    const all = stateNames.filter((each) => preset[each] !== undefined || !kept.includes(each));
-    this.take(Object.fromEntries(all.map((each) => [each, preset[each]])));
+    const kept = ['date', 'view', 'parts'];
+    const all = stateNames.filter((each) => !kept.includes(each));
+    this.take(Object.fromEntries(all.map((each) => [each, presets[name][each]])));
     this.say(this.t('iron.preset.taken', { name: this.t(`iron.preset.${name}`) }));
   }
 }

@@ -59,14 +59,15 @@ export function approximateOf({ A, B, C, D, E }: IronCoefficients): ApproximateC
 
 export function shipAtPlace(iron: IronParameters, field: EarthField, heel: number): ShipAtPlace {
   const exact = exactCoefficients(iron, field, heel);
+  const found = needle(iron, field, heel);
   return {
     field: { h: field.h, z: field.z },
     iron,
     heel,
     exact,
-    approximate: exact.lambda > 0 ? approximateOf(exact) : null,
+    approximate: found.behaviour === 'directs' ? approximateOf(exact) : null,
     largest: largestParts(iron, field, heel),
-    needle: needle(iron, field, heel),
+    needle: found,
     curve: ironCurve(iron, field, heel, POINTS),
   };
 }

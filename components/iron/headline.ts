@@ -7,7 +7,8 @@ import type { Caution } from '../../core/working/caution.js';
 import type { BenchElement } from './bench-element.js';
 import type { BenchResult } from './bench-result.js';
 import { curvePicture } from './curve-picture.js';
-import { coefficientText, deviationText, headingText } from './iron-words.js';
+import { coefficientText, deviationText, headingText, microtesla } from './iron-words.js';
+import { placeTitle } from './place-view.js';
 import { sliderView } from './slider-view.js';
 
 const letters = ['A', 'B', 'C', 'D', 'E'] as const;
@@ -65,6 +66,7 @@ export function headlineView(
         heading: spokenBearing(worst.compassHeading ?? 0, bench.t),
       })
     : bench.t('iron.curve.none');
+  const where = bench.t('iron.curve.where', { place: placeTitle(bench, 'here'), h: microtesla(field.h), z: microtesla(field.z) });
   return html`${answer(bench, result)}
     <dl class="split" part="split">
       ${letters.map((name) => part(name, coefficientText(approximate?.[name])))} ${part('λ', formatNumber(exact.lambda, 3))}
@@ -82,6 +84,6 @@ export function headlineView(
       east: bench.t('iron.east'),
       west: bench.t('iron.west'),
     })}
-    <p class="small soft legend-line">${summary}${beside ? html` <span class="dashed">${beside.label}</span>` : nothing}</p>
+    <p class="small soft legend-line">${where} ${summary}${beside ? html` <span class="dashed">${beside.label}</span>` : nothing}</p>
     ${cautionsView(bench, cautions)} ${sliderView(bench, 'heading', { label: bench.t('iron.heading'), unit: 'M' })} ${toggles(bench, shown)}`;
 }

@@ -46,6 +46,7 @@ export const ironMessages: Catalogue = {
   'iron.east': 'E',
   'iron.west': 'W',
   'iron.curve.summary': 'The largest deviation is {deviation}, on compass heading {heading}.',
+  'iron.curve.where': 'At {place}: H {h}, Z {z}.',
   'iron.curve.none': 'There is no deviation to draw.',
   'iron.beside.heel': 'Dashed: upright.',
   'iron.beside.correctors': 'Dashed: without correctors.',

@@ -32,10 +32,10 @@ export const ironStyles = css`
   .tight .answer { font-size: 1.6rem; }
   .answer small.trouble { display: block; color: var(--warn); margin: 0.35rem 0 0; white-space: normal; }
   .answer.lost { font-size: 1.6rem; }
-  .narrow dl.split { gap: 0.3rem 1rem; }
+  .tight dl.split { gap: 0.3rem 1.1rem; }
+  .explanation .working { padding-inline-start: 2rem; }
   .legend-line { margin-block: 0.2rem 0.4rem; }
   .parts { display: flex; flex-wrap: wrap; gap: 0.1rem 1rem; margin-block: 0.25rem 0; }
-  .parts legend { float: inline-start; margin-inline-end: 1rem; line-height: 1.75rem; }
   .parts label { display: flex; align-items: center; gap: 0.35rem; font-size: 0.88rem; min-height: 1.75rem; cursor: pointer; }
   .parts input { inline-size: 1rem; block-size: 1rem; margin: 0; accent-color: var(--accent); }
   .explanation > section { margin-block-start: 1.25rem; }
@@ -88,10 +88,11 @@ export const ironStyles = css`
   .field-picture .total { stroke: var(--ink); stroke-width: 2.2; }
 
   @media print {
-    input[type='range'], .rod-picture { display: none; }
+    input[type='range'], .rod-picture, .parts { display: none; }
+    .place, .pair, .field, figure { break-inside: avoid; }
     .slider.with-picture { grid-template-columns: 1fr; }
     .columns { display: block; }
-    .fields > :not(details, .field, .place, .slider), .fields details:not([open]) { display: none; }
+    .fields > :not(details, .field, .place, .slider, .pair), .fields details:not([open]) { display: none; }
     .fields { columns: 2; margin-block-end: 1rem; }
     .curve { max-inline-size: 36rem; }
     .scroll { overflow: visible; }

@@ -6,7 +6,7 @@ import { compassIn, rodShapes } from './rod-shape.js';
 import type { RodEnd, RodView } from './rod-shape.js';
 
 const outlines: Readonly<Record<RodView, string>> = {
-  plan: 'M6 12 Q4 26 6 40 H56 Q72 38 80 26 Q72 14 56 12 Z',
+  plan: 'M6 5 Q4 26 6 47 H54 Q71 42 80 26 Q71 10 54 5 Z',
   side: 'M6 28 H76 Q80 27 82 24 L74 44 H10 Q6 42 6 28 Z M30 28 V22 H46 V28',
   astern: 'M14 28 H70 L66 40 Q62 47 52 47 H32 Q22 47 18 40 Z M34 28 V22 H50 V28',
 };

@@ -32,15 +32,15 @@ function shape(view: RodView, from: [number, number], to: [number, number], ends
  */
 export const rodShapes: Readonly<Record<IronParameterName, readonly [above: RodShape, below: RodShape]>> = {
   a: [shape('plan', [47, 26], [72, 26], ['stern', 'bow']), shape('plan', [12, 26], [66, 26], ['stern', 'bow'])],
-  b: [shape('plan', [50, 26], [50, 44], ['port', 'starboard']), shape('plan', [50, 26], [50, 8], ['starboard', 'port'])],
+  b: [shape('plan', [50, 26], [50, 46], ['port', 'starboard']), shape('plan', [50, 26], [50, 6], ['starboard', 'port'])],
   c: [shape('side', [52, 15], [52, 42], ['top', 'foot']), shape('side', [24, 15], [24, 42], ['top', 'foot'])],
-  d: [shape('plan', [38, 38], [64, 38], ['stern', 'bow']), shape('plan', [38, 14], [64, 14], ['stern', 'bow'])],
-  e: [shape('plan', [38, 33], [38, 45], ['port', 'starboard']), shape('plan', [38, 7], [38, 45], ['port', 'starboard'])],
+  d: [shape('plan', [38, 38], [64, 38], ['stern', 'bow']), shape('plan', [38, 15], [64, 15], ['stern', 'bow'])],
+  e: [shape('plan', [38, 32], [38, 48], ['port', 'starboard']), shape('plan', [38, 5], [38, 47], ['port', 'starboard'])],
   f: [shape('astern', [56, 15], [56, 42], ['top', 'foot']), shape('astern', [28, 15], [28, 42], ['top', 'foot'])],
   g: [shape('side', [38, 30], [68, 30], ['stern', 'bow']), shape('side', [38, 30], [10, 30], ['bow', 'stern'])],
   h: [shape('astern', [42, 30], [64, 30], ['port', 'starboard']), shape('astern', [42, 30], [20, 30], ['starboard', 'port'])],
   k: [shape('side', [38, 24], [38, 44], ['top', 'foot']), shape('side', [38, 4], [38, 26], ['top', 'foot'])],
   P: [shape('plan', [48, 26], [70, 26], ['blue', 'red']), shape('plan', [48, 26], [70, 26], ['red', 'blue'])],
-  Q: [shape('plan', [38, 34], [38, 46], ['blue', 'red']), shape('plan', [38, 34], [38, 46], ['red', 'blue'])],
+  Q: [shape('plan', [38, 32], [38, 48], ['blue', 'red']), shape('plan', [38, 32], [38, 48], ['red', 'blue'])],
   R: [shape('side', [38, 25], [38, 44], ['blue', 'red']), shape('side', [38, 25], [38, 44], ['red', 'blue'])],
 };

@@ -48,6 +48,10 @@ describe('the bench by itself', () => {
     await element.updateComplete;
     expect(element.result).to.equal(null);
     expect(headline(element)).to.equal('Still needed: Latitude.');
+    await sendKeys({ press: 'Tab' });
+    await element.updateComplete;
+    // Left empty, the field goes back to what stood in for it.
+    expect(element.result).not.to.equal(null);
   });
 });
 
@@ -67,6 +71,24 @@ describe('each iron by its own slider and field', () => {
         expect(deviation).to.be.closeTo(deviationByHand({ [name]: value }, 20, 40, magneticHeading), 1e-9);
       }
       expect(slider.getAttribute('aria-valuetext')).to.match(/^[\d.]+( µT)?$/);
+    });
+  }
+
+  // Common practice: north of the magnetic equator the top of vertical iron is blue and draws the north point; south of
+  // it red. The near end is written first; forward of the compass for a pull ahead.
+  const ends: readonly [name: string, value: number, z: number, letters: string][] = [
+    ['c', 0.05, 40, 'BR'],
+    ['c', 0.05, -40, 'RB'],
+    ['f', 0.05, 40, 'BR'],
+    ['P', 3, 40, 'BR'],
+    ['P', -3, -40, 'RB'],
+    ['k', 0.05, 40, 'BR'],
+  ];
+  for (const [name, value, z, letters] of ends) {
+    it(`the picture of ${name} ${value} where Z is ${z} µT: ends ${letters}`, async () => {
+      const element = await bench({ ...forces, vertical: z, [name]: value, view: 'iron' });
+      const picture = one(element, `#${name}`).closest('.slider')?.querySelectorAll('.rod-picture text') ?? [];
+      expect([...picture].map((each) => each.textContent).join('')).to.equal(letters);
     });
   }
 
