@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state as internal } from 'lit/decorators.js';
-import type { Exercise } from '../../core/drill/exercise.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import type { FieldInput } from '../shared/field.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
@@ -9,19 +8,17 @@ import { LubberScoreEvent } from '../shared/score-event.js';
 import type { ScoreDetail } from '../shared/score-event.js';
 import { deskView, hintText } from './desk-view.js';
 import { drillMessages } from './drill-messages.js';
-import { anySeed, attemptsOf, countOf, exercisesOf, levelOf, passMarkOf } from './drill-order.js';
+import { attemptsOf, countOf, levelOf, passMarkOf } from './drill-order.js';
 import { drillScore } from './drill-score.js';
-import { freshState, isDone, untouched, withExercise } from './drill-state.js';
-import type { DrillOrder, DrillState, ExerciseState } from './drill-state.js';
-import { loadState, saveState } from './drill-storage.js';
+import { DrillSession } from './drill-session.js';
+import { isDone } from './drill-state.js';
+import type { DrillState, ExerciseState } from './drill-state.js';
 import { drillStyles } from './drill-styles.js';
 import { markExercise, nextOpen } from './marking.js';
 import { progressView } from './progress-view.js';
 import { fieldName, verdictText } from './question-view.js';
-import { readState } from './read-state.js';
 import { setupView } from './setup-view.js';
 import { keyView, sheetView } from './sheet-view.js';
-import { StopWatch } from './stop-watch.js';
 import { summaryView } from './summary-view.js';
 
 /** Common practice, no source: four in five to pass, a second attempt, a set for a quarter of an hour. */
@@ -72,35 +69,30 @@ export class LubberDrill extends LubberElement {
   /** The exercises one by one, all on a `sheet` for paper, or its `key`. */
   @property() view: 'exercise' | 'sheet' | 'key' = 'exercise';
 
-  @internal() private drill: DrillState | null = null;
   @internal() private message = '';
   @internal() private chosen: { kind: string; level: number } = { kind: '', level: USUAL.level };
 
   protected readonly messages = drillMessages;
   protected readonly fields = {};
 
-  readonly #watch = new StopWatch();
-  #exercises: readonly Exercise[] = [];
-  /** What holds where the page has said nothing. */
-  #own: DrillOrder = { seed: anySeed(), kind: '', level: USUAL.level, count: USUAL.count };
-  #offered: unknown = null;
+  readonly #session = new DrillSession({ kind: '', level: USUAL.level, count: USUAL.count });
 
   /** How far the learner has come, as plain data: stored and set again, the drill goes on there. */
   get state(): DrillState | null {
     this.#prepare();
-    return this.drill;
+    return this.#session.state;
   }
 
   set state(value: unknown) {
-    this.#offered = value;
-    this.#exercises = [];
+    this.#session.offer(value);
     this.requestUpdate();
   }
 
   /** The score as the event tells it. */
   get result(): ScoreDetail | null {
     this.#prepare();
-    return this.drill && drillScore(this.#exercises, this.drill, this.#passMark, this.#attempts);
+    const { exercises, state } = this.#session;
+    return state && drillScore(exercises, state, this.#passMark, this.#attempts);
   }
 
   get #passMark(): number {
@@ -111,19 +103,35 @@ export class LubberDrill extends LubberElement {
     return attemptsOf(this.attempts) ?? USUAL.attempts;
   }
 
-  get #order(): DrillOrder {
-    const { seed, kind, level, count } = this.#own;
-    return { seed: this.seed ? String(this.seed) : seed, kind: this.kind || kind, level: levelOf(this.level) ?? level, count: countOf(this.count) ?? count };
+  /** What the page orders goes before what was stored or drawn. */
+  #prepare(): void {
+    const [level, count] = [levelOf(this.level), countOf(this.count)];
+    this.#session.storageKey = this.storageKey;
+    this.#session.prepare({
+      ...(this.seed ? { seed: String(this.seed) } : {}),
+      ...(this.kind ? { kind: this.kind } : {}),
+      ...(level === null ? {} : { level }),
+      ...(count === null ? {} : { count }),
+    });
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#watch.start();
+    this.#takeEarlyState();
+    this.#session.watch.start();
+  }
+
+  /** A state set before the tag was defined lies over the accessor; Lit takes over its own properties only. */
+  #takeEarlyState(): void {
+    const early = Object.getOwnPropertyDescriptor(this, 'state')?.value as unknown;
+    if (early === undefined) return;
+    delete (this as { state?: unknown }).state;
+    this.state = early;
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.#watch.stop();
+    this.#session.watch.stop();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -131,42 +139,15 @@ export class LubberDrill extends LubberElement {
     this.#prepare();
   }
 
-  /** Draws the exercises where the order has changed, and takes up what was offered or kept. */
-  #prepare(): void {
-    const same = (['seed', 'kind', 'level', 'count'] as const).every((name) => this.drill?.[name] === this.#order[name]);
-    if (same && this.#exercises.length > 0) return;
-    const offered = this.#offered ?? (this.storageKey ? loadState(this.storageKey) : null);
-    this.#offered = null;
-    // The seed of a stored set is as good as one drawn now.
-    const { seed, kind, level, count } = (offered ?? {}) as Partial<Record<keyof DrillOrder, unknown>>;
-    if (typeof seed === 'string' && typeof kind === 'string') {
-      this.#own = { seed, kind, level: levelOf(level) ?? this.#own.level, count: countOf(count) ?? this.#own.count };
-    }
-    const order = this.#order;
-    this.#exercises = exercisesOf(order);
-    this.drill = readState(offered, order) ?? freshState(order);
-  }
-
-  /** Takes a new state, with the time spent since the last. */
-  #keep(state: DrillState): void {
-    this.drill = { ...state, seconds: state.seconds + this.#watch.lap() };
-    if (this.storageKey) saveState(this.storageKey, this.drill);
-  }
-
-  #at(): { exercise: Exercise; each: ExerciseState; drill: DrillState } | null {
-    const exercise = this.drill && this.#exercises[this.drill.at];
-    return exercise && this.drill ? { exercise, each: this.drill.exercises[this.drill.at] ?? untouched, drill: this.drill } : null;
-  }
-
   /** What the user typed or chose goes into the state; no property of the widget changes. */
   override change(name: string, value: FieldInput): void {
     const text = String(value ?? '');
     if (name === 'setup-kind') this.chosen = { ...this.chosen, kind: text === 'all' ? '' : text };
     if (name === 'setup-level') this.chosen = { ...this.chosen, level: levelOf(text) ?? USUAL.level };
-    const now = this.#at();
+    const { now } = this.#session;
     if (!now || !name.startsWith(fieldName(''))) return;
-    const { drill, each } = now;
-    this.#keep(withExercise(drill, drill.at, { texts: { ...each.texts, [name.slice(fieldName('').length)]: text } }));
+    this.#session.change({ texts: { ...now.each.texts, [name.slice(fieldName('').length)]: text } });
+    this.requestUpdate();
   }
 
   protected override resultDetail(): null {
@@ -181,13 +162,14 @@ export class LubberDrill extends LubberElement {
   /** Shows a message and says it. */
   #tell(message: string, before = ''): void {
     this.message = message;
+    this.requestUpdate();
     this.say(`${before} ${message}`.trim());
   }
 
   #check(): void {
-    const now = this.#at();
+    const { now } = this.#session;
     if (!now || isDone(now.each, this.#attempts)) return;
-    const { exercise, each, drill } = now;
+    const { exercise, each } = now;
     const marking = markExercise(exercise, each);
     if (marking.outcome !== 'marked') {
       const labels = marking.questions.map(({ code }) => this.t(`drill.asked.${code}`)).join(', ');
@@ -197,7 +179,7 @@ export class LubberDrill extends LubberElement {
       return;
     }
     const { change } = marking;
-    this.#keep(withExercise(drill, drill.at, change));
+    this.#session.change(change);
     const verdicts = exercise.asked
       .filter(({ code }) => (change.marked[code] ?? '') !== '')
       .map((question) => `${this.t(`drill.asked.${question.code}`)}: ${verdictText(this, question, change.marked[question.code] ?? '')}`);
@@ -215,39 +197,42 @@ export class LubberDrill extends LubberElement {
   }
 
   #hint(): void {
-    const now = this.#at();
+    const { now } = this.#session;
     if (!now) return;
-    this.#keep(withExercise(now.drill, now.drill.at, { hinted: true }));
+    this.#session.change({ hinted: true });
+    this.requestUpdate();
     this.say(hintText(this, now.exercise));
   }
 
   #show(): void {
-    const now = this.#at();
+    const { now } = this.#session;
     if (!now || isDone(now.each, this.#attempts)) return;
-    this.#keep(withExercise(now.drill, now.drill.at, { shown: true }));
+    this.#session.change({ shown: true });
     this.#tell(this.t('drill.was-shown'));
     this.#fire();
     this.#focus('#onward');
   }
 
   #go(index: number): void {
-    if (!this.drill) return;
-    this.message = '';
-    this.#keep({ ...this.drill, at: index });
-    this.#focus(index < this.drill.count ? '#title' : '#summary');
+    this.#session.go(index);
+    this.#turn(index < (this.#session.state?.count ?? 0) ? '#title' : '#summary');
   }
 
-  /** The same exercises again, or others of what is chosen. */
-  #restart(order: DrillOrder): void {
-    this.message = '';
-    this.#own = order;
-    this.#exercises = exercisesOf(this.#order);
-    this.#keep(freshState(this.#order));
-    this.#focus('#title');
+  #restart(): void {
+    this.#session.restart();
+    this.#turn('#title');
   }
 
   #draw(): void {
-    this.#restart({ ...this.#own, seed: anySeed(), ...(this.#isFree ? this.chosen : {}) });
+    this.#session.drawOthers(this.#isFree ? this.chosen : {});
+    this.#turn('#title');
+  }
+
+  /** Another page of the set: the old message goes, and the reader is led to its head. */
+  #turn(selector: string): void {
+    this.message = '';
+    this.requestUpdate();
+    this.#focus(selector);
   }
 
   /** Whether the page has left it to the learner what to practise. */
@@ -261,7 +246,7 @@ export class LubberDrill extends LubberElement {
 
   #againButton(main: boolean): TemplateResult {
     return this.seed
-      ? html`<button type="button" class=${main ? 'main' : ''} id="onward" @click=${() => this.#restart(this.#own)}>${this.t('drill.again')}</button>`
+      ? html`<button type="button" class=${main ? 'main' : ''} id="onward" @click=${() => this.#restart()}>${this.t('drill.again')}</button>`
       : html`<button type="button" class=${main ? 'main' : ''} id="onward" @click=${() => this.#draw()}>${this.t('drill.new')}</button>`;
   }
 
@@ -275,9 +260,9 @@ export class LubberDrill extends LubberElement {
   }
 
   #exerciseView(drill: DrillState): TemplateResult {
-    const now = this.#at();
+    const { now, exercises } = this.#session;
     const attempts = this.#attempts;
-    const score = drillScore(this.#exercises, drill, this.#passMark, attempts);
+    const score = drillScore(exercises, drill, this.#passMark, attempts);
     const at = { number: drill.at + 1, count: drill.count, level: drill.level };
     return html`${this.#isFree ? setupView(this, this.chosen.kind, this.chosen.level, () => this.#draw()) : nothing}
       <h2 id="title" tabindex="-1">
@@ -296,7 +281,7 @@ export class LubberDrill extends LubberElement {
             onShow: () => this.#show(),
             onward: this.#onward(drill),
           })
-        : summaryView(this, { exercises: this.#exercises, state: drill, score, passMark: this.#passMark, attempts }, this.#againButton(true))}`;
+        : summaryView(this, { exercises, state: drill, score, passMark: this.#passMark, attempts }, this.#againButton(true))}`;
   }
 
   #footView(): TemplateResult {
@@ -309,9 +294,9 @@ export class LubberDrill extends LubberElement {
   }
 
   protected override render(): TemplateResult {
-    const drill = this.drill;
+    const { state: drill, exercises } = this.#session;
     if (!drill) return this.frame(html``);
-    const sheet = { exercises: this.#exercises, seed: drill.seed, level: drill.level };
+    const sheet = { exercises, seed: drill.seed, level: drill.level };
     const key = this.view === 'key' && this.answer === 'shown';
     return this.frame(html`${key ? keyView(this, sheet) : this.view === 'sheet' ? sheetView(this, sheet) : this.#exerciseView(drill)} ${this.#footView()}`);
   }

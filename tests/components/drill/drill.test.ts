@@ -299,6 +299,19 @@ describe('a learner who comes back', () => {
     expect(text(second)).to.contain('2 of 3');
   });
 
+  it('goes on though the state was set before the tag was defined', async () => {
+    const stored = { ...(await drill('card', 3)).state, at: 2 };
+    // A clone from a template is upgraded only when it comes into the page.
+    const template = document.createElement('template');
+    template.innerHTML = '<lubber-drill kind="card" count="3" seed="4711"></lubber-drill>';
+    const early = template.content.firstElementChild as LubberDrill;
+    Object.assign(early, { state: stored });
+    const holder = await fixture<HTMLElement>(html`<div></div>`);
+    holder.append(early);
+    await early.updateComplete;
+    expect(text(early)).to.contain('3 of 3');
+  });
+
   it('finds it in the browser under the key', async () => {
     localStorage.removeItem('lubber-drill:test');
     const first = await fixture<LubberDrill>(html`<lubber-drill kind="card" count="3" storage-key="test"></lubber-drill>`);
