@@ -1,5 +1,7 @@
 /** The classes of all widgets and their types; registers nothing. */
 export { LubberAmplitude } from './amplitude/amplitude.js';
+export { LubberDrill } from './drill/drill.js';
+export type { DrillState } from './drill/drill-state.js';
 export { LubberFieldMap } from './field-map/field-map.js';
 export type { FieldMapResult } from './field-map/field-map.js';
 export { LubberIron } from './iron/iron.js';
@@ -11,3 +13,5 @@ export type { RecordRequestDetail, ResultDetail } from './shared/events.js';
 export { addTranslation } from './shared/catalogue.js';
 export type { Catalogue } from './shared/catalogue.js';
 export { register } from './shared/register.js';
+export { LubberScoreEvent } from './shared/score-event.js';
+export type { ScoreDetail, ScoredAnswer } from './shared/score-event.js';

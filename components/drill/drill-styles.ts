@@ -55,6 +55,8 @@ export const drillStyles = css`
   dl.answers dd { margin: 0; }
   dl.answers .result dd { font-weight: 600; }
   dl.answers small { color: var(--soft); font-weight: 400; margin-inline-start: 0.4em; }
+  /* A fraction of two lines overflows its line box: the next formula would touch it. */
+  .narrow .working .line { row-gap: 0.6rem; }
   @media print {
     .sheet article { break-inside: avoid; }
     .sheet.key { break-before: page; }
