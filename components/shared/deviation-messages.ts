@@ -1,48 +1,13 @@
 import type { Catalogue } from './catalogue.js';
+import { deviationCardMessages } from './deviation-card-messages.js';
 import { deviationChartMessages } from './deviation-chart-messages.js';
+import { deviationFitMessages } from './deviation-fit-messages.js';
+import { deviationTableMessages } from './deviation-table-messages.js';
 
-/** English of what every widget of deviations says: tables, cards, limits, cautions of card and fit. */
+/** English of what the widgets of swing, curve and card share; a smaller widget takes the parts it needs. */
 export const deviationMessages: Catalogue = {
+  ...deviationTableMessages,
+  ...deviationCardMessages,
+  ...deviationFitMessages,
   ...deviationChartMessages,
-  'table.how': 'A line for each heading: heading by compass, then deviation. Paste from a spreadsheet or type, in any order.',
-  'table.count': '{count} headings understood.',
-  'table.line': 'Line {line}, “{text}”:',
-  'table.more': 'and {count} lines more.',
-  'accepted.table': 'Accepted, a line each: 045 2.5W, or 045, a tab and −2,5. Figures without a letter are easterly only where others have a minus.',
-  'refusal.two-columns': 'A heading and a deviation are needed.',
-  'refusal.given-twice': 'This heading has another deviation above.',
-  'card.problem': 'The card given to this widget cannot be read: {where} {reason}.',
-  'card.problem.not-an-object': 'is no card',
-  'card.problem.not-json': 'is not JSON',
-  'card.problem.unknown-kind': 'is none of table, approximate and exact',
-  'card.problem.no-rows': 'has no rows',
-  'card.problem.too-many-rows': 'has too many rows',
-  'card.problem.not-a-number': 'is not a number',
-  'card.problem.out-of-range': 'is out of range',
-  'card.problem.headings-disagree': 'give one heading two deviations',
-  'limit': 'Limit',
-  'limit.flag-five': '5° on every heading (flag notices)',
-  'limit.after-adjustment': '3° after adjustment (ISO 25862)',
-  'limit.in-service': '5° in service (ISO 25862)',
-  'limit.panama-canal': 'below 7° (Panama Canal)',
-  'limit.source': 'Source: {source}. The rule of the flag State prevails.',
-  'caution.beyond-limit': 'The deviation of {deviation} on {heading} is beyond the limit of {limit}.',
-  'caution.slope-too-steep': 'The curve is too steep for one answer: from {from} to {to} magnetic more than one compass heading answers.',
-  'caution.lost-headings': 'On {count} degrees of the compass this card gives no deviation, or two.',
-  'caution.wide-gap': 'Nothing is known between {from} and {to}: the curve is bridged by guess there.',
-  'caution.half-of-compass': 'Half the compass or more is without a reading, from {from} to {to}: what the curve says there is a guess.',
-  'caution.constant-card': 'The card says one thing, {mean}, on every heading: check the lubber line, the azimuth circle and the variation.',
-  'caution.sum-not-zero': 'The mean of all headings is {mean}, a constant error: check the lubber line, the azimuth circle and the variation.',
-  'caution.no-readings': 'There are no readings.',
-  'caution.too-few-readings': '{count} headings are few: eight at least are taken.',
-  'caution.too-few-to-find-slips': 'With {count} headings a slip of a few degrees in one of them cannot be found.',
-  'caution.heading-twice': 'The heading {heading} was taken more than once.',
-  'caution.no-fit': 'No curve can be laid through these readings.',
-  'caution.not-determined': 'The headings taken do not determine {coefficients}.',
-  'caution.suspect-readings': '{count} readings do not fit the rest: look at them again.',
-  'caution.exact-fit-better': 'The five-term series fails by {difference} on {heading}: use the exact coefficients.',
-  'caution.beyond-approximate': 'Deviations of {largest} are beyond the {limit} up to which the five-term series is good: use the exact coefficients.',
-  'caution.constant-curve': 'The readings differ by a constant only: check the lubber line, the azimuth circle, the variation and the gyro.',
-  'caution.scatter-exceeds-doubt': 'The readings scatter more than the doubt claimed for them.',
-  'caution.reversed-naming': 'These readings are the old card with east and west exchanged: has the naming been reversed?',
 };

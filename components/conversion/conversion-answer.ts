@@ -1,0 +1,65 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
+import type { Reckoning } from '../../core/sight/chain-steps.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { spokenBearing, spokenError } from '../shared/spoken.js';
+import type { Conversion } from './convert.js';
+
+const letters: Readonly<Record<Reckoning, string>> = { compass: 'C', magnetic: 'M', true: 'T', gyro: 'G' };
+
+function part(label: string, value: string, spoken: string): TemplateResult {
+  return html`<div>
+    <dt>${label}</dt>
+    <dd><bdi dir="ltr" aria-hidden="true">${value}</bdi><span class="spoken">${spoken}</span></dd>
+  </div>`;
+}
+
+/** One way through the chain as it is written in a row: each value, then what is applied to it. */
+function lineOf({ values, variation, deviation }: Conversion, way: 'to-compass' | 'to-true'): string | null {
+  if (values.true === null || values.magnetic === null || values.compass === null || variation === null || deviation === null) return null;
+  const at = (reckoning: 'true' | 'magnetic' | 'compass'): string => `${letters[reckoning]} ${formatBearing(values[reckoning] ?? 0)}`;
+  const v = `V ${formatError(variation)}`;
+  const d = `δ ${formatError(deviation)}`;
+  return way === 'to-compass' ? `${at('true')} − ${v} = ${at('magnetic')} − ${d} = ${at('compass')}` : `${at('compass')} + ${d} = ${at('magnetic')} + ${v} = ${at('true')}`;
+}
+
+/** The direction asked for in one line, then the way there and the way back. */
+export function answerView(host: LubberElement, result: Conversion): TemplateResult {
+  const { to, from, values, kind, leeway, madeGood } = result;
+  const value = values[to] ?? 0;
+  const name = host.t(`conversion.answer.${kind}.${to}`);
+  const there = lineOf(result, from === 'compass' ? 'to-true' : 'to-compass');
+  const back = lineOf(result, from === 'compass' ? 'to-compass' : 'to-true');
+  const error = (label: string, of: number | null): TemplateResult | typeof nothing =>
+    of === null ? nothing : part(host.t(label), formatError(of), spokenError(of, host.t));
+  return html`<p class="answer" part="answer">
+      <span class="spoken">${name} ${spokenBearing(value, host.t)}</span>
+      <span aria-hidden="true"><span class="name">${name}</span> <bdi dir="ltr">${formatBearing(value)}</bdi></span>
+    </p>
+    ${there === null || back === null
+      ? nothing
+      : html`<p class="there-and-back"><bdi dir="ltr">${there}</bdi><span class="soft">${host.t('conversion.back')}</span><bdi dir="ltr">${back}</bdi></p>`}
+    <dl class="split" part="split">
+      ${error('conversion.variation', result.variation)} ${error('conversion.deviation', result.deviation)}
+      ${error('conversion.compassError', result.compassError)} ${error('conversion.gyroError', result.gyroError)}
+      ${leeway === null ? nothing : part(host.t('conversion.leeway'), `${formatAngle(Math.abs(leeway))} ${host.t(leeway < 0 ? 'conversion.port' : 'conversion.starboard')}`, `${formatAngle(Math.abs(leeway))} ${host.t(leeway < 0 ? 'conversion.port' : 'conversion.starboard')}`)}
+      ${madeGood === null ? nothing : part(host.t('conversion.madeGood'), `${formatBearing(madeGood)} T`, spokenBearing(madeGood, host.t))}
+    </dl>`;
+}
+
+/** Why there is no deviation, with the headings that answer where there are several. */
+export function noDeviationView(host: LubberElement, { noDeviation, head }: Conversion): TemplateResult | typeof nothing {
+  if (!noDeviation || noDeviation.reason === 'not-given') return nothing;
+  const headings = noDeviation.candidates.map((heading) => formatBearing(heading)).join(', ');
+  const by = head.compass === null ? 'compass' : 'magnetic';
+  const key = noDeviation.reason === 'ambiguous' && headings ? `conversion.none.ambiguous.${by}` : `conversion.none.${noDeviation.reason}`;
+  return html`<p class="waiting wrong">${host.t(key, { headings })}</p>`;
+}
+
+/** The picture of the chain in words. */
+export function chainInWords(host: LubberElement, { values }: Conversion): string {
+  return (['gyro', 'true', 'magnetic', 'compass'] as const)
+    .flatMap((name) => (values[name] === null ? [] : [`${host.t(`conversion.by.${name}`)} ${formatBearing(values[name])}`]))
+    .join(', ');
+}

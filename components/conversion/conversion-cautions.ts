@@ -1,0 +1,53 @@
+import { checkCard } from '../../core/deviation/check-card.js';
+import { deviationCurve } from '../../core/deviation/deviation-curve.js';
+import type { Chain } from '../../core/sight/chain.js';
+import { note, warning } from '../../core/working/caution.js';
+import type { Caution } from '../../core/working/caution.js';
+import { quantity } from '../../core/working/quantity.js';
+import type { ConversionInput } from './convert.js';
+
+/** A value this near to what a card says is taken from it; one this far is not: degrees, common practice, no source. */
+const NEAR = 0.3;
+const FAR = 1;
+
+/** A gyro error above this is no steady error of a sound gyro, degrees (trade practice). */
+const GYRO_ALARM = 3;
+
+/** What of a card's own faults matters to a conversion. */
+const ofCard = new Set(['slope-too-steep', 'lost-headings', 'half-of-compass', 'wide-gap']);
+
+/** A typed deviation that the card gives for the bearing and not for the head: the classic mistake. */
+function takenForBearing({ deviation, cardBeside, bearing }: ConversionInput, { head, values }: Chain): Caution[] {
+  if (typeof deviation !== 'number' || !cardBeside || !bearing || head.compass === null || values.compass === null) return [];
+  const curve = deviationCurve(cardBeside);
+  const [ofHead, ofBearing] = [curve.at(head.compass), curve.at(values.compass)];
+  if (ofHead === null || ofBearing === null) return [];
+  if (Math.abs(deviation - ofBearing) > NEAR || Math.abs(deviation - ofHead) < FAR) return [];
+  return [warning('taken-for-bearing', { deviation: quantity(deviation, 'error'), ofHead: quantity(ofHead, 'error') })];
+}
+
+/** How much it would matter to enter the card with the bearing. */
+function belongsToHead({ deviation, bearing }: ConversionInput, { values, deviation: found }: Chain): Caution[] {
+  if (typeof deviation !== 'object' || deviation === null || !bearing || values.compass === null || found === null) return [];
+  const ofBearing = deviationCurve(deviation).at(values.compass);
+  if (ofBearing === null || Math.abs(ofBearing - found) < FAR) return [];
+  return [note('belongs-to-head', { deviation: quantity(found, 'error'), ofBearing: quantity(ofBearing, 'error') })];
+}
+
+/** A typed deviation with the card's size for the head and the other name. */
+function wrongName({ deviation, cardBeside }: ConversionInput, { head }: Chain): Caution[] {
+  if (typeof deviation !== 'number' || !cardBeside || head.compass === null) return [];
+  const ofHead = deviationCurve(cardBeside).at(head.compass);
+  if (ofHead === null || Math.abs(ofHead) < FAR || Math.abs(deviation + ofHead) > NEAR) return [];
+  return [warning('wrong-name', { deviation: quantity(deviation, 'error'), ofHead: quantity(ofHead, 'error') })];
+}
+
+/** What is odd about a conversion, by code. */
+export function conversionCautions(input: ConversionInput, chain: Chain): readonly Caution[] {
+  const cautions = [...takenForBearing(input, chain), ...wrongName(input, chain), ...belongsToHead(input, chain)];
+  if (input.gyroError !== null && Math.abs(input.gyroError) > GYRO_ALARM) cautions.push(warning('gyro-error-beyond', { error: quantity(input.gyroError, 'error') }));
+  if (typeof input.deviation === 'object' && input.deviation !== null) {
+    cautions.push(...checkCard(input.deviation).cautions.filter(({ code }) => ofCard.has(code)));
+  }
+  return cautions;
+}

@@ -1,0 +1,23 @@
+import { css } from 'lit';
+
+export const conversionStyles = css`
+  .coefficients { display: grid; grid-template-columns: repeat(auto-fill, minmax(7rem, 1fr)); gap: 0 1rem; }
+  .look { display: grid; grid-template-columns: repeat(auto-fit, minmax(9rem, 1fr)); gap: 0 1rem; }
+  .there-and-back { display: grid; grid-template-columns: auto; gap: 0.1rem; margin-block: 0.6rem 0; font-size: var(--figure); }
+  .there-and-back .soft { font-size: var(--small); }
+  .pictures { display: flex; flex-wrap: wrap; gap: 0.5rem 2rem; align-items: start; }
+  .pictures > svg { flex: 0 1 auto; }
+  .answer .name { white-space: normal; }
+  svg.chain { max-inline-size: 34rem; margin-block: 1rem 0.5rem; }
+  svg.chain.down { max-inline-size: 17.5rem; }
+  svg .value { font-size: 16px; }
+  svg.norths { max-inline-size: 18.75rem; }
+  .norths line { stroke: var(--ink); stroke-width: 1.2; }
+  .norths .magnetic { stroke-dasharray: 7 3; }
+  .norths .compass { stroke-dasharray: 2 3; }
+  .norths .direction { stroke: var(--accent); stroke-width: 2.4; }
+  .norths .head { stroke: var(--body); stroke-width: 1.6; }
+  .mark { margin: 0.6rem 0 0; padding: 0.4rem 0.75rem; border-inline-start: 3px solid var(--line); }
+  .mark.wrong { border-inline-start-color: var(--warn); background: var(--warn-paper); }
+  .mark.right { border-inline-start-color: var(--accent); }
+`;

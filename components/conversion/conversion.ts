@@ -1,0 +1,196 @@
+import { html, nothing } from 'lit';
+import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
+import type { DeviationCard } from '../../core/deviation/deviation-card.js';
+import { reckonings } from '../../core/sight/chain-steps.js';
+import type { Reckoning } from '../../core/sight/chain-steps.js';
+import { answerStyles } from '../shared/answer-styles.js';
+import { deviationTableStyles } from '../shared/deviation-table-styles.js';
+import { valueOf } from '../shared/field.js';
+import type { GivenCard } from '../shared/given-card.js';
+import { readGivenCard } from '../shared/given-card.js';
+import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { convert } from './convert.js';
+import type { Conversion, ConversionInput, ConversionKind } from './convert.js';
+import { conversionFields } from './conversion-fields.js';
+import { conversionMessages } from './conversion-messages.js';
+import { conversionStyles } from './conversion-styles.js';
+import { explanationView, headlineView } from './conversion-views.js';
+import { fieldsView } from './fields-view.js';
+import { chosenSource, deviationFrom } from './deviation-source.js';
+import type { DeviationSource, SourceStates } from './deviation-source.js';
+import { threeCompassesView } from './three-compasses-view.js';
+
+/**
+ * A course or a bearing by true, magnetic, compass and gyro reckoning, from any of them to
+ * the rest, with every step; the deviation is always that of the ship's head.
+ *
+ * @element lubber-conversion
+ * @fires lubber-result - when what the user did led to a conversion: `inputs`, `result`
+ * @csspart frame - the whole widget
+ * @csspart field - one field with its label
+ * @csspart answer - the direction asked for in one line
+ * @csspart working - the steps of the working
+ * @csspart cautions - what is odd about the result
+ * @csspart look - one look at three compasses
+ */
+export class LubberConversion extends LubberElement {
+  static override styles: CSSResultGroup = [sharedStyles, answerStyles, deviationTableStyles, conversionStyles];
+
+  /** `course` or `bearing`. */
+  @property() kind: ConversionKind = 'course';
+
+  /** The course, or for a bearing the ship's head, degrees. */
+  @property() heading?: string | number;
+
+  /** By which north the heading is given: `true`, `magnetic`, `compass` or `gyro`. */
+  @property({ attribute: 'heading-by' }) headingBy: Reckoning = 'compass';
+
+  /** The bearing, degrees. */
+  @property() bearing?: string | number;
+
+  /** By which north the bearing is given. */
+  @property({ attribute: 'bearing-by' }) bearingBy: Reckoning = 'compass';
+
+  /** Degrees, east positive, or text such as `3.2W`. */
+  @property() variation?: string | number;
+
+  /** Where the deviation comes from: `value`, `card`, `table` or `coefficients`; else whichever is there. */
+  @property({ attribute: 'deviation-source' }) source?: DeviationSource;
+
+  /** One deviation, degrees, east positive, or text such as `1.5E`. */
+  @property() deviation?: string | number;
+
+  /** A table of deviations as text, a heading and a deviation a line. */
+  @property() table?: string;
+
+  /** A deviation card as plain data; as attribute its JSON. */
+  @property() card?: DeviationCard | string;
+
+  /** Approximate coefficients, degrees. */
+  @property({ attribute: 'coefficient-a' }) coefficientA?: string | number;
+  @property({ attribute: 'coefficient-b' }) coefficientB?: string | number;
+  @property({ attribute: 'coefficient-c' }) coefficientC?: string | number;
+  @property({ attribute: 'coefficient-d' }) coefficientD?: string | number;
+  @property({ attribute: 'coefficient-e' }) coefficientE?: string | number;
+
+  /** Degrees, east positive: true less gyro. */
+  @property({ attribute: 'gyro-error' }) gyroError?: string | number;
+
+  /** Amount of leeway, degrees, and where the wind comes from, degrees true. */
+  @property() leeway?: string | number;
+  @property() wind?: string | number;
+
+  /** What the user found by hand, to be checked against the result. */
+  @property({ attribute: 'by-hand' }) byHand?: string | number;
+
+  /** For the speed error of the gyro: knots, and degrees, north positive. */
+  @property() speed?: string | number;
+  @property() latitude?: string | number;
+
+  /** Heads read at one look, degrees. */
+  @property({ attribute: 'look-gyro' }) lookGyro?: string | number;
+  @property({ attribute: 'look-standard' }) lookStandard?: string | number;
+  @property({ attribute: 'look-steering' }) lookSteering?: string | number;
+
+  protected readonly messages = conversionMessages;
+  protected readonly fields = conversionFields;
+
+  #input: ConversionInput | null = null;
+  #result: Conversion | null = null;
+
+  /** The last result as plain data; null where there is none. */
+  get result(): Conversion | null {
+    this.#compute();
+    return this.#result;
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    super.willUpdate(changed);
+    this.#compute();
+  }
+
+  get #given(): GivenCard {
+    const own = readGivenCard(this.card);
+    return own.card || own.problem ? own : { card: this.ship?.card ?? null, problem: null };
+  }
+
+  /** All fields as they stand; views take what they show. */
+  get #state() {
+    const number = (name: Exclude<keyof typeof conversionFields, 'table'>) => this.read<number>(conversionFields[name], name);
+    const given = this.#given;
+    const sources: SourceStates = {
+      deviation: number('deviation'),
+      table: this.read<DeviationCard>(conversionFields.table, 'table'),
+      coefficients: (['coefficientA', 'coefficientB', 'coefficientC', 'coefficientD', 'coefficientE'] as const).map(number),
+      card: given.card,
+    };
+    return {
+      kind: this.kind === 'bearing' ? ('bearing' as const) : ('course' as const),
+      heading: number('heading'),
+      headingBy: reckoningOf(this.headingBy),
+      bearing: number('bearing'),
+      bearingBy: reckoningOf(this.bearingBy),
+      variation: number('variation'),
+      gyroError: number('gyroError'),
+      leeway: number('leeway'),
+      wind: number('wind'),
+      byHand: number('byHand'),
+      speed: number('speed'),
+      latitude: number('latitude'),
+      lookGyro: number('lookGyro'),
+      lookStandard: number('lookStandard'),
+      lookSteering: number('lookSteering'),
+      given,
+      sources,
+      source: chosenSource(this.source, sources),
+    };
+  }
+
+  #compute(): void {
+    const state = this.#state;
+    this.#input = null;
+    this.#result = null;
+    const heading = valueOf(state.heading);
+    const bearing = valueOf(state.bearing);
+    const refused = [state.variation, state.gyroError, state.sources.deviation].some(({ state: what }) => what === 'refused');
+    if (heading === undefined || (state.kind === 'bearing' && bearing === undefined) || refused) return;
+    const [amount, from] = [valueOf(state.leeway), valueOf(state.wind)];
+    this.#input = {
+      kind: state.kind,
+      heading: { value: heading, by: state.headingBy },
+      bearing: state.kind === 'bearing' && bearing !== undefined ? { value: bearing, by: state.bearingBy } : undefined,
+      variation: valueOf(state.variation) ?? null,
+      deviation: deviationFrom(state.source, state.sources),
+      cardBeside: state.given.card ?? valueOf(state.sources.table) ?? null,
+      gyroError: valueOf(state.gyroError) ?? null,
+      wind: amount === undefined || from === undefined ? null : { amount, from },
+    };
+    const { variation, deviation, gyroError } = this.#input;
+    if (variation !== null || deviation !== null || gyroError !== null) this.#result = convert(this.#input);
+  }
+
+  /** The inputs of the result as plain data; null where something is still missing. */
+  protected override resultDetail() {
+    if (!this.#input || !this.#result) return null;
+    const { kind, heading, bearing, variation, deviation, gyroError, wind } = this.#input;
+    return { inputs: { kind, heading, bearing: bearing ?? null, variation, deviation, gyroError, wind }, result: this.#result };
+  }
+
+  protected override render(): TemplateResult {
+    const state = this.#state;
+    return this.frame(html`
+      <h2>${this.t('conversion.title')}</h2>
+      <div class="columns">
+        <div class="fields">${fieldsView(this, state, this.#result?.values.true ?? null)}</div>
+        <div class="headline" aria-live="polite">${headlineView(this, state, this.#input, this.#result)}</div>
+        <div class="explanation">
+          ${this.#result && this.answer === 'shown' ? explanationView(this, this.#result) : nothing}
+          ${threeCompassesView(this, state)}
+        </div>
+      </div>
+    `);
+  }
+}
+
+const reckoningOf = (text: string): Reckoning => reckonings.find((name) => name === text) ?? 'compass';

@@ -1,0 +1,58 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import type { Reckoning } from '../../core/sight/chain-steps.js';
+import { choiceView } from '../shared/choice-view.js';
+import { fieldView } from '../shared/field-view.js';
+import { cardProblemView } from '../shared/given-card-view.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { bearingField } from '../shared/trade-fields.js';
+import { conversionFields as fields } from './conversion-fields.js';
+import type { ConversionState } from './conversion-state.js';
+import { gyroSpeedView } from './gyro-speed-view.js';
+import { sourceView } from './source-view.js';
+
+const letters: Readonly<Record<Reckoning, string>> = { true: 'T', magnetic: 'M', compass: 'C', gyro: 'G' };
+
+/** A direction and the north it is counted from. */
+function directionView(host: LubberElement, name: 'heading' | 'bearing', state: ConversionState, labels: { field: string; by: string }): TemplateResult {
+  const by = name === 'heading' ? state.headingBy : state.bearingBy;
+  return html`${fieldView(host, name, bearingField(letters[by]), state[name], { label: host.t(labels.field) })}
+  ${choiceView(
+    host,
+    `${name}By`,
+    host.t(labels.by),
+    by,
+    (['true', 'magnetic', 'compass', 'gyro'] as const).map((value) => ({ value, label: host.t(`conversion.by.${value}`) })),
+  )}`;
+}
+
+/** The wind's part: for a course only, since a bearing makes no leeway. */
+function leewayView(host: LubberElement, state: ConversionState): TemplateResult {
+  return html`<details class="part" ?open=${state.leeway.state !== 'empty'}>
+    <summary>${host.t('conversion.wind.part')}</summary>
+    <div class="pair">
+      ${fieldView(host, 'leeway', fields.leeway, state.leeway, { label: host.t('conversion.leeway') })}
+      ${fieldView(host, 'wind', fields.wind, state.wind, { label: host.t('conversion.wind') })}
+    </div>
+    <p class="hint">${host.t('conversion.wind.what')}</p>
+  </details>`;
+}
+
+/** All fields in the order they are asked for; `course` is the true course as far as it is known. */
+export function fieldsView(host: LubberElement, state: ConversionState, course: number | null): TemplateResult {
+  const bearing = state.kind === 'bearing';
+  return html`${choiceView(
+    host,
+    'kind',
+    host.t('conversion.kind'),
+    state.kind,
+    (['course', 'bearing'] as const).map((value) => ({ value, label: host.t(`conversion.kind.${value}`) })),
+  )}
+  ${bearing ? directionView(host, 'bearing', state, { field: 'conversion.bearing', by: 'conversion.bearingBy' }) : nothing}
+  ${directionView(host, 'heading', state, bearing ? { field: 'conversion.heading', by: 'conversion.headBy' } : { field: 'conversion.course', by: 'conversion.headingBy' })}
+  ${fieldView(host, 'variation', fields.variation, state.variation, { label: host.t('conversion.variation'), placeholder: host.t('conversion.unknown') })}
+  ${cardProblemView(host, state.given)} ${sourceView(host, state.source, state.sources)}
+  ${fieldView(host, 'gyroError', fields.gyroError, state.gyroError, { label: host.t('conversion.gyroError'), placeholder: host.t('conversion.noGyro') })}
+  ${fieldView(host, 'byHand', fields.byHand, state.byHand, { label: host.t('conversion.byHand') })}
+  ${bearing ? nothing : leewayView(host, state)} ${gyroSpeedView(host, state.speed, state.latitude, course)}`;
+}
