@@ -1,0 +1,74 @@
+import { cosDegrees, tanDegrees } from '../angle/trigonometry.js';
+import { angleFromTo, wrap360 } from '../angle/wrap.js';
+import { geographicalPosition } from '../sky/geographical-position.js';
+import { altitudeAzimuth } from '../sky/altitude-azimuth.js';
+import { HORIZON_REFRACTION } from '../sky/refraction.js';
+import { note, warning } from '../working/caution.js';
+import type { Caution } from '../working/caution.js';
+import { quantity } from '../working/quantity.js';
+import type { AzimuthBearing, AzimuthLook } from './azimuth-bearing.js';
+import { explanations } from './azimuth-explanations.js';
+import { errorCautions } from './error-cautions.js';
+import { expectedError } from './expected-error.js';
+import type { SplitError } from './split-error.js';
+
+/** What is known of a sight when its cautions are looked for. */
+export interface Judged extends AzimuthBearing, SplitError {
+  readonly compassBearing: number;
+  readonly tilt: number;
+  readonly doubtOfDeviation: number;
+}
+
+/** Keep below about 30° (common practice; some forms print it); from 60° on a bearing is no check. */
+const HIGH = { note: 30, warning: 60, zenith: 85 };
+/** Half a minute of time moves the bearing a tenth of a degree. */
+const FAST = 0.2;
+const VERY_FAST = 1;
+/** Dip from the bridge of a large ship, degrees: what is a little below the horizon may be in sight. */
+const DIP = 0.2;
+/** An altitude by the sextant this far from the one by time tells of a wrong body or time, degrees. */
+const ALTITUDE_MISS = 1;
+
+function altitudeCautions({ altitude, horizontalParallax, semidiameter, tilt }: Judged): Caution[] {
+  const values = { altitude: quantity(altitude, 'angle') };
+  const upperLimb = altitude - horizontalParallax * cosDegrees(altitude) + semidiameter + HORIZON_REFRACTION + DIP;
+  if (upperLimb < 0) return [warning('below-horizon', values)];
+  if (altitude >= HIGH.zenith) return [warning('near-zenith', values)];
+  if (altitude < HIGH.note) return [];
+  const tilted = { ...values, tilt: quantity(tilt, 'angle'), effect: quantity(tilt * tanDegrees(altitude), 'angle') };
+  return [altitude >= HIGH.warning ? warning('altitude-very-high', tilted) : note('altitude-high', tilted)];
+}
+
+function rateCautions({ by, azimuthRate }: Judged): Caution[] {
+  const rate = Math.abs(azimuthRate);
+  if (by === 'altitude' || rate <= FAST) return [];
+  const values = { rate: quantity(rate, 'perMinute'), half: quantity(rate / 2, 'angle') };
+  return [rate > VERY_FAST ? warning('bearing-very-fast', values) : note('bearing-fast', values)];
+}
+
+/** Where body and time are given besides an altitude, the two must agree. */
+function altitudeByTimeCautions({ source, latitude, longitude, instant }: AzimuthLook, { altitude }: Judged): Caution[] {
+  if (source.by !== 'altitude' || source.body === null || instant === null) return [];
+  const { gha, declination } = geographicalPosition(source.body, instant);
+  const byTime = altitudeAzimuth({ latitude, declination, localHourAngle: wrap360(gha + longitude) }).altitude;
+  if (Math.abs(byTime - altitude) <= ALTITUDE_MISS) return [];
+  return [warning('altitude-not-by-time', { altitude: quantity(altitude, 'angle'), byTime: quantity(byTime, 'angle') })];
+}
+
+/** Everything odd about an azimuth, by code. */
+export function azimuthCautions(look: AzimuthLook, judged: Judged): Caution[] {
+  const expected = expectedError(judged);
+  const odd = expected !== null && Math.abs(angleFromTo(expected.error, judged.error)) > expected.odd;
+  const ofError = errorCautions(judged, judged.doubtOfDeviation);
+  const { variation } = judged;
+  // Without a date the years of the models are not the reason.
+  const dated = variation.source === 'none' && variation.reason === 'no-date' ? ofError.filter(({ code }) => code !== 'variation-missing') : ofError;
+  if (dated.length < ofError.length) dated.push(note('variation-needs-date'));
+  return [
+    ...altitudeCautions(judged),
+    ...altitudeByTimeCautions(look, judged),
+    ...(odd ? explanations(look, judged, wrap360(judged.compassBearing + expected.error)) : []),
+    ...dated,
+    ...rateCautions(judged),
+  ];
+}

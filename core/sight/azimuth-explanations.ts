@@ -1,0 +1,57 @@
+import { angleFromTo, wrap180 } from '../angle/wrap.js';
+import { altitudeAzimuth } from '../sky/altitude-azimuth.js';
+import { warning } from '../working/caution.js';
+import type { Caution } from '../working/caution.js';
+import type { AzimuthBearing, AzimuthLook } from './azimuth-bearing.js';
+import { otherBodyAt } from './other-body.js';
+
+/** A slip explains an odd error when it brings the bearing so near to where it should be, degrees. */
+const FIT = 1;
+/** Zones of the world, hours from UTC. */
+const ZONES = { from: -12, to: 14 };
+/** Far below the horizon a body was not observed at the time supposed, degrees. */
+const BELOW = -1;
+
+/** The bearing a slip of the hour angle would have given; null where the body would be out of sight. */
+function bearingAt({ latitude, declination }: AzimuthBearing, localHourAngle: number): number | null {
+  const { altitude, azimuth } = altitudeAzimuth({ latitude, declination, localHourAngle });
+  return altitude < BELOW ? null : azimuth;
+}
+
+const fits = (bearing: number | null, expected: number): boolean =>
+  bearing !== null && Math.abs(angleFromTo(expected, bearing)) <= FIT;
+
+/**
+ * Hours by which the time would have to be changed to UTC for the body to stand where it
+ * was seen; the zone of the longitude is tried first. Null where none does.
+ */
+function zoneHours(bearing: AzimuthBearing, { longitude }: AzimuthLook, expected: number, hourAngle: number): number | null {
+  const own = -Math.round(wrap180(longitude) / 15);
+  const hours = Array.from({ length: ZONES.to - ZONES.from + 1 }, (_, index) => -(ZONES.from + index))
+    .filter((hour) => hour !== 0)
+    .sort((a, b) => Math.abs(a - own) - Math.abs(b - own));
+  return hours.find((hour) => fits(bearingAt(bearing, hourAngle + 15 * hour), expected)) ?? null;
+}
+
+/**
+ * Slips that would explain an odd error: longitude or side of the meridian turned, a clock of
+ * a zone, another body. `expected` is the true bearing the compass points at when all is well.
+ */
+export function explanations(look: AzimuthLook, bearing: AzimuthBearing, expected: number): Caution[] {
+  const { source, latitude, longitude, instant } = look;
+  const cautions: Caution[] = [];
+  if (source.by === 'altitude') {
+    if (fits(360 - bearing.trueBearing, expected)) cautions.push(warning('side-turned'));
+  } else if (bearing.localHourAngle !== null) {
+    const turned = bearing.localHourAngle - 2 * longitude;
+    if (Math.abs(longitude) >= FIT && fits(bearingAt(bearing, turned), expected)) cautions.push(warning('longitude-turned'));
+    const hours = zoneHours(bearing, look, expected, bearing.localHourAngle);
+    if (hours !== null) cautions.push(warning('time-by-hours', { hours: `${hours > 0 ? '+' : '−'}${Math.abs(hours)}` }));
+  }
+  if (instant === null) return cautions;
+  const observed = 'body' in source ? source.body : null;
+  const other = otherBodyAt(expected, observed, { latitude, longitude, instant });
+  // Figures of an almanac do not say whose they are: the body they describe may be found again.
+  const same = other !== null && fits(bearing.trueBearing, expected);
+  return other === null || same ? cautions : [...cautions, warning('other-body', { body: other })];
+}

@@ -1,0 +1,60 @@
+import type { Caution } from '../working/caution.js';
+import { combineDoubt } from '../working/doubt.js';
+import type { Doubt } from '../working/doubt.js';
+import type { Step } from '../working/step.js';
+import { abcSteps } from './abc-steps.js';
+import { azimuthBearing } from './azimuth-bearing.js';
+import type { AzimuthBearing, AzimuthLook, NoAzimuth } from './azimuth-bearing.js';
+import { azimuthCautions } from './azimuth-cautions.js';
+import { azimuthDoubts, usualAzimuthDoubts } from './azimuth-doubts.js';
+import type { AzimuthDoubts } from './azimuth-doubts.js';
+import { bearingSteps } from './azimuth-steps.js';
+import { errorSteps } from './error-steps.js';
+import { isPoleStar, polarisSteps } from './polaris-steps.js';
+import { checkReading, splitError } from './split-error.js';
+import type { CompassReading, SplitError } from './split-error.js';
+
+/** A body looked at over the compass at any instant; angles in degrees. */
+export interface AzimuthObservation extends AzimuthLook, CompassReading {
+  readonly doubts?: Partial<AzimuthDoubts>;
+}
+
+export interface AzimuthSight extends AzimuthBearing, SplitError {
+  readonly deviationDoubt: number | null;
+  readonly doubt: Doubt;
+  readonly steps: readonly Step[];
+  /** The form of the hand tables: A, B and C, or the short form of Polaris; empty where neither applies. */
+  readonly handForm: 'abc' | 'polaris';
+  readonly handSteps: readonly Step[];
+  readonly cautions: readonly Caution[];
+}
+
+function handSteps({ latitude, declination, localHourAngle, trueBearing }: AzimuthBearing, form: AzimuthSight['handForm']): Step[] {
+  if (localHourAngle === null) return [];
+  return form === 'polaris' ? polarisSteps(latitude, declination, localHourAngle) : abcSteps(latitude, declination, localHourAngle, trueBearing);
+}
+
+/**
+ * The whole sight: true bearing, error, its split, how far to trust it, and the working.
+ * Throws `RangeError` naming a bad argument.
+ */
+export function azimuthSight(observation: AzimuthObservation): AzimuthSight | NoAzimuth {
+  const { source, longitude, compassBearing } = observation;
+  checkReading(observation);
+  const bearing = azimuthBearing(observation);
+  if (!bearing.determined) return bearing;
+  const doubts = { ...usualAzimuthDoubts, ...observation.doubts };
+  const split = splitError(bearing.trueBearing, observation, observation);
+  const doubt = combineDoubt(azimuthDoubts(source, bearing, doubts));
+  const { variation } = split;
+  const deviationDoubt = split.deviation === null || variation.source === 'none' ? null : Math.hypot(doubt.total, variation.sigma);
+  const handForm = isPoleStar(bearing.latitude, bearing.declination) ? 'polaris' : 'abc';
+  const found = { ...bearing, ...split, deviationDoubt, doubt };
+  return {
+    ...found,
+    steps: [...bearingSteps(source, bearing, longitude), ...errorSteps({ ...found, compassBearing })],
+    handForm,
+    handSteps: source.by === 'altitude' ? [] : handSteps(bearing, handForm),
+    cautions: azimuthCautions(observation, { ...found, compassBearing, tilt: doubts.tilt, doubtOfDeviation: deviationDoubt ?? doubt.total }),
+  };
+}

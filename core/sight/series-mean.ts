@@ -1,0 +1,61 @@
+import { angleFromTo, wrap180, wrap360 } from '../angle/wrap.js';
+import type { VariationSource } from './variation-source.js';
+
+/** A bearing of a series that counts; degrees. */
+export interface KeptShot {
+  readonly trueBearing: number;
+  readonly error: number | null;
+  readonly cardDeviation?: number;
+  /** From the first shot, what is comparable between shots. */
+  readonly offset: number;
+}
+
+/** The mean of the bearings kept; degrees, east positive. */
+export interface SeriesMean {
+  readonly determined: true;
+  readonly trueBearing: number;
+  readonly error: number;
+  readonly deviation: number | null;
+  /** Mean of what the card says for the heads of the shots; null unless it is known for all. */
+  readonly cardDeviation: number | null;
+  readonly difference: number | null;
+  readonly meanOffset: number;
+  /** Standard deviation of one bearing, from the scatter of those kept; 0 for one alone. */
+  readonly scatter: number;
+  /** Standard deviation of the mean. */
+  readonly standardError: number;
+}
+
+/** With fewer bearings their scatter may be small by luck: the usual doubt of a reading then holds. Common practice, no source. */
+const ENOUGH = 5;
+
+const meanOfNumbers = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0) / values.length;
+
+/** The mean of directions that lie within half a turn of the first. */
+function meanTurn(angles: readonly number[]): number {
+  const first = angles[0] ?? 0;
+  return first + meanOfNumbers(angles.map((angle) => angleFromTo(first, angle)));
+}
+
+/** Error, split and standard error of the bearings kept; there must be at least one. */
+export function meanOf(shots: readonly KeptShot[], variation: VariationSource, compass: 'magnetic' | 'gyro', reading: number): SeriesMean {
+  const error = wrap180(meanTurn(shots.map((shot) => shot.error ?? 0)));
+  const deviation = compass === 'magnetic' && variation.source !== 'none' ? wrap180(error - variation.value) : null;
+  const cards = shots.flatMap(({ cardDeviation }) => (cardDeviation === undefined ? [] : [cardDeviation]));
+  const cardDeviation = compass === 'magnetic' && cards.length === shots.length ? meanOfNumbers(cards) : null;
+  const meanOffset = meanOfNumbers(shots.map(({ offset }) => offset));
+  const squares = shots.reduce((all, { offset }) => all + (offset - meanOffset) ** 2, 0);
+  const scatter = shots.length > 1 ? Math.sqrt(squares / (shots.length - 1)) : 0;
+  const single = shots.length < ENOUGH ? Math.max(scatter, reading) : scatter;
+  return {
+    determined: true,
+    trueBearing: wrap360(meanTurn(shots.map((shot) => shot.trueBearing))),
+    error,
+    deviation,
+    cardDeviation,
+    difference: deviation !== null && cardDeviation !== null ? wrap180(deviation - cardDeviation) : null,
+    meanOffset,
+    scatter,
+    standardError: single / Math.sqrt(shots.length),
+  };
+}

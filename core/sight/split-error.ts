@@ -1,0 +1,55 @@
+import { checkRange } from '../angle/check-number.js';
+import { angleFromTo, wrap180 } from '../angle/wrap.js';
+import { variationSource } from './variation-source.js';
+import type { VariationSource } from './variation-source.js';
+
+/** What a compass showed and what is known of it, degrees. */
+export interface CompassReading {
+  /** [0, 360). */
+  readonly compassBearing: number;
+  readonly compass: 'magnetic' | 'gyro';
+  /** East positive; the model's where it is not given. */
+  readonly variation?: number;
+  /** What the deviation card says for the heading, east positive. */
+  readonly cardDeviation?: number;
+}
+
+/** An error and what it consists of, degrees, east positive. */
+export interface SplitError {
+  readonly error: number;
+  readonly compass: 'magnetic' | 'gyro';
+  /** At the place; a part of the error only where the compass is magnetic. */
+  readonly variation: VariationSource;
+  readonly deviation: number | null;
+  readonly cardDeviation: number | null;
+  /** Deviation found less the card's. */
+  readonly difference: number | null;
+}
+
+/** Throws `RangeError` naming what is not in order. */
+export function checkReading({ compassBearing, compass, variation = 0, cardDeviation = 0 }: CompassReading): void {
+  checkRange('compassBearing', compassBearing, 0, 360);
+  if (compass !== 'magnetic' && compass !== 'gyro') throw new RangeError(`compass: ${String(compass)} is neither magnetic nor gyro`);
+  checkRange('variation', variation, -180, 180);
+  checkRange('cardDeviation', cardDeviation, -180, 180);
+}
+
+/** The error of a reading against a true bearing, and its split with a variation at hand. */
+export function splitWith(variation: VariationSource, trueBearing: number, reading: CompassReading): SplitError {
+  const { compass } = reading;
+  const error = angleFromTo(reading.compassBearing, trueBearing);
+  const magnetic = compass === 'magnetic';
+  const deviation = magnetic && variation.source !== 'none' ? wrap180(error - variation.value) : null;
+  const cardDeviation = magnetic ? (reading.cardDeviation ?? null) : null;
+  const difference = deviation !== null && cardDeviation !== null ? wrap180(deviation - cardDeviation) : null;
+  return { error, compass, variation, deviation, cardDeviation, difference };
+}
+
+/** The same at a place and instant, whose variation is looked up. */
+export function splitError(
+  trueBearing: number,
+  reading: CompassReading,
+  place: { readonly latitude: number; readonly longitude: number; readonly instant: Date | null },
+): SplitError {
+  return splitWith(variationSource(place, place.instant, reading.variation), trueBearing, reading);
+}
