@@ -4,3 +4,4 @@ import './field-map/define.js';
 import './variation/define.js';
 import './drill/define.js';
 import './iron/define.js';
+import './conversion/define.js';

@@ -1,4 +1,6 @@
 /** The classes of all widgets and their types; registers nothing. */
+export { LubberConversion } from './conversion/conversion.js';
+export type { Conversion } from './conversion/convert.js';
 export { LubberAmplitude } from './amplitude/amplitude.js';
 export { LubberDrill } from './drill/drill.js';
 export type { DrillState } from './drill/drill-state.js';

@@ -29,7 +29,7 @@ function station(at: { x: number; y: number }, given: boolean): SVGTemplateResul
 }
 
 function across(host: LubberElement, values: ChainValues, stations: readonly Reckoning[], links: readonly Link[], from: Reckoning): TemplateResult {
-  const gap = 460 / (stations.length - 1);
+  const gap = 300 / (stations.length - 1);
   return html`${stations.map((name, place) => {
     const x = 40 + place * gap;
     const link = links[place];
@@ -70,5 +70,5 @@ export function chainPicture(host: LubberElement, result: Conversion, summary: s
   const links = withGyro ? linksOf(result) : linksOf(result).slice(1);
   return host.width.narrow
     ? html`<svg viewBox="0 0 280 ${stations.length * 52 - 16}" role="img" aria-label=${summary} class="chain down" dir="ltr">${down(host, values, stations, links, from)}</svg>`
-    : html`<svg viewBox="0 0 540 80" role="img" aria-label=${summary} class="chain" dir="ltr">${across(host, values, stations, links, from)}</svg>`;
+    : html`<svg viewBox="0 0 380 80" role="img" aria-label=${summary} class="chain" dir="ltr">${across(host, values, stations, links, from)}</svg>`;
 }

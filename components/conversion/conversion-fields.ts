@@ -1,4 +1,4 @@
-import { formatNumber, roundTo } from '../../core/angle/format-angle.js';
+import { formatAngle, formatNumber, roundTo } from '../../core/angle/format-angle.js';
 import { parseSignedAngle } from '../../core/angle/parse-signed-angle.js';
 import { deviationTableField } from '../shared/deviation-table-field.js';
 import type { Field } from '../shared/field.js';
@@ -30,7 +30,7 @@ export const conversionFields = {
   coefficientD: coefficientField,
   coefficientE: coefficientField,
   gyroError: errorField,
-  leeway: numberField(0, 90, 0.5, 1, '°', 'accepted.leeway'),
+  leeway: { ...numberField(0, 90, 0.5, 1, '', 'accepted.leeway'), show: (value: number) => formatAngle(value) },
   wind: bearingField('T'),
   byHand: bearingField(''),
   speed: numberField(0, 100, 0.5, 1, 'kn', 'accepted.speed'),

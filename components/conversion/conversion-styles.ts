@@ -8,7 +8,7 @@ export const conversionStyles = css`
   .pictures { display: flex; flex-wrap: wrap; gap: 0.5rem 2rem; align-items: start; }
   .pictures > svg { flex: 0 1 auto; }
   .answer .name { white-space: normal; }
-  svg.chain { max-inline-size: 34rem; margin-block: 1rem 0.5rem; }
+  svg.chain { max-inline-size: 24rem; margin-block: 1rem 0.5rem; }
   svg.chain.down { max-inline-size: 17.5rem; }
   svg .value { font-size: 16px; }
   svg.norths { max-inline-size: 18.75rem; }
@@ -17,6 +17,7 @@ export const conversionStyles = css`
   .norths .compass { stroke-dasharray: 2 3; }
   .norths .direction { stroke: var(--accent); stroke-width: 2.4; }
   .norths .head { stroke: var(--body); stroke-width: 1.6; }
+  .part > .hint { margin-block-end: 0.6rem; }
   .mark { margin: 0.6rem 0 0; padding: 0.4rem 0.75rem; border-inline-start: 3px solid var(--line); }
   .mark.wrong { border-inline-start-color: var(--warn); background: var(--warn-paper); }
   .mark.right { border-inline-start-color: var(--accent); }

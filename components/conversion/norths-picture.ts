@@ -47,7 +47,7 @@ function sideOf(direction: number): Ray['anchor'] {
 /** A ray that reaches past the names of others close to it. */
 function placed(direction: number, label: string, className: string, others: readonly Ray[]): Ray {
   const close = others.filter((other) => Math.abs(wrap180(other.direction - direction)) < 25);
-  const length = Math.max(92, ...close.map((other) => other.length + 32));
+  const length = Math.max(72, ...close.map((other) => other.length + 32));
   return { direction, label, length, className, anchor: sideOf(direction) };
 }
 

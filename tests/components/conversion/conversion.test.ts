@@ -1,0 +1,304 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import { resetMouse, sendKeys } from '@web/test-runner-commands';
+import '../../../components/conversion/define.js';
+import type { LubberConversion } from '../../../components/conversion/conversion.js';
+import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
+import { assertAccessible } from '../../support/axe.js';
+
+const root = (element: LubberConversion): ShadowRoot => element.shadowRoot as ShadowRoot;
+
+function input(element: LubberConversion, name: string): HTMLInputElement {
+  const found = root(element).querySelector<HTMLInputElement>(`#${name}`);
+  if (!found) throw new Error(`no field ${name}`);
+  return found;
+}
+
+const problem = (element: LubberConversion, name: string): string => root(element).querySelector(`#${name}-problem`)?.textContent ?? '';
+const headline = (element: LubberConversion): string => (root(element).querySelector('.headline')?.textContent ?? '').replace(/\s+/g, ' ').trim();
+const text = (element: LubberConversion): string => (root(element).querySelector('.frame') as HTMLElement).textContent ?? '';
+const radio = (element: LubberConversion, name: string, value: string): HTMLInputElement => {
+  const found = [...root(element).querySelectorAll<HTMLInputElement>(`input[name=${name}]`)].find((one) => one.value === value);
+  if (!found) throw new Error(`no choice ${value} of ${name}`);
+  return found;
+};
+
+async function type(element: LubberConversion, name: string, typed: string): Promise<void> {
+  const field = input(element, name);
+  field.closest('details')?.setAttribute('open', '');
+  field.focus();
+  field.select();
+  if (typed === '') await sendKeys({ press: 'Delete' });
+  else await sendKeys({ type: typed });
+  await sendKeys({ press: 'Tab' });
+  await element.updateComplete;
+}
+
+/** Chooses with the keyboard alone: the arrow keys walk through the options of a choice. */
+async function choose(element: LubberConversion, name: string, value: string): Promise<void> {
+  const chosen = root(element).querySelector<HTMLInputElement>(`input[name=${name}]:checked`);
+  if (!chosen) throw new Error(`nothing chosen of ${name}`);
+  chosen.focus();
+  for (let step = 0; step < 4 && !radio(element, name, value).checked; step += 1) {
+    await sendKeys({ press: 'ArrowDown' });
+    await element.updateComplete;
+  }
+  expect(radio(element, name, value).checked, value).to.equal(true);
+}
+
+const empty = (): Promise<LubberConversion> => fixture(html`<lubber-conversion></lubber-conversion>`);
+
+describe('a conversion without attributes', () => {
+  it('says what is needed, and nothing else', async () => {
+    const element = await empty();
+    expect(headline(element)).to.contain('Still needed: Course, Variation and Deviation.');
+    expect(element.result).to.equal(null);
+    expect(text(element)).not.to.match(/NaN|undefined|Invalid|null/);
+    await assertAccessible(element);
+  });
+});
+
+describe('printed examples typed by keyboard', () => {
+  // Lectures in Navigation (US Navy course, 1917; Project Gutenberg 27642), pelorus example: ship heading 278.4 by
+  // compass with deviation 5E, variation 9W; bearings by compass and the true bearings printed for them.
+  it('three pelorus bearings of 084, 048 and 318 are 080, 044 and 314 true (Lectures in Navigation, 1917)', async () => {
+    const element = await empty();
+    await choose(element, 'kind', 'bearing');
+    await type(element, 'bearing', '084');
+    await type(element, 'heading', '278.4');
+    await type(element, 'variation', '9W');
+    await type(element, 'deviation', '5E');
+    for (const [compass, printed] of [['084', 80], ['048', 44], ['318', 314]] as const) {
+      await type(element, 'bearing', compass);
+      expect(element.result?.values.true).to.be.closeTo(printed, 0.5);
+      expect(headline(element)).to.contain(`True bearing ${String(printed).padStart(3, '0')}.0°`);
+    }
+  });
+
+  // USCG deck licence question bank (1981 almanac data), compass course section: true course 236, variation 8E,
+  // deviation 1E, wind SSE with leeway 1: the course per standard compass is 226.
+  it('236 true with leeway 1 and wind SSE is steered 226 by compass (deck licence question bank)', async () => {
+    const element = await empty();
+    await type(element, 'heading', '236');
+    await choose(element, 'headingBy', 'true');
+    await type(element, 'variation', '8E');
+    await type(element, 'deviation', '1E');
+    await type(element, 'leeway', '1');
+    await type(element, 'wind', 'SSE');
+    expect(element.result?.values.compass).to.be.closeTo(226, 0.5);
+    expect(headline(element)).to.contain('Compass course 226.0°');
+    expect(headline(element)).to.contain('T 235.0° − V 8.0° E = M 227.0° − δ 1.0° E = C 226.0°');
+  });
+
+  // The same, made good: 195 psc, variation 13W, deviation 4E, wind WSW with leeway 2: 184 made good.
+  it('195 by compass with leeway 2 and wind WSW makes good 184 (deck licence question bank)', async () => {
+    const element = await empty();
+    for (const [name, typed] of [['heading', '195'], ['variation', '13W'], ['deviation', '4E'], ['leeway', '2'], ['wind', 'WSW']] as const) {
+      await type(element, name, typed);
+    }
+    expect(element.result?.madeGood).to.be.closeTo(184, 0.5);
+    expect(headline(element)).to.contain('184.0° T');
+  });
+
+  // The same: true course 57, gyro error 3E, wind NNW with leeway 1: 053 per gyro compass.
+  it('057 true with leeway 1 and wind NNW is steered 053 by gyro (deck licence question bank)', async () => {
+    const element = await empty();
+    await choose(element, 'headingBy', 'true');
+    for (const [name, typed] of [['heading', '057'], ['gyroError', '3E'], ['leeway', '1'], ['wind', 'NNW']] as const) await type(element, name, typed);
+    expect(element.result?.values.gyro).to.be.closeTo(53, 0.5);
+    expect(headline(element)).to.contain('Gyro course 053.0°');
+  });
+
+  // US Navy training manual NAVEDTRA 14220/14221, chapter 9, compass record book excerpt: gyro 120, error 1E,
+  // variation 14W, standard 136, steering 134: true 121, magnetic 135, deviations 1W and 1E.
+  it('one look at gyro 120, standard 136 and steering 134 gives deviations 1W and 1E (NAVEDTRA 14220)', async () => {
+    const element = await empty();
+    for (const [name, typed] of [['gyroError', '1E'], ['variation', '14W'], ['lookGyro', '120'], ['lookStandard', '136'], ['lookSteering', '134']] as const) {
+      await type(element, name, typed);
+    }
+    const look = (root(element).querySelector('[part=look]')?.textContent ?? '').replace(/\s+/g, ' ');
+    expect(look).to.contain('Head 121.0° true, 135.0° magnetic.');
+    expect(look).to.match(/standard 15\.0° W 1\.0° W/);
+    expect(look).to.match(/steering 13\.0° W 1\.0° E/);
+  });
+});
+
+describe('a table typed from a book', () => {
+  // Handbook of Magnetic Compass Adjustment, art. 501, fig. 501: deviations on the eight points.
+  const lines = ['N 10.5E', 'NE 20.0E', 'E 11.5E', 'SE 1.2W', 'S 5.5W', 'SW 8.0W', 'W 12.5W', 'NW 6.8W'];
+  // On the printed headings themselves the magnetic heading is heading and deviation: no interpolation comes in.
+  const magnetic = [10.5, 65, 101.5, 133.8, 174.5, 217, 257.5, 308.2];
+
+  it('converts courses both ways on every printed heading (Handbook of Magnetic Compass Adjustment, fig. 501)', async () => {
+    const element = await empty();
+    await choose(element, 'source', 'table');
+    root(element).querySelector<HTMLTextAreaElement>('#table')?.focus();
+    for (const line of lines) {
+      await sendKeys({ type: line });
+      await sendKeys({ press: 'Enter' });
+    }
+    await sendKeys({ press: 'Tab' });
+    await element.updateComplete;
+    expect(root(element).querySelector('#table-echo')?.textContent).to.equal('8 headings understood.');
+    await type(element, 'variation', '0');
+    for (const [place, expected] of magnetic.entries()) {
+      element.headingBy = 'compass';
+      element.heading = place * 45;
+      await element.updateComplete;
+      expect(element.result?.values.true, String(place * 45)).to.be.closeTo(expected, 1e-9);
+      element.headingBy = 'true';
+      element.heading = expected;
+      await element.updateComplete;
+      expect(((element.result?.values.compass ?? NaN) - place * 45 + 540) % 360, String(expected)).to.be.closeTo(180, 1e-9);
+    }
+  });
+
+  it('reads what a spreadsheet pastes: tabs, decimal commas, signs, any order, 360 and 0', async () => {
+    const element = await empty();
+    element.table = 'Heading\tDeviation\n180\t−2,5\n360\t3,5\n090\t1\n000\t3,5\n270\t-2';
+    element.heading = '180';
+    element.variation = '0';
+    await element.updateComplete;
+    expect(element.result?.deviation).to.equal(-2.5);
+    expect(headline(element)).to.contain('True course 177.5°');
+  });
+
+  it('names the lines it does not understand, and keeps them', async () => {
+    const element = await empty();
+    element.table = '000 2.5\n045 3,1,1E\n045\n090 3E\n090 4E';
+    await element.updateComplete;
+    expect(problem(element, 'table')).to.match(/Line 1.*E or W/).and.match(/Line 2/).and.match(/Line 3.*heading and a deviation/).and.match(/Line 5.*another deviation/);
+    expect(input(element, 'table').value).to.equal('000 2.5\n045 3,1,1E\n045\n090 3E\n090 4E');
+    await assertAccessible(element);
+  });
+});
+
+describe('the classic mistakes', () => {
+  // Our own round figures; arithmetic by hand: C 100 + 5E + 10W = 095 true.
+  const worked: readonly [own: string, said: RegExp][] = [
+    ['095', /Your 095\.0° agrees/],
+    ['115', /variation has been applied the wrong way/],
+    ['085', /deviation has been applied the wrong way/],
+    ['105', /both been applied|variation has been left out/],
+    ['090', /deviation has been left out/],
+    ['275', /reciprocal/],
+  ];
+  for (const [own, said] of worked) {
+    it(`100 by compass, variation 10W, deviation 5E, by hand ${own}: ${said.source}`, async () => {
+      const element = await fixture<LubberConversion>(html`<lubber-conversion heading="100" variation="10W" deviation="5E"></lubber-conversion>`);
+      await type(element, 'byHand', own);
+      expect(headline(element)).to.match(said);
+    });
+  }
+
+  const card: DeviationCard = { kind: 'approximate', coefficients: { A: 0, B: 0, C: 8, D: 0, E: 0 } };
+
+  it('a deviation of the bearing instead of the head is told by the card', async () => {
+    // Head 000: 8E by the card. Bearing 180: 8W.
+    const element = await fixture<LubberConversion>(
+      html`<lubber-conversion kind="bearing" heading="000" bearing="180" variation="0" deviation="8W" deviation-source="value" .card=${card}></lubber-conversion>`,
+    );
+    expect(text(element)).to.contain('The deviation 8.0° W looks as if it were taken for the bearing: for the ship’s head the card says 8.0° E.');
+    element.source = 'card';
+    await element.updateComplete;
+    expect(element.result?.values.true).to.be.closeTo(188, 1e-9);
+    await type(element, 'byHand', '172');
+    expect(headline(element)).to.contain('The deviation has been taken for the bearing');
+  });
+
+  it('a card too steep for one answer lists the headings', async () => {
+    // A quadrantal deviation of 35° is beyond the 28.65° at which the slope reaches −1 (trade.md: a pure D).
+    const steep: DeviationCard = { kind: 'approximate', coefficients: { A: 0, B: 0, C: 0, D: 35, E: 0 } };
+    const element = await fixture<LubberConversion>(html`<lubber-conversion heading="090" heading-by="magnetic" variation="0" .card=${steep}></lubber-conversion>`);
+    expect(headline(element)).to.match(/too steep for a unique answer: the compass headings \d{3}\.\d°, 090\.0°, \d{3}\.\d° all answer/);
+    expect(text(element)).not.to.match(/NaN|undefined/);
+    await assertAccessible(element);
+  });
+});
+
+describe('hard input', () => {
+  const wrong: readonly [name: string, typed: string, said: RegExp][] = [
+    ['heading', '361', /outside the range/],
+    ['variation', '3.2', /E or W/],
+    ['variation', '-3W', /letter or the sign/],
+    ['deviation', '2O', /east to some/],
+    ['gyroError', '3..1E', /two decimal marks/],
+    ['leeway', '91', /0 to 90/],
+    ['speed', '-1', /0 to 100/],
+    ['byHand', '4,5,6', /two decimal marks/],
+  ];
+  for (const [name, typed, said] of wrong) {
+    it(`${name} ${typed}: said beside the field, and kept`, async () => {
+      const element = await fixture<LubberConversion>(html`<lubber-conversion heading="350" variation="12E" deviation="3E" gyro-error="1W"></lubber-conversion>`);
+      await type(element, name, typed);
+      expect(problem(element, name)).to.match(said);
+      expect(input(element, name).value).to.equal(typed);
+      expect(text(element)).not.to.match(/NaN|undefined/);
+    });
+  }
+
+  it('crosses north: 350 by compass with 15E is 005 true', async () => {
+    const element = await fixture<LubberConversion>(html`<lubber-conversion heading="350" variation="12E" deviation="3E"></lubber-conversion>`);
+    expect(headline(element)).to.contain('True course 005.0°');
+    expect(headline(element)).to.contain('5.0 degrees');
+  });
+
+  it('says why a card handed over is none', async () => {
+    const element = await fixture<LubberConversion>(html`<lubber-conversion card='{"kind":"table","rows":[{"heading":0}]}'></lubber-conversion>`);
+    expect(text(element)).to.contain('rows[0].deviation is not a number');
+    element.card = '{';
+    await element.updateComplete;
+    expect(text(element)).to.contain('is not JSON');
+  });
+
+  it('coefficients are taken by sign or by letter', async () => {
+    const element = await fixture<LubberConversion>(html`<lubber-conversion heading="090" variation="0" coefficient-b="+12.0" coefficient-e="1.5E"></lubber-conversion>`);
+    // On east B counts whole and E the other way: 12.0 − 1.5.
+    expect(element.result?.deviation).to.be.closeTo(10.5, 1e-9);
+  });
+
+  it('the gyro’s speed error is offered and taken over: 20 knots north in latitude 60 is 2.5° west (from memory)', async () => {
+    const element = await fixture<LubberConversion>(html`<lubber-conversion heading="000" heading-by="true" variation="0" speed="20" latitude="60N"></lubber-conversion>`);
+    const use = [...root(element).querySelectorAll('button')].find((button) => button.textContent === 'Use as gyro error');
+    use?.click();
+    await element.updateComplete;
+    expect(element.result?.gyroError).to.be.closeTo(-2.5, 0.05);
+  });
+});
+
+describe('what the host can do', () => {
+  it('hears lubber-result for what the user did, and only for that', async () => {
+    const element = await fixture<LubberConversion>(html`<lubber-conversion heading="100" variation="10W" deviation="5E"></lubber-conversion>`);
+    const heard: { widget: string; inputs: Record<string, unknown>; result: unknown }[] = [];
+    element.addEventListener('lubber-result', (event) => heard.push(event.detail as (typeof heard)[number]));
+    element.heading = '101';
+    await element.updateComplete;
+    expect(heard.length).to.equal(0);
+    await type(element, 'heading', '102');
+    expect(heard.length).to.be.greaterThan(0);
+    const last = heard[heard.length - 1];
+    expect(last?.widget).to.equal('lubber-conversion');
+    expect(last?.inputs['heading']).to.deep.equal({ value: 102, by: 'compass' });
+    expect(JSON.parse(JSON.stringify(last))).to.deep.equal(last);
+  });
+
+  it('locks fields, keeps the answer back, leaves out the working', async () => {
+    const element = await fixture<LubberConversion>(html`<lubber-conversion heading="100" variation="10W" deviation="5E" locked="variation" answer="hidden" working="none"></lubber-conversion>`);
+    expect(input(element, 'variation').readOnly).to.equal(true);
+    expect(text(element)).not.to.contain('095.0°');
+    element.answer = 'shown';
+    await element.updateComplete;
+    expect(text(element)).to.contain('095.0°');
+    expect(root(element).querySelector('[part=working]')).to.equal(null);
+  });
+
+  for (const theme of ['day', 'dusk', 'night'] as const) {
+    it(`passes axe, ${theme}`, async () => {
+      const element = await fixture<LubberConversion>(
+        html`<lubber-conversion kind="bearing" theme=${theme} working="open" heading="278.4" bearing="084" variation="9W" gyro-error="1E" by-hand="100" deviation="5E"></lubber-conversion>`,
+      );
+      await assertAccessible(element);
+    });
+  }
+});
+
+after(() => resetMouse());
