@@ -1,0 +1,41 @@
+import type { CoefficientName } from '../deviation/approximate-deviation.js';
+import { coefficientNames } from '../deviation/approximate-deviation.js';
+import { fitDeviation } from '../deviation/fit-deviation.js';
+import type { DeviationFit, PerCoefficient } from '../deviation/fit-deviation.js';
+import type { FitModel } from '../deviation/model-fit.js';
+import { settleConstants } from './unknown-constants.js';
+import type { SettledConstants } from './unknown-constants.js';
+
+export interface SwingFit extends SettledConstants {
+  readonly fit: DeviationFit;
+}
+
+/** Standard errors that own up to the constants found from the same readings. */
+function widened(fit: DeviationFit, { joint }: SettledConstants, count: number): DeviationFit {
+  if (!joint) return fit;
+  const freedom = count - joint.solution.rank;
+  const spread = freedom > 0 ? joint.fit.squares / freedom : null;
+  const covariance = spread === null ? null : joint.solution.cofactors.slice(0, 5).map((row) => row.slice(0, 5).map((cofactor) => cofactor * spread));
+  const error = (name: CoefficientName): number | null => {
+    const place = coefficientNames.indexOf(name);
+    return covariance && fit.coefficients[name] !== null ? Math.sqrt(Math.max(0, covariance[place]?.[place] ?? 0)) : null;
+  };
+  const standardErrors: PerCoefficient = { A: error('A'), B: error('B'), C: error('C'), D: error('D'), E: error('E') };
+  return {
+    ...fit,
+    standardErrors,
+    scatter: spread === null ? null : Math.sqrt(spread),
+    degreesOfFreedom: Math.max(0, freedom),
+    basis: spread === null ? null : 'scatter',
+    curve: { estimate: fit.curve.estimate, covariance },
+  };
+}
+
+/** Settles the unknown constants for a model and lays it through all readings. */
+export function fitSwing(taken: Parameters<typeof settleConstants>[0], model: FitModel, constant: number): SwingFit {
+  const settled = settleConstants(taken, model, constant);
+  const observations = settled.readings.map(({ heading, deviation, struck, reading }) => ({ heading, deviation, sigma: reading.sigma, weight: struck ? 0 : 1 }));
+  const fit = fitDeviation(observations, { model, constantUnknown: settled.constantLost });
+  const counted = taken.filter(({ struck }) => !struck).length;
+  return { ...settled, fit: widened(fit, settled, counted) };
+}

@@ -1,0 +1,58 @@
+import { formatBearing } from '../angle/format-angle.js';
+import type { DeviationFit } from '../deviation/fit-deviation.js';
+import { reversedNaming } from '../deviation/reversed-naming.js';
+import { note, warning } from '../working/caution.js';
+import type { Caution } from '../working/caution.js';
+import { quantity } from '../working/quantity.js';
+import { largestParallax } from './circle-parallax.js';
+import { missingHeadings } from './planned-headings.js';
+import type { SwingRow } from './swing-row.js';
+import type { SwingSettings } from './swing-settings.js';
+import type { SettledReading } from './unknown-constants.js';
+
+interface SwingFindings {
+  readonly rows: readonly SwingRow[];
+  readonly settings: SwingSettings;
+  readonly counted: readonly SettledReading[];
+  readonly fit: DeviationFit;
+  readonly constantLost: boolean;
+}
+
+/** A parallax below this, degrees, is lost in the readings: common practice, no source. */
+const SMALL_PARALLAX = 0.1;
+/** The Sun higher than this makes its bearing doubtful, degrees: trade practice for azimuths. */
+const HIGH_SUN = 30;
+
+function aboutObject({ rows, settings }: SwingFindings): Caution[] {
+  const near = rows.some(({ method }) => method === 'known-object' || method === 'unknown-object');
+  const { circle } = settings;
+  if (!near || !circle || circle.turning) return [];
+  const largest = largestParallax(circle);
+  return largest < SMALL_PARALLAX ? [] : [warning('parallax', { largest: quantity(largest, 'angle') })];
+}
+
+function aboutConstant({ settings, constantLost }: SwingFindings): Caution[] {
+  if (!constantLost) return [];
+  const { constant } = settings;
+  return constant === undefined || constant === null ? [warning('constant-lost')] : [note('constant-taken', { constant: quantity(constant, 'error') })];
+}
+
+/**
+ * What the user should know of a swing: the fit's own cautions, and `headings-missing`,
+ * `parallax`, `constant-lost`, `constant-taken`, `sun-high`, `reversed-naming`.
+ */
+export function swingCautions(findings: SwingFindings): readonly Caution[] {
+  const { settings, counted, fit, constantLost } = findings;
+  const observations = counted.map(({ heading, deviation, reading }) => ({ heading, deviation, sigma: reading.sigma }));
+  // That A is lost has a sentence of its own.
+  const cautions = fit.warnings.filter(({ code, values }) => !(constantLost && code === 'not-determined' && values['coefficients'] === 'A'));
+  if (settings.planned && counted.length > 0) {
+    const missing = missingHeadings(settings.planned, counted.map(({ heading }) => heading));
+    if (missing.length > 0) cautions.push(note('headings-missing', { headings: missing.map((heading) => formatBearing(heading, heading % 1 ? 1 : 0)).join(', ') }));
+  }
+  cautions.push(...aboutObject(findings), ...aboutConstant(findings));
+  const highest = Math.max(...counted.map(({ reading }) => reading.altitude ?? -90));
+  if (highest > HIGH_SUN) cautions.push(note('sun-high', { altitude: quantity(highest, 'angle') }));
+  const reversed = settings.oldCard ? reversedNaming(observations, settings.oldCard) : null;
+  return reversed ? [reversed, ...cautions] : cautions;
+}

@@ -1,0 +1,119 @@
+import assert from 'node:assert/strict';
+import test from 'node:test';
+import { swing } from '../../../core/swing/swing.js';
+import { swingMethods } from '../../../core/swing/swing-row.js';
+import type { SwingRow } from '../../../core/swing/swing-row.js';
+import { assertClose } from '../../support/assert-close.js';
+import { deviationOf, evenly, ship } from './synthetic-ship.js';
+
+const given = (heading: number, deviation: number): SwingRow => ({ method: 'deviation', heading, deviation });
+const codes = (cautions: readonly { code: string }[]): string[] => cautions.map(({ code }) => code);
+
+// Handbook of Magnetic Compass Adjustment, article 501.
+const printed = [10.5, 20, 11.5, -1.2, -5.5, -8, -12.5, -6.8];
+const article501 = printed.map((deviation, i) => given(i * 45, deviation));
+
+test('article 501 by the eight points: A 1.0 B 12.0 C 8.0 D 5.0 E 1.5', () => {
+  const { eightPoints } = swing(article501);
+  assert.ok(eightPoints.ok);
+  for (const [name, value] of Object.entries({ A: 1, B: 12, C: 8, D: 5, E: 1.5 })) {
+    assertClose(eightPoints.coefficients[name as 'A'], value, 0.05, name);
+  }
+});
+
+test('article 501: beside it least squares, a limit of 5° exceeded, and advice from B first', () => {
+  const found = swing(article501, { model: 'approximate' });
+  // Least squares of eight even headings by hand: B = Σ δ sin ζ′ / 4 = (11.5 + 12.5 + (20 − 1.2 + 8 + 6.8)·√½) / 4.
+  assertClose(found.fit.coefficients.B ?? NaN, (24 + 33.6 * Math.SQRT1_2) / 4, 1e-9);
+  assert.equal(found.check?.withinLimit, false);
+  assert.equal(found.advice[0]?.code, 'magnet.red-forward');
+});
+
+test('rows in any order, 360 for 0 and headings beyond a turn are the same swing', () => {
+  const shuffled = [3, 7, 0, 5, 1, 6, 2, 4].map((i) => given(i === 0 ? 360 : i * 45 + 360 * (i % 2), printed[i] ?? 0));
+  const [one, other] = [swing(article501), swing(shuffled)];
+  for (const name of ['A', 'B', 'C', 'D', 'E'] as const) assertClose(other.fit.coefficients[name] ?? NaN, one.fit.coefficients[name] ?? NaN, 1e-9, name);
+});
+
+test('no rows at all: nothing is determined, and there is no card', () => {
+  const found = swing([]);
+  assert.deepEqual([found.fit.determined, found.card, found.rows], [[], null, []]);
+  assert.deepEqual(codes(found.cautions), ['no-readings']);
+});
+
+test('a slip of 6° among 16 headings is marked beside its row; struck, it keeps its residual and the rest agree', () => {
+  const rows = evenly(16).map((heading, i) => given(heading, deviationOf(ship, heading) + (i === 5 ? 6 : 0)));
+  const found = swing(rows);
+  assert.deepEqual(found.rows.map((row) => row.ok && row.suspect).indexOf(true), 5);
+  const struck = swing(rows.map((row, i) => ({ ...row, struck: i === 5 })));
+  assertClose(struck.fit.coefficients.B ?? NaN, ship.B, 1e-9);
+  const row = struck.rows[5];
+  assert.ok(row?.ok && row.struck);
+  assertClose(row.residual ?? NaN, 6, 1e-9);
+});
+
+test('headings twice, missing and only in one half are each told', () => {
+  const half = [0, 20, 40, 60, 80, 100, 120, 140, 140].map((heading) => given(heading, deviationOf(ship, heading)));
+  const found = swing(half, { planned: 8 });
+  for (const code of ['heading-twice', 'half-of-compass', 'not-determined', 'headings-missing']) assert.ok(codes(found.cautions).includes(code), code);
+  assert.equal(found.cautions.find(({ code }) => code === 'headings-missing')?.values['headings'], '180°, 225°, 270°, 315°');
+  assert.equal(found.card, null);
+  assert.deepEqual(found.eightPoints, { ok: false, missing: ['NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] });
+});
+
+test('east and west exchanged throughout is suspected beside the old card', () => {
+  const rows = evenly(8).map((heading) => given(heading, -deviationOf(ship, heading)));
+  const oldCard = { kind: 'approximate', coefficients: ship } as const;
+  assert.equal(codes(swing(rows, { oldCard }).cautions)[0], 'reversed-naming');
+  assert.ok(!codes(swing(rows).cautions).includes('reversed-naming'));
+});
+
+test('one deviation on every heading is called a constant', () => {
+  assert.ok(codes(swing(evenly(16).map((heading) => given(heading, 3))).cautions).includes('constant-curve'));
+});
+
+// tan δ of Archibald Smith's exact coefficients, solved for the compass heading by halving here.
+const exactShip = { A: 0.01, B: 0.32, C: -0.21, D: 0.09, E: 0.01 };
+function exactByCompass(compass: number): number {
+  const rad = Math.PI / 180;
+  const deviationAt = (magnetic: number): number => {
+    const z = magnetic * rad;
+    const { A, B, C, D, E } = exactShip;
+    const over = A + B * Math.sin(z) + C * Math.cos(z) + D * Math.sin(2 * z) + E * Math.cos(2 * z);
+    const under = 1 + B * Math.cos(z) - C * Math.sin(z) + D * Math.cos(2 * z) - E * Math.sin(2 * z);
+    return Math.atan2(over, under) / rad;
+  };
+  let [low, high] = [compass - 90, compass + 90];
+  for (let i = 0; i < 60; i++) {
+    const middle = (low + high) / 2;
+    if (middle - deviationAt(middle) < compass) low = middle;
+    else high = middle;
+  }
+  return deviationAt(low);
+}
+
+test('deviations up to 25° without noise: the exact fit is taken, and gives the exact coefficients back', () => {
+  const rows = evenly(24).map((heading) => given(heading, exactByCompass(heading)));
+  const found = swing(rows);
+  assert.equal(found.model, 'exact');
+  assert.equal(found.exactBetter, true);
+  for (const name of ['A', 'B', 'C', 'D', 'E'] as const) assertClose(found.fit.coefficients[name] ?? NaN, exactShip[name], 1e-6, name);
+  assert.equal(swing(rows, { model: 'approximate' }).card?.kind, 'approximate');
+});
+
+test('an object of unknown bearing with large deviations: exact B to E, A lost', () => {
+  const rows = evenly(24).map((heading): SwingRow => ({ method: 'unknown-object', heading, bearing: (200 - exactByCompass(heading) + 360) % 360 }));
+  const found = swing(rows, { constant: (Math.asin(exactShip.A) * 180) / Math.PI });
+  assert.equal(found.model, 'exact');
+  assert.equal(found.fit.coefficients.A, null);
+  for (const name of ['B', 'C', 'D', 'E'] as const) assertClose(found.fit.coefficients[name] ?? NaN, exactShip[name], 1e-6, name);
+});
+
+test('a bad argument is named', () => {
+  assert.throws(() => swing([given(NaN, 1)]), /RangeError: rows\[0\]\.heading/);
+  assert.throws(() => swing([given(0, 1), given(0, 181)]), /rows\[1\]\.deviation/);
+  assert.throws(() => swing([{ method: 'sun', heading: 0, bearing: 0, instant: new Date(NaN) }]), /rows\[0\]\.instant/);
+  assert.throws(() => swing([{ method: 'sextant', heading: 0 } as unknown as SwingRow]), new RegExp(`rows\\[0\\]\\.method: sextant is not one of ${swingMethods.join(', ')}`));
+  assert.throws(() => swing([], { circle: { radius: 300, distance: 500 } }), /circle\.distance/);
+  assert.throws(() => swing([], { gyroError: Infinity }), /gyroError/);
+});
