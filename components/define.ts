@@ -5,3 +5,4 @@ import './variation/define.js';
 import './drill/define.js';
 import './iron/define.js';
 import './conversion/define.js';
+import './azimuth/define.js';

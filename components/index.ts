@@ -2,6 +2,7 @@
 export { LubberConversion } from './conversion/conversion.js';
 export type { Conversion } from './conversion/convert.js';
 export { LubberAmplitude } from './amplitude/amplitude.js';
+export { LubberAzimuth } from './azimuth/azimuth.js';
 export { LubberDrill } from './drill/drill.js';
 export type { DrillState } from './drill/drill-state.js';
 export { LubberFieldMap } from './field-map/field-map.js';

@@ -1,23 +1,15 @@
+import { azimuthStepMessages } from '../shared/azimuth-step-messages.js';
 import type { Catalogue } from '../shared/catalogue.js';
 
 /** The lines of the workings. */
 export const drillStepMessages: Catalogue = {
+  ...azimuthStepMessages,
   'step.amplitude.declination': 'Declination of the body at this time',
   'step.amplitude.altitude': 'True altitude of the centre at the moment seen',
   'step.amplitude.celestial': 'Amplitude with the centre on the celestial horizon',
   'step.amplitude.visible': 'Amplitude at that altitude',
   'step.amplitude.bearing.rising': 'True bearing: the body rises, so counted from east',
   'step.amplitude.bearing.setting': 'True bearing: the body sets, so counted from west',
-  'step.azimuth.declination.body': 'Declination of the body at this time',
-  'step.azimuth.gha.body': 'Greenwich hour angle at this time',
-  'step.azimuth.lha': 'Local hour angle: Greenwich hour angle and longitude, east positive',
-  'step.azimuth.altitude': 'Altitude of the body',
-  'step.azimuth.east': 'The side of the bearing towards east',
-  'step.azimuth.north': 'The side of the bearing towards north',
-  'step.azimuth.angle': 'The angle whose tangent is their ratio',
-  'step.azimuth.bearing.0': 'True bearing: between north and east, that angle itself',
-  'step.azimuth.bearing.180': 'True bearing: the side towards north is negative, so from south',
-  'step.azimuth.bearing.360': 'True bearing: between west and north',
   'step.transit.longitude': 'Difference of longitude, minutes, east positive',
   'step.transit.parts': 'Difference of meridional parts, north positive',
   'step.transit.rhumb': 'Bearing as measured on the chart',

@@ -28,6 +28,7 @@ export const answerStyles = css`
   .moment-rule { display: grid; grid-template-columns: 7rem 1fr; gap: 0.75rem; align-items: center; margin-block-end: var(--gap); }
   .after { margin-block-start: 1rem; }
   @media print {
+    math { font-size: 0.9rem; }
     details:not([open]) { display: none; }
   }
 `;

@@ -51,6 +51,7 @@ export const baseStyles = css`
   th { font-weight: 400; color: var(--soft); font-size: var(--small); text-align: start; }
   th, td { padding: 0.2rem 1rem 0.2rem 0; border-block-end: 1px solid var(--line); }
   td.figure, th.figure { text-align: end; }
+  td.figure { white-space: nowrap; }
   .scroll { overflow-x: auto; max-inline-size: 100%; }
   svg { display: block; inline-size: 100%; block-size: auto; overflow: visible; }
   svg text { font: 13px var(--lubber-font, 'Source Sans 3', 'Segoe UI', system-ui, sans-serif); fill: var(--ink); font-variant-numeric: tabular-nums lining-nums; }
@@ -60,6 +61,7 @@ export const baseStyles = css`
   @media print {
     .frame { padding: 0; font-size: 10.5pt; }
     button, .no-print { display: none; }
+    .scroll { overflow: visible; }
     h2, h3, tr, li, svg { break-inside: avoid; }
     thead { display: table-header-group; }
   }

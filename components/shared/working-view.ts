@@ -23,7 +23,10 @@ function stepView(host: LubberElement, step: Step): TemplateResult {
 
 /** The steps of a working as they would stand in a work book. */
 export function stepsView(host: LubberElement, steps: readonly Step[]): TemplateResult {
-  return html`<ol class="working">${steps.map((step) => stepView(host, step))}</ol>`;
+  // A long line scrolls inside its own region, one stop for the keyboard, and never moves the page.
+  return html`<div class="scroll" tabindex="0" role="region" aria-label=${host.t('working')}>
+    <ol class="working">${steps.map((step) => stepView(host, step))}</ol>
+  </div>`;
 }
 
 /** The working that opens; how it starts is the host's choice. */

@@ -156,6 +156,6 @@ export function bearingSeries(observation: SeriesObservation): BearingSeries | N
     drift,
     doubt,
     deviationDoubt,
-    cautions: seriesCautions(reduced, drift, byCard, compass),
+    cautions: seriesCautions(shots, drift, byCard, compass),
   };
 }

@@ -1,0 +1,36 @@
+import { parseSignedAngle } from '../../core/angle/parse-signed-angle.js';
+import { formatAngle, formatNumber } from '../../core/angle/format-angle.js';
+import { wrap360 } from '../../core/angle/wrap.js';
+import { refused, understood } from '../../core/text/reading.js';
+import type { Field } from '../shared/field.js';
+import { altitudeField, bearingField, dateField, declinationField, errorField, latitudeField, longitudeField, timeField } from '../shared/trade-fields.js';
+
+/** An hour angle as almanacs print it, degrees [0, 360): `051 53.4` or `51.89`; west is positive. */
+const hourAngleField: Field<number> = {
+  parse: (text) => {
+    const reading = parseSignedAngle(text, { positive: 'W', negative: 'E', most: 360, letterNeeded: false });
+    if (!reading.ok) return reading;
+    return reading.value < 0 ? refused('out-of-range') : understood(wrap360(reading.value));
+  },
+  write: (value) => formatNumber(value, 3),
+  show: (value) => formatAngle(value, 2),
+  step: (value, direction) => wrap360(value + direction / 60),
+  accepted: 'accepted.hourAngle',
+  inputMode: 'text',
+};
+
+export const azimuthFields = {
+  latitude: latitudeField,
+  longitude: longitudeField,
+  date: dateField,
+  time: timeField,
+  gha: hourAngleField,
+  sha: hourAngleField,
+  aries: hourAngleField,
+  declination: declinationField,
+  altitude: altitudeField,
+  bearing: bearingField('C'),
+  heading: bearingField('C'),
+  variation: errorField,
+  cardDeviation: errorField,
+};

@@ -1,0 +1,398 @@
+import { html, nothing } from 'lit';
+import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
+import { formatAngle, formatBearing } from '../../core/angle/format-angle.js';
+import { azimuthBearing } from '../../core/sight/azimuth-bearing.js';
+import type { AzimuthBearing, NoAzimuth } from '../../core/sight/azimuth-bearing.js';
+import { azimuthSight } from '../../core/sight/azimuth-sight.js';
+import type { AzimuthSight } from '../../core/sight/azimuth-sight.js';
+import type { AzimuthSource } from '../../core/sight/azimuth-source.js';
+import { bearingSeries } from '../../core/sight/bearing-series.js';
+import type { BearingSeries, NoSeries } from '../../core/sight/bearing-series.js';
+import { bodyNamed } from '../../core/sky/body.js';
+import type { BodyName } from '../../core/sky/body.js';
+import { formatInstant } from '../../core/time/instant.js';
+import { answerStyles } from '../shared/answer-styles.js';
+import { bodySelect } from '../shared/body-select.js';
+import { cardDeviationOn } from '../shared/card-deviation.js';
+import { choiceView } from '../shared/choice-view.js';
+import { valueOf } from '../shared/field.js';
+import { fieldView } from '../shared/field-view.js';
+import { headlineView } from '../shared/headline-view.js';
+import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { missingView } from '../shared/missing-view.js';
+import type { FieldName } from '../shared/missing-view.js';
+import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
+import { bearingField } from '../shared/trade-fields.js';
+import { azimuthFields } from './azimuth-fields.js';
+import { seriesExplanation, sightExplanation } from './azimuth-explanation.js';
+import { azimuthMessages } from './azimuth-messages.js';
+import { azimuthStyles } from './azimuth-styles.js';
+import { bodiesView } from './bodies-view.js';
+import { readSeries } from './series-text.js';
+import type { LineProblem } from './series-text.js';
+import { seriesField, seriesTable } from './series-view.js';
+
+const methods = ['body', 'almanac', 'altitude'] as const;
+export type AzimuthMethod = (typeof methods)[number];
+
+/**
+ * Compass error from any body at any time: placed by the ephemeris, by figures of an
+ * almanac, or by its altitude; one bearing or a series; and which body to take now.
+ *
+ * @element lubber-azimuth
+ * @fires lubber-result - when what the user did led to an error: `inputs`, `result`
+ * @fires lubber-record-request - when the user offers the result to a record book
+ * @csspart frame - the whole widget
+ * @csspart field - one field with its label
+ * @csspart answer - the error in one line
+ * @csspart working - the steps of the working
+ * @csspart doubt - the causes of doubt
+ * @csspart cautions - what is odd about the result
+ */
+export class LubberAzimuth extends LubberElement {
+  static override styles: CSSResultGroup = [sharedStyles, answerStyles, azimuthStyles];
+
+  /** How the body is placed: `body`, `almanac` or `altitude`. */
+  @property() method: AzimuthMethod = 'body';
+
+  /** The body observed, by its almanac name. */
+  @property() body = 'Sun';
+
+  /** Degrees, north positive, or text such as `33-24.0N`. */
+  @property() latitude?: string | number;
+
+  /** Degrees, east positive, or text such as `071-42.5W`. */
+  @property() longitude?: string | number;
+
+  /** The whole instant, ISO 8601 UTC; fills date and time. */
+  @property() instant?: string | Date;
+
+  /** Day, UTC. */
+  @property() date?: string;
+
+  /** Time of day, UTC. */
+  @property() time?: string;
+
+  /** Greenwich hour angle from an almanac, degrees, westward. */
+  @property() gha?: string | number;
+
+  /** Sidereal hour angle of a star, degrees; with `aries` in place of `gha`. */
+  @property() sha?: string | number;
+
+  /** Greenwich hour angle of Aries, degrees. */
+  @property() aries?: string | number;
+
+  /** Declination from an almanac, degrees, north positive. */
+  @property() declination?: string | number;
+
+  /** True altitude of the centre, degrees. */
+  @property() altitude?: string | number;
+
+  /** Side of the meridian, for an azimuth by altitude: `east` or `west`. */
+  @property() side: 'east' | 'west' = 'east';
+
+  /** `magnetic` or `gyro`. */
+  @property() compass: 'magnetic' | 'gyro' = 'magnetic';
+
+  /** Bearing of the body by the compass, degrees. */
+  @property() bearing?: string | number;
+
+  /** Ship's head by the same compass, degrees. */
+  @property() heading?: string | number;
+
+  /** Degrees, east positive; left empty, the magnetic model gives it. */
+  @property() variation?: string | number;
+
+  /** What the deviation card says for this heading, degrees, east positive; left empty, the ship's card is asked. */
+  @property({ attribute: 'card-deviation' }) cardDeviation?: string | number;
+
+  /** A series of bearings as text: a line each with time, bearing and head. */
+  @property() series = '';
+
+  protected readonly messages = azimuthMessages;
+  protected readonly fields = azimuthFields;
+
+  #bearing: AzimuthBearing | NoAzimuth | null = null;
+  #sight: AzimuthSight | null = null;
+  #series: BearingSeries | NoSeries | null = null;
+  #problems: readonly LineProblem[] = [];
+
+  /** The last result as plain data, of the series where there is one; null where there is none. */
+  get result(): AzimuthSight | BearingSeries | null {
+    this.#compute();
+    return this.#found;
+  }
+
+  get #found(): AzimuthSight | BearingSeries | null {
+    if (this.#series) return this.#series.determined ? this.#series : null;
+    return this.#sight;
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    super.willUpdate(changed);
+    splitInstant(this, changed);
+    this.#compute();
+  }
+
+  get #state() {
+    return {
+      latitude: this.read(azimuthFields.latitude, 'latitude'),
+      longitude: this.read(azimuthFields.longitude, 'longitude'),
+      date: this.read(azimuthFields.date, 'date'),
+      time: this.read(azimuthFields.time, 'time'),
+      gha: this.read(azimuthFields.gha, 'gha'),
+      sha: this.read(azimuthFields.sha, 'sha'),
+      aries: this.read(azimuthFields.aries, 'aries'),
+      declination: this.read(azimuthFields.declination, 'declination'),
+      altitude: this.read(azimuthFields.altitude, 'altitude'),
+      bearing: this.read(azimuthFields.bearing, 'bearing'),
+      heading: this.read(azimuthFields.heading, 'heading'),
+      variation: this.read(azimuthFields.variation, 'variation'),
+      cardDeviation: this.read(azimuthFields.cardDeviation, 'cardDeviation'),
+    };
+  }
+
+  get #method(): AzimuthMethod {
+    return methods.includes(this.method) ? this.method : 'body';
+  }
+
+  get #body(): BodyName {
+    return bodyNamed(this.body) ?? 'Sun';
+  }
+
+  get #gyro(): boolean {
+    return this.compass === 'gyro';
+  }
+
+  /** What places the body, or null while something is missing. */
+  #source(instant: Date | null): AzimuthSource | null {
+    const state = this.#state;
+    const declination = valueOf(state.declination);
+    if (this.#method === 'body') return instant ? { by: 'body', body: this.#body } : null;
+    if (this.#method === 'altitude') {
+      const altitude = valueOf(state.altitude);
+      if (altitude === undefined || state.declination.state === 'refused') return null;
+      const side = this.side === 'west' ? 'west' : 'east';
+      if (declination !== undefined) return { by: 'altitude', body: null, declination, altitude, side };
+      return instant ? { by: 'altitude', body: this.#body, altitude, side } : null;
+    }
+    if (declination === undefined) return null;
+    const [gha, sha, ghaAries] = [valueOf(state.gha), valueOf(state.sha), valueOf(state.aries)];
+    if (gha !== undefined) return { by: 'hour-angle', gha, declination };
+    return sha !== undefined && ghaAries !== undefined ? { by: 'sidereal-hour-angle', sha, ghaAries, declination } : null;
+  }
+
+  /** The card's deviation: as typed, or by the ship's card for a heading. */
+  #cardFor(heading: number | undefined): number | undefined {
+    return valueOf(this.#state.cardDeviation) ?? (this.#gyro ? undefined : cardDeviationOn(this.ship?.card, heading));
+  }
+
+  #compute(): void {
+    [this.#bearing, this.#sight, this.#series, this.#problems] = [null, null, null, []];
+    const state = this.#state;
+    const [latitude, longitude] = [valueOf(state.latitude), valueOf(state.longitude)];
+    const instant = combinedInstant(state.date, state.time);
+    const date = valueOf(state.date);
+    const variation = valueOf(state.variation);
+    const refused = state.variation.state === 'refused' || state.cardDeviation.state === 'refused';
+    const compass = this.#gyro ? ('gyro' as const) : ('magnetic' as const);
+    const common = { compass, ...(variation === undefined ? {} : { variation }) };
+    const text = this.series.trim() && date ? readSeries(this.series, date) : null;
+    if (text) this.#problems = text.problems;
+    if (latitude === undefined || longitude === undefined) return;
+    const firstShot = text?.shots[0]?.instant ?? null;
+    const source = this.#source(instant ?? firstShot);
+    if (!source) return;
+    const look = { source, latitude, longitude, instant: instant ?? firstShot };
+    if (text && text.shots.length > 0 && source.by !== 'altitude' && !refused) {
+      const shots = text.shots.map((shot) => {
+        const card = this.#cardFor(shot.heading);
+        return card === undefined ? shot : { ...shot, cardDeviation: card };
+      });
+      this.#series = bearingSeries({ source, latitude, longitude, ...(instant ? { instant } : {}), ...common, shots });
+      return;
+    }
+    const compassBearing = valueOf(state.bearing);
+    if (compassBearing === undefined || refused) {
+      this.#bearing = azimuthBearing(look);
+      return;
+    }
+    const cardDeviation = this.#cardFor(valueOf(state.heading));
+    const sight = azimuthSight({ ...look, ...common, compassBearing, ...(cardDeviation === undefined ? {} : { cardDeviation }) });
+    this.#bearing = sight;
+    this.#sight = sight.determined ? sight : null;
+  }
+
+  /** The inputs of the result as plain data; null where something is still missing. */
+  protected override resultDetail() {
+    const result = this.#found;
+    if (!result) return null;
+    const state = this.#state;
+    const instant = combinedInstant(state.date, state.time);
+    const almanac = this.#method === 'almanac';
+    return {
+      inputs: {
+        method: this.#method,
+        body: almanac ? null : this.#body,
+        latitude: valueOf(state.latitude),
+        longitude: valueOf(state.longitude),
+        instant: instant ? formatInstant(instant) : null,
+        gha: almanac ? (valueOf(state.gha) ?? null) : null,
+        sha: almanac ? (valueOf(state.sha) ?? null) : null,
+        aries: almanac ? (valueOf(state.aries) ?? null) : null,
+        declination: valueOf(state.declination) ?? null,
+        altitude: this.#method === 'altitude' ? (valueOf(state.altitude) ?? null) : null,
+        compass: this.#gyro ? 'gyro' : 'magnetic',
+        bearing: valueOf(state.bearing) ?? null,
+        heading: valueOf(state.heading) ?? null,
+        variation: valueOf(state.variation) ?? null,
+        cardDeviation: valueOf(state.cardDeviation) ?? null,
+        series: this.series.trim() || null,
+      },
+      result,
+    };
+  }
+
+  #record(): void {
+    const detail = this.resultDetail();
+    if (detail) this.offerRecord({ ...detail.inputs, method: 'azimuth', placedBy: detail.inputs.method, result: detail.result });
+  }
+
+  #take(body: BodyName): void {
+    this.change('body', body);
+    this.change('method', 'body');
+    this.say(this.t('azimuth.now.taken', { body }));
+  }
+
+  /** The fields that place the body, by the method chosen. */
+  #placingView(): TemplateResult {
+    const state = this.#state;
+    const field = (name: 'gha' | 'sha' | 'aries' | 'declination' | 'altitude', placeholder = ''): TemplateResult =>
+      fieldView(this, name, azimuthFields[name], state[name], { label: this.t(`azimuth.${name}`), placeholder });
+    if (this.#method === 'body') return bodySelect(this, this.#body);
+    if (this.#method === 'almanac') {
+      return html`${field('gha', this.t('azimuth.gha.instead'))}
+        <div class="pair">${field('sha')} ${field('aries')}</div>
+        ${field('declination')}`;
+    }
+    return html`${bodySelect(this, this.#body)} ${field('altitude')} ${field('declination', this.t('azimuth.declination.body'))}
+    ${choiceView(
+      this,
+      'side',
+      this.t('azimuth.side'),
+      this.side === 'west' ? 'west' : 'east',
+      (['east', 'west'] as const).map((value) => ({ value, label: this.t(`azimuth.side.${value}`) })),
+    )}`;
+  }
+
+  #fieldsView(): TemplateResult {
+    const state = this.#state;
+    const gyro = this.#gyro;
+    const shipCard = this.ship?.card ? formatAngle(this.#cardFor(valueOf(state.heading)) ?? 0, 1) : '';
+    return html`<div class="fields">
+      ${choiceView(
+        this,
+        'method',
+        this.t('azimuth.method'),
+        this.#method,
+        methods.map((value) => ({ value, label: this.t(`azimuth.method.${value}`) })),
+      )}
+      ${this.#placingView()} ${placeView(this, state, azimuthFields)} ${whenView(this, state, azimuthFields)}
+      ${choiceView(
+        this,
+        'compass',
+        this.t('sight.compass'),
+        gyro ? 'gyro' : 'magnetic',
+        (['magnetic', 'gyro'] as const).map((value) => ({ value, label: this.t(`sight.compass.${value}`) })),
+      )}
+      ${fieldView(this, 'bearing', bearingField(gyro ? 'G' : 'C'), state.bearing, { label: this.t(gyro ? 'azimuth.bearing.gyro' : 'azimuth.bearing') })}
+      ${fieldView(this, 'heading', bearingField(gyro ? 'G' : 'C'), state.heading, { label: this.t(gyro ? 'sight.heading.gyro' : 'sight.heading') })}
+      ${gyro
+        ? nothing
+        : html`<div class="pair">
+            ${fieldView(this, 'variation', azimuthFields.variation, state.variation, { label: this.t('sight.variation'), placeholder: this.t('sight.variation.model') })}
+            ${fieldView(this, 'cardDeviation', azimuthFields.cardDeviation, state.cardDeviation, {
+              label: this.t('sight.cardDeviation'),
+              placeholder: shipCard || this.t('sight.cardDeviation.none'),
+            })}
+          </div>`}
+      <details ?open=${this.series !== ''}>
+        <summary>${this.t('azimuth.series')}</summary>
+        ${seriesField(this, this.series, this.#problems)}
+      </details>
+    </div>`;
+  }
+
+  #missing(): TemplateResult {
+    const state = this.#state;
+    const method = this.#method;
+    const stars = state.sha.state !== 'empty' || state.aries.state !== 'empty';
+    const timed = method === 'body' || (method === 'altitude' && state.declination.state === 'empty');
+    const name = (key: keyof typeof state, label: string, needed: boolean): FieldName => ({ state: state[key], label: this.t(label), needed });
+    const names: FieldName[] = [
+      name('latitude', 'sight.latitude', true),
+      name('longitude', 'sight.longitude', true),
+      name('date', 'sight.date', timed),
+      name('time', 'sight.time', timed),
+      name('bearing', this.#gyro ? 'azimuth.bearing.gyro' : 'azimuth.bearing', !this.series.trim()),
+      name('heading', 'sight.heading', false),
+      name('variation', 'sight.variation', false),
+      name('cardDeviation', 'sight.cardDeviation', false),
+    ];
+    if (method === 'almanac') {
+      names.push(name('gha', 'azimuth.gha', !stars), name('sha', 'azimuth.sha', stars), name('aries', 'azimuth.aries', stars));
+    }
+    if (method !== 'body') names.push(name('declination', 'azimuth.declination', method === 'almanac'));
+    if (method === 'altitude') names.push(name('altitude', 'azimuth.altitude', true));
+    return html`${missingView(this, names)}
+    ${method === 'altitude' && this.series.trim() ? html`<p class="waiting">${this.t('azimuth.series.altitude')}</p>` : nothing}`;
+  }
+
+  #headline(): TemplateResult {
+    const bearing = this.#bearing;
+    const found = this.#found;
+    if (found) return this.answer === 'shown' ? headlineView(this, found) : html``;
+    if (bearing && !bearing.determined) return html`<p class="waiting wrong">${this.t(`azimuth.none.${bearing.reason}`)}</p>`;
+    const plan =
+      bearing && this.answer === 'shown'
+        ? html`<p class="answer" part="answer"><bdi dir="ltr">${formatBearing(bearing.trueBearing)}</bdi> <small>${this.t('sight.mark.true')}</small></p>
+            <p class="soft">${this.t('azimuth.plan', { altitude: formatAngle(bearing.altitude, 1) })}</p>`
+        : nothing;
+    const how = html`<ol class="how">
+      ${[1, 2, 3].map((step) => html`<li>${this.t(`azimuth.how.${step}`)}</li>`)}
+    </ol>`;
+    return html`${plan} ${this.#missing()} ${bearing ? nothing : how}`;
+  }
+
+  #explanation(): TemplateResult {
+    const state = this.#state;
+    const shown = this.answer === 'shown';
+    const onRecord = (): void => this.#record();
+    return html`${this.#series && shown ? seriesTable(this, this.#series) : nothing}
+      ${this.#series?.determined && shown ? seriesExplanation(this, this.#series, onRecord) : nothing}
+      ${!this.#series && this.#sight && shown ? sightExplanation(this, this.#sight, valueOf(state.bearing) ?? 0, onRecord) : nothing}
+      ${this.#method === 'altitude' || this.locked.includes('body')
+        ? nothing
+        : html`<details class="no-print" part="bodies">
+            <summary>${this.t('azimuth.now')}</summary>
+            ${bodiesView(
+              this,
+              { latitude: valueOf(state.latitude), longitude: valueOf(state.longitude), instant: combinedInstant(state.date, state.time) },
+              this.#method === 'body' ? this.#body : null,
+              (body) => this.#take(body),
+            )}
+          </details>`}`;
+  }
+
+  protected override render(): TemplateResult {
+    return this.frame(html`
+      <h2>${this.t('azimuth.title')}</h2>
+      <div class="columns">
+        ${this.#fieldsView()}
+        <div class="headline">${this.#headline()}</div>
+        <div class="explanation">${this.#explanation()}</div>
+      </div>
+    `);
+  }
+}

@@ -1,0 +1,76 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
+import type { BearingSeries, NoSeries, ReducedShot } from '../../core/sight/bearing-series.js';
+import { formatTimeOfDay } from '../../core/time/instant.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import type { LineProblem } from './series-text.js';
+
+function problemText(host: LubberElement, { line, part, refusal }: LineProblem): string {
+  return host.t(`azimuth.series.line.${part}`, { line, refusal: host.t(`refusal.${refusal}`) });
+}
+
+/** The box the series is typed or pasted into, with what is wrong with any line of it. */
+export function seriesField(host: LubberElement, text: string, problems: readonly LineProblem[]): TemplateResult {
+  const said = problems.map((problem) => problemText(host, problem));
+  return html`<div class="field" part="field">
+    <label for="series">${host.t('azimuth.series.label')}</label>
+    <textarea
+      id="series"
+      rows="5"
+      spellcheck="false"
+      autocomplete="off"
+      placeholder=${host.t('azimuth.series.example')}
+      aria-invalid=${said.length > 0 ? 'true' : 'false'}
+      aria-describedby="series-hint series-problem"
+      ?readonly=${host.isLocked('series')}
+      .value=${live(text)}
+      @input=${(event: Event) => host.change('series', (event.target as HTMLTextAreaElement).value)}
+    ></textarea>
+    <p class="problem" id="series-problem" ?hidden=${said.length === 0}>${said.join(' ')}</p>
+    <p class="hint" id="series-hint">${host.t('azimuth.series.hint')}</p>
+  </div>`;
+}
+
+const counts = (host: LubberElement, { struck }: ReducedShot): string => host.t(struck ? `azimuth.series.struck.${struck}` : 'azimuth.series.yes');
+
+/** Each bearing reduced to its own error; one that is struck stays, with its reason. */
+export function seriesTable(host: LubberElement, series: BearingSeries | NoSeries): TemplateResult {
+  return html`<div class="scroll" tabindex="0" role="region" aria-label=${host.t('azimuth.series')}>
+      <table class="series">
+        <thead>
+          <tr>
+            <th scope="col">${host.t('azimuth.series.time')}</th>
+            <th scope="col" class="figure">${host.t('azimuth.series.bearing')}</th>
+            <th scope="col" class="figure">${host.t('azimuth.series.head')}</th>
+            <th scope="col" class="figure">${host.t('azimuth.series.error')}</th>
+            <th scope="col" class="figure">${host.t('azimuth.series.residual')}</th>
+            <th scope="col">${host.t('azimuth.series.counts')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${series.shots.map(
+            (shot) => html`<tr class=${shot.struck ? 'struck' : ''}>
+              <td>${formatTimeOfDay(shot.instant)}</td>
+              <td class="figure">${formatBearing(shot.compassBearing)}</td>
+              <td class="figure">${shot.heading === undefined ? '–' : formatBearing(shot.heading)}</td>
+              <td class="figure">${shot.error === null ? '–' : formatError(shot.error)}</td>
+              <td class="figure">${shot.residual === null ? '–' : formatError(shot.residual)}</td>
+              <td>${counts(host, shot)}</td>
+            </tr>`,
+          )}
+        </tbody>
+      </table>
+    </div>
+    ${'kept' in series
+      ? html`<p class="small soft">
+          ${host.t('azimuth.series.mean', {
+            kept: series.kept,
+            all: series.shots.length,
+            scatter: formatAngle(series.scatter, 2),
+            error: formatAngle(series.standardError, 2),
+          })}
+        </p>`
+      : nothing}`;
+}

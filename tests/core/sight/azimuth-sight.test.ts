@@ -1,0 +1,270 @@
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import fc from 'fast-check';
+import { azimuthSight } from '../../../core/sight/azimuth-sight.js';
+import type { AzimuthObservation, AzimuthSight } from '../../../core/sight/azimuth-sight.js';
+import { bodyNames } from '../../../core/sky/body.js';
+import { evaluate } from '../../../core/working/evaluate.js';
+import { assertClose, assertSameDirection } from '../../support/assert-close.js';
+import { reference } from '../../support/reference.js';
+
+interface Published {
+  id: string;
+  topic: string;
+  source: string;
+  seen: boolean;
+  inputs: Record<string, number> & { utc?: string };
+  expected: Record<string, number>;
+  tolerance: { deg: number };
+}
+
+const published = reference<{ cases: Published[] }>('sky-published.json').cases;
+
+function example(id: string): Published {
+  const found = published.find((each) => each.id === id);
+  assert.ok(found, id);
+  return found;
+}
+
+function found(observation: AzimuthObservation): AzimuthSight {
+  const sight = azimuthSight(observation);
+  assert.ok(sight.determined, JSON.stringify(sight));
+  return sight;
+}
+
+/** A sight by hour angle and declination, the observer on the meridian of Greenwich, so that GHA is LHA. */
+function byHourAngle(latitude: number, declination: number, lha: number, compassBearing: number, more: Partial<AzimuthObservation> = {}): AzimuthSight {
+  return found({
+    source: { by: 'hour-angle', gha: ((lha % 360) + 360) % 360, declination },
+    latitude,
+    longitude: 0,
+    instant: null,
+    compassBearing,
+    compass: 'magnetic',
+    ...more,
+  });
+}
+
+const bySun = ({ inputs }: Published, more: Partial<AzimuthObservation> = {}): AzimuthSight =>
+  found({
+    source: { by: 'body', body: 'Sun' },
+    latitude: inputs['lat_deg'] ?? NaN,
+    longitude: inputs['long_deg'] ?? NaN,
+    instant: new Date(inputs.utc ?? ''),
+    compassBearing: inputs['compass_bearing'] ?? inputs['observed_bearing'] ?? inputs['gyro_bearing'] ?? NaN,
+    compass: 'magnetic',
+    ...more,
+  });
+
+describe('published azimuths', () => {
+  it('33-37.0N, declination 19-31.6S, LHA 51-53.4: Zn 231.0 (US Navy manual, chapter 9, by inspection tables)', () => {
+    const { inputs, expected, tolerance } = example('az-qm-229');
+    const sight = byHourAngle(inputs['lat_deg'] ?? NaN, inputs['dec_deg'] ?? NaN, inputs['lha_deg'] ?? NaN, 231);
+    assertSameDirection(sight.trueBearing, expected['Zn_deg'] ?? NaN, tolerance.deg);
+  });
+
+  it('33-24N, declination 20-13.8N, LHA 316-41.2, 096.5 pgc: Zn 97.7, gyro error 1.2E (Pub. 9, 1995, art. 1701; inputs seen, answer recalled)', () => {
+    const { inputs, expected, tolerance } = example('az-bow-1701');
+    const sight = byHourAngle(inputs['lat_deg'] ?? NaN, inputs['dec_deg'] ?? NaN, inputs['lha_deg'] ?? NaN, 96.5, { compass: 'gyro' });
+    assertSameDirection(sight.trueBearing, expected['Zn_deg'] ?? NaN, tolerance.deg);
+    assertClose(sight.error, expected['gyro_error'] ?? NaN, tolerance.deg);
+  });
+
+  it('49N, declination 7S, 8h36m apparent time, 140.5 psc, variation 21W: error 14-56W, deviation 6-04E (Sun’s azimuth tables, p. IV)', () => {
+    const { expected, tolerance } = example('az-suntab-ex');
+    const sight = byHourAngle(49, -7, -51, 140.5, { variation: -21 });
+    assertClose(sight.error, expected['total_error'] ?? NaN, tolerance.deg);
+    assertClose(sight.deviation ?? NaN, expected['deviation'] ?? NaN, tolerance.deg);
+  });
+
+  it('4-55N, declination 10-39.5N, LHA 314-59.3, 92 psc, variation 10W: error 12W, deviation 2W (US Navy lectures, 1917, note-book)', () => {
+    const { inputs, expected, tolerance } = example('az-lin-ce');
+    const sight = byHourAngle(inputs['lat_deg'] ?? NaN, inputs['dec_deg'] ?? NaN, inputs['lha_deg'] ?? NaN, 92, { variation: -10 });
+    assertClose(sight.error, expected['error'] ?? NaN, tolerance.deg);
+    assertClose(sight.deviation ?? NaN, expected['deviation'] ?? NaN, tolerance.deg);
+  });
+
+  it('1 September 1981, 25-20N 28-24W, Sun 160.5 psc, variation 13.5W: deviation 2.1E (deck licence question bank, printed answer)', () => {
+    const printed = example('az-uscg-0901');
+    assertClose(bySun(printed, { variation: -13.5 }).deviation ?? NaN, 2.1, printed.tolerance.deg);
+  });
+
+  for (const [id, error] of [
+    ['az-uscg-polaris-0205', -1.5],
+    ['az-uscg-polaris-0723', 1.7],
+  ] as const) {
+    it(`${id}: Polaris by gyro, error ${error} (deck licence question bank, choices printed)`, () => {
+      const printed = example(id);
+      const sight = bySun(printed, { source: { by: 'body', body: 'Polaris' }, compass: 'gyro' });
+      assertClose(sight.error, error, printed.tolerance.deg);
+      assert.equal(sight.handForm, 'polaris');
+      assertSameDirection(sight.handSteps.at(-1)?.result.value ?? NaN, sight.trueBearing, 0.05);
+    });
+  }
+
+  for (const id of ['az-uscg-1106', 'az-uscg-0720', 'az-uscg-0916']) {
+    it(`${id}: printed question, independently calculated gyro error ${example(id).expected['gyro_error']}`, () => {
+      const printed = example(id);
+      assertClose(bySun(printed, { compass: 'gyro' }).error, printed.expected['gyro_error'] ?? NaN, printed.tolerance.deg);
+    });
+  }
+});
+
+describe('hard places', () => {
+  const at = (latitude: number, declination: number, lha: number) =>
+    azimuthSight({ source: { by: 'hour-angle', gha: lha, declination }, latitude, longitude: 0, instant: null, compassBearing: 0, compass: 'gyro' });
+  const cases: readonly [string, number, number, number, number | string][] = [
+    ['in the zenith', 20, 20, 0, 'zenith'],
+    ['in the nadir', 20, -20, 180, 'nadir'],
+    ['at the north pole', 90, 10, 40, 'pole'],
+    ['at the south pole', -90, 10, 40, 'pole'],
+    ['equator and declination 0, forenoon', 0, 0, 300, 90],
+    ['equator and declination 0, afternoon', 0, 0, 60, 270],
+    ['upper transit south of the zenith', 50, 10, 0, 180],
+    ['upper transit north of the zenith', -50, -10, 0, 0],
+    ['lower transit of a circumpolar star', 60, 70, 180, 0],
+    ['a star 0.6° north of the zenith', 40, 40.6, 0, 0],
+    ['a star 0.6° south of the zenith', 40, 39.4, 0, 180],
+    ['a body at the celestial pole', 45, 90, 123, 0],
+  ];
+  for (const [title, latitude, declination, lha, expected] of cases) {
+    it(`${title}: ${expected}`, () => {
+      const sight = at(latitude, declination, lha);
+      if (typeof expected === 'string') assert.equal(sight.determined ? '' : sight.reason, expected);
+      else assertSameDirection(sight.determined ? sight.trueBearing : NaN, expected, 1e-9);
+    });
+  }
+
+  it('says a body near the zenith is no check', () => {
+    assert.ok(byHourAngle(40, 40.6, 10, 0, { compass: 'gyro' }).cautions.some(({ code }) => code === 'near-zenith' || code === 'altitude-very-high'));
+  });
+});
+
+describe('an azimuth by altitude', () => {
+  // The same triangle both ways: from the printed example 33-24N, 20-13.8N, LHA 316-41.2 the altitude follows as
+  // sin h = sin L sin d + cos L cos d cos LHA = 0.7604, by hand 49.50°.
+  it('gives the printed bearing of 97.7 from the altitude of 49.5', () => {
+    const sight = found({
+      source: { by: 'altitude', body: null, declination: 20.23, altitude: 49.5, side: 'east' },
+      latitude: 33.4,
+      longitude: 0,
+      instant: null,
+      compassBearing: 96.5,
+      compass: 'gyro',
+    });
+    assertSameDirection(sight.trueBearing, 97.7, 0.1);
+  });
+
+  it('knows an altitude the body never reaches', () => {
+    const sight = azimuthSight({
+      source: { by: 'altitude', body: null, declination: -20, altitude: 60, side: 'west' },
+      latitude: 50, longitude: 0, instant: null, compassBearing: 0, compass: 'gyro',
+    });
+    assert.equal(sight.determined ? '' : sight.reason, 'never-so-high');
+  });
+});
+
+describe('slips that explain an odd azimuth', () => {
+  const sun = { source: { by: 'body' as const, body: 'Sun' as const }, latitude: 30, longitude: -40, compass: 'gyro' as const };
+  const codes = (observation: AzimuthObservation): string[] => found(observation).cautions.map(({ code }) => code);
+  const instant = new Date('2026-02-10T12:00:00Z');
+  const right = found({ ...sun, instant, compassBearing: 0 }).trueBearing;
+
+  it('has no slip to tell of a good one', () => assert.deepEqual(codes({ ...sun, instant, compassBearing: right }), ['bearing-fast']));
+  it('sees the longitude named wrongly', () => assert.ok(codes({ ...sun, longitude: 40, instant, compassBearing: right }).includes('longitude-turned')));
+  it('sees a time three hours behind UTC', () => {
+    const told = new Date(instant.getTime() - 3 * 3_600_000);
+    assert.ok(codes({ ...sun, instant: told, compassBearing: right }).includes('time-by-hours') || codes({ ...sun, instant: told, compassBearing: right }).includes('below-horizon'));
+    const cautions = found({ ...sun, instant: told, compassBearing: right }).cautions;
+    assert.equal(cautions.find(({ code }) => code === 'time-by-hours')?.values['hours'], '+3');
+  });
+  it('sees another bright body', () => {
+    const night = { latitude: 36, longitude: -20, instant: new Date('2026-03-01T19:50:00Z'), compass: 'gyro' as const };
+    const sirius = found({ ...night, source: { by: 'body', body: 'Sirius' }, compassBearing: 0 }).trueBearing;
+    const named = found({ ...night, source: { by: 'body', body: 'Procyon' }, compassBearing: sirius }).cautions.find(({ code }) => code === 'other-body');
+    assert.equal(named?.values['body'], 'Sirius');
+  });
+  it('sees a body below the horizon', () => assert.ok(codes({ ...sun, instant: new Date('2026-02-10T04:00:00Z'), compassBearing: 60 }).includes('below-horizon')));
+});
+
+describe('the doubt of an azimuth', () => {
+  const effect = (sight: AzimuthSight, code: string): number => sight.doubt.items.find((item) => item.code === code)?.effect ?? NaN;
+
+  // Common practice, no source: t · tan h; by hand 0.5° · tan 49.50° = 0.585°.
+  it('counts half a degree of tilt at 49.5° as 0.585°', () => assertClose(effect(byHourAngle(33.4, 20.23, 316.6867, 96.5), 'tilt'), 0.585, 0.003));
+
+  // dZ/dt of a body on the meridian is cos d / cos h · 15°/h: by hand for d 0, L 60, h 30: 1/0.866 · 0.25 = 0.2887° a minute, 0.0241° in 5 s.
+  it('counts five seconds on the meridian in latitude 60 as 0.0241°', () => assertClose(effect(byHourAngle(60, 0, 0, 180), 'time'), 0.02406, 0.0002));
+});
+
+describe('the working of an azimuth', () => {
+  const source = fc.oneof(
+    fc.record({ by: fc.constant('body' as const), body: fc.constantFrom(...bodyNames) }),
+    fc.record({ by: fc.constant('hour-angle' as const), gha: fc.double({ min: 0, max: 360, noNaN: true }), declination: fc.double({ min: -89, max: 89, noNaN: true }) }),
+    fc.record({
+      by: fc.constant('sidereal-hour-angle' as const),
+      sha: fc.double({ min: 0, max: 360, noNaN: true }),
+      ghaAries: fc.double({ min: 0, max: 360, noNaN: true }),
+      declination: fc.double({ min: -89, max: 89, noNaN: true }),
+    }),
+    fc.record({
+      by: fc.constant('altitude' as const),
+      body: fc.constant(null),
+      declination: fc.double({ min: -89, max: 89, noNaN: true }),
+      altitude: fc.double({ min: -5, max: 85, noNaN: true }),
+      side: fc.constantFrom('east' as const, 'west' as const),
+    }),
+  );
+  const observation = fc.record({
+    source,
+    latitude: fc.double({ min: -89, max: 89, noNaN: true }),
+    longitude: fc.double({ min: -180, max: 180, noNaN: true }),
+    instant: fc.date({ min: new Date('2015-01-02T00:00:00Z'), max: new Date('2029-12-30T00:00:00Z'), noInvalidDate: true }),
+    compassBearing: fc.double({ min: 0, max: 360, noNaN: true }),
+    compass: fc.constantFrom('magnetic' as const, 'gyro' as const),
+  });
+
+  it('comes to each step’s result when its formula is worked out; A, B and C come to the bearing of the triangle', () => {
+    fc.assert(
+      fc.property(observation, (look) => {
+        const sight = azimuthSight(look);
+        if (!sight.determined || sight.altitude > 88) return;
+        for (const step of [...sight.steps, ...sight.handSteps]) {
+          if (!step.expression) continue;
+          const values = Object.fromEntries(Object.entries(step.values).map(([name, { value }]) => [name, value]));
+          const worked = evaluate(step.expression, values);
+          const scale = Math.max(1, Math.abs(step.result.value));
+          if (step.result.unit === 'number') assertClose(worked / scale, step.result.value / scale, 1e-6, step.code);
+          else assertSameDirection(worked, step.result.value, 1e-4, step.code);
+        }
+        if (sight.handForm === 'abc' && sight.handSteps.length > 0) {
+          assertSameDirection(sight.handSteps.at(-1)?.result.value ?? NaN, sight.trueBearing, 1e-9);
+        }
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  it('holds nothing that is no number', () => {
+    fc.assert(
+      fc.property(observation, (look) => {
+        JSON.stringify(azimuthSight(look), (key, value: unknown) => {
+          assert.ok(typeof value !== 'number' || Number.isFinite(value), key);
+          return value;
+        });
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe('the names of A, B and C', () => {
+  const names = (latitude: number, declination: number, lha: number): string[] =>
+    byHourAngle(latitude, declination, lha, 0, { compass: 'gyro' }).handSteps.map(({ code }) => code.split('.').slice(2).join('.'));
+
+  // Course notes: A opposite to the latitude unless LHA lies in 90..270, B as the declination.
+  it('33-37N 19-31.6S LHA 51-53.4: A south, B south, so C south; the azimuth is south and west', () => {
+    assert.deepEqual(names(33.6167, -19.5267, 51.89), ['p.W', 'a.S', 'b.S', 'c.S', 'azimuth.S.W', 'bearing']);
+  });
+  it('A keeps the latitude’s name between 90 and 270', () => assert.ok(names(50, 60, 120).includes('a.N')));
+});
