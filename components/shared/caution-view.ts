@@ -1,13 +1,22 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
+import { formatAngle, formatNumber } from '../../core/angle/format-angle.js';
 import type { Caution } from '../../core/working/caution.js';
+import type { Quantity } from '../../core/working/quantity.js';
 import type { LubberElement } from './lubber-element.js';
 import { quantityText } from './quantity-text.js';
+
+/** In a sentence a count is a whole number and a limit of 5° is just that. */
+function inSentence(quantity: Quantity): string {
+  if (!Number.isInteger(quantity.value)) return quantityText(quantity);
+  if (quantity.unit === 'number') return formatNumber(quantity.value, 0);
+  return quantity.unit === 'angle' ? formatAngle(quantity.value, 0) : quantityText(quantity);
+}
 
 function textOf(host: LubberElement, caution: Caution): string {
   const values: Record<string, string> = {};
   for (const [name, value] of Object.entries(caution.values)) {
-    values[name] = typeof value === 'string' ? value : quantityText(value);
+    values[name] = typeof value === 'string' ? value : inSentence(value);
   }
   return host.t(`caution.${caution.code}`, values);
 }
