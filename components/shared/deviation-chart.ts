@@ -152,3 +152,14 @@ export function deviationChart(content: ChartContent, summary: string, size: Cha
     ${cursor === null || cursor === undefined ? nothing : cursorView(cursor, curves, place, height)}
   </svg>`;
 }
+
+/** The whole heading under a pointer over the drawing; null beside it. */
+export function headingAt(event: PointerEvent): number | null {
+  const drawing = (event.currentTarget as Element | null)?.querySelector('svg.deviation-chart');
+  if (!drawing) return null;
+  const { left, width } = drawing.getBoundingClientRect();
+  const full = Number(drawing.getAttribute('viewBox')?.split(' ')[2] ?? CHART_SIZE.wide.width);
+  const across = ((event.clientX - left) / width) * full;
+  const heading = Math.round(((across - EDGE.left) / (full - EDGE.left - EDGE.right)) * 360);
+  return heading < 0 || heading > 360 ? null : heading % 360;
+}

@@ -1,0 +1,26 @@
+import { css } from 'lit';
+
+export const curveStyles = css`
+  .slider { padding-inline: 50px 10px; }
+  .slider input { inline-size: 100%; margin: 0; min-block-size: var(--target); accent-color: var(--accent); }
+  .readout { min-block-size: 3em; margin: 0.2rem 0 0.6rem; }
+  figure { margin: 0; }
+  .folded:not(:focus-within) { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+  .figures { margin-block: 0.5rem 1rem; }
+  .figures th.figure, .figures td.figure { text-align: end; }
+  .figures tbody tr:nth-child(6n) > * { border-block-end-color: var(--edge); }
+  svg.diagonal { max-inline-size: 40rem; margin-block: 0.6rem; }
+  .diagonal line.by-compass { stroke: var(--edge); stroke-dasharray: 1 4; }
+  .diagonal line.by-magnetic { stroke: var(--line); }
+  .diagonal .figure { paint-order: stroke; stroke: var(--paper); stroke-width: 4px; }
+  .diagonal .walk { stroke: var(--ink); stroke-width: 2; }
+  .narrow .slider { padding-inline: 50px 10px; }
+  @media print {
+    .folded { position: static; inline-size: auto; block-size: auto; clip-path: none; }
+    .slider { display: none; }
+    .fields { display: none; }
+    .frame .columns { grid-template: 'headline' auto 'explanation' auto / minmax(0, 1fr); }
+    .figures { font-size: 9pt; }
+    .figures th, .figures td { padding-block: 0.05rem; }
+  }
+`;

@@ -1,0 +1,80 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatAngle, formatBearing, formatError, formatNumber } from '../../core/angle/format-angle.js';
+import type { DeviationFit } from '../../core/deviation/fit-deviation.js';
+import { cautionsView, standingCautions } from '../shared/caution-view.js';
+import { deviationChart } from '../shared/deviation-chart.js';
+import { deviationKey } from '../shared/deviation-key.js';
+import { deviationSummary } from '../shared/deviation-summary.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { spokenError } from '../shared/spoken.js';
+import type { CurveState } from './curve-result.js';
+import { diagonalDiagram } from './diagonal-diagram.js';
+
+const names = ['A', 'B', 'C', 'D', 'E'] as const;
+
+function coefficientsView({ coefficients, standardErrors, model }: DeviationFit): TemplateResult {
+  const unit = model === 'exact' ? '' : '°';
+  const decimals = model === 'exact' ? 3 : 1;
+  return html`<dl class="split">
+    ${names.map((name) => {
+      const [value, doubt] = [coefficients[name], standardErrors[name]];
+      return html`<div>
+        <dt>${name}</dt>
+        <dd>
+          <bdi dir="ltr">${value === null ? '–' : `${value > 0 ? '+' : ''}${formatNumber(value, decimals)}${unit}`}</bdi>
+          ${value === null || doubt === null ? nothing : html`<small>± ${formatNumber(doubt, decimals)}${unit}</small>`}
+        </dd>
+      </div>`;
+    })}
+  </dl>`;
+}
+
+/** The largest deviation in one line, and whether the limit allows it. */
+export function answerView(host: LubberElement, { result }: CurveState): TemplateResult {
+  const { largest, withinLimit } = result.check;
+  const on = host.t('curve.on', { heading: formatBearing(largest.heading, 0) });
+  const limit = host.t(withinLimit ? 'curve.within' : 'curve.beyond', { limit: formatAngle(result.limit.largest, 0) });
+  return html`<p class="answer" part="answer">
+      <span class="spoken">${host.t('curve.largest')} ${spokenError(largest.deviation, host.t)} ${on}, ${limit}</span>
+      <span aria-hidden="true"><span class="name">${host.t('curve.largest')}</span> <bdi dir="ltr">${formatError(largest.deviation)}</bdi><small>${on}, ${limit}</small></span>
+    </p>
+    ${result.fit ? coefficientsView(result.fit) : nothing}`;
+}
+
+/** Curve and key; the canvas, where it stands, hides the vector drawing but on paper. */
+export function pictureView(host: LubberElement, state: CurveState, heading: number, drawn: boolean, onPointer: (event: PointerEvent) => void): TemplateResult {
+  const [first] = state.curves;
+  const summary = first ? deviationSummary(first, host.t) : '';
+  return html`<figure class=${drawn ? 'drawn' : ''} role="figure" aria-label=${summary}>
+    <div class="live" aria-hidden="true"></div>
+    <div class="static" aria-hidden="true" @pointermove=${onPointer} @pointerdown=${onPointer}>
+      ${deviationChart({ ...state.content, cursor: heading }, '', host.width.narrow ? 'narrow' : 'wide')}
+    </div>
+    ${deviationKey(state.content, host.t)}
+  </figure>`;
+}
+
+/** The diagram for conversion by hand, opened on request. */
+export function diagramView(host: LubberElement, { curves, result }: CurveState, heading: number): TemplateResult | typeof nothing {
+  const [first] = curves;
+  const deviation = first?.at(heading) ?? null;
+  const magnetic = first?.curve.toMagnetic(heading) ?? null;
+  if (!first) return nothing;
+  const summary =
+    deviation === null || magnetic === null
+      ? host.t('curve.diagram')
+      : host.t('curve.diagram.summary', { compass: formatBearing(heading, 0), deviation: formatError(deviation), magnetic: formatBearing(magnetic) });
+  return html`<details part="diagram">
+    <summary>${host.t('curve.diagram')}</summary>
+    <p class="hint">${host.t('curve.diagram.how')}</p>
+    ${diagonalDiagram(first.curve, Math.abs(result.check.largest.deviation), heading, host.width.narrow, summary)}
+  </details>`;
+}
+
+/** Cautions of the card in use and of the fit. */
+export function footView(host: LubberElement, { result }: CurveState): TemplateResult {
+  const fromFit = result.fit?.warnings ?? [];
+  const codes = new Set(fromFit.map(({ code }) => code));
+  return html`${cautionsView(host, [...fromFit, ...result.check.cautions.filter(({ code }) => !codes.has(code))])} ${standingCautions(host)}`;
+}

@@ -1,0 +1,24 @@
+import { html } from 'lit';
+import type { TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { deviationLimits } from '../../core/deviation/deviation-limits.js';
+import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
+import type { LubberElement } from './lubber-element.js';
+
+/** The limit of a code; the usual one for any other text. */
+export function limitNamed(code: string): DeviationLimit {
+  return deviationLimits.find((limit) => limit.code === code) ?? (deviationLimits[0] as DeviationLimit);
+}
+
+/** The choice of the limit a card is held against, with the source of the one chosen. */
+export function limitView(host: LubberElement, name: string, chosen: DeviationLimit): TemplateResult {
+  return html`<div class="field" part="field">
+    <label for=${name}>${host.t('limit')}</label>
+    <div class="entry">
+      <select id=${name} aria-describedby="${name}-source" ?disabled=${host.isLocked(name)} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
+        ${deviationLimits.map(({ code }) => html`<option value=${code} .selected=${live(code === chosen.code)}>${host.t(`limit.${code}`)}</option>`)}
+      </select>
+    </div>
+    <p class="hint" id="${name}-source">${host.t('limit.source', { source: chosen.source })}</p>
+  </div>`;
+}
