@@ -6,3 +6,4 @@ import './drill/define.js';
 import './iron/define.js';
 import './conversion/define.js';
 import './azimuth/define.js';
+import './ship/define.js';

@@ -9,6 +9,7 @@ import type { HorizonMoment } from '../../core/sky/horizon-altitude.js';
 import { formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import { bodySelect } from '../shared/body-select.js';
+import { cardDeviationOn } from '../shared/card-deviation.js';
 import { choiceView } from '../shared/choice-view.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
@@ -109,7 +110,8 @@ export class LubberAmplitude extends LubberElement {
 
   protected override input(name: string): FieldInput {
     // A bridge at an unknown height: what the handbook's tables assume, 41 ft.
-    return name === 'heightOfEye' ? (this.heightOfEye ?? 12.5) : super.input(name);
+    const input = super.input(name);
+    return name === 'heightOfEye' ? (input ?? 12.5) : input;
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -144,6 +146,12 @@ export class LubberAmplitude extends LubberElement {
     return this.compass === 'gyro' ? 'gyro' : 'magnetic';
   }
 
+  /** As typed, or by the ship's card for the heading. */
+  #cardDeviation(): number | undefined {
+    const state = this.#state;
+    return valueOf(state.cardDeviation) ?? (this.#compass === 'gyro' ? undefined : cardDeviationOn(this.ship?.card, valueOf(state.heading)));
+  }
+
   #compute(): void {
     this.#bearing = null;
     this.#result = null;
@@ -161,7 +169,7 @@ export class LubberAmplitude extends LubberElement {
       return;
     }
     const variation = valueOf(state.variation);
-    const cardDeviation = valueOf(state.cardDeviation);
+    const cardDeviation = this.#cardDeviation();
     const sight = amplitudeSight({
       ...seen,
       compassBearing,

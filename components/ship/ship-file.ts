@@ -1,0 +1,51 @@
+import type { DeviationCard } from '../../core/deviation/deviation-card.js';
+import { readDeviationCard } from '../../core/deviation/read-deviation-card.js';
+
+/** What a ship writes to a file and reads back: fields as text, the card as plain data. */
+export interface ShipFile {
+  readonly schema: 'lubberline-ship';
+  readonly version: 1;
+  readonly name: string;
+  readonly compassName: string;
+  readonly latitude: string;
+  readonly longitude: string;
+  readonly heightOfEye: string;
+  readonly variation: string;
+  readonly heading: string;
+  readonly card: DeviationCard | null;
+}
+
+export type ShipFileReading = { readonly ok: true; readonly file: ShipFile } | { readonly ok: false; readonly reason: string; readonly where: string };
+
+const textNames = ['name', 'compassName', 'latitude', 'longitude', 'heightOfEye', 'variation', 'heading'] as const;
+
+/** The file as text, two spaces deep, so that a person can read it. */
+export function writeShipFile(file: ShipFile): string {
+  return `${JSON.stringify(file, null, 2)}\n`;
+}
+
+const refuse = (reason: string, where = ''): ShipFileReading => ({ ok: false, reason, where });
+
+/** Reads a file; all of it or, with the reason, nothing. */
+export function readShipFile(text: string): ShipFileReading {
+  let value: unknown;
+  try {
+    value = JSON.parse(text) as unknown;
+  } catch {
+    return refuse('not-json');
+  }
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return refuse('not-a-ship');
+  const bag = value as Readonly<Record<string, unknown>>;
+  if (bag['schema'] !== 'lubberline-ship') return refuse('not-a-ship');
+  if (bag['version'] !== 1) return refuse('unknown-version', String(bag['version']));
+  const texts: Record<string, string> = {};
+  for (const name of textNames) {
+    const part = bag[name] ?? '';
+    if (typeof part !== 'string') return refuse('not-a-text', name);
+    texts[name] = part;
+  }
+  const given = bag['card'] ?? null;
+  const card = given === null ? null : readDeviationCard(given);
+  if (card && !card.ok) return refuse('not-a-card', card.where || 'card');
+  return { ok: true, file: { schema: 'lubberline-ship', version: 1, ...(texts as Record<(typeof textNames)[number], string>), card: card ? card.card : null } };
+}

@@ -1,0 +1,304 @@
+import { ContextProvider } from '@lit/context';
+import { css, html, nothing } from 'lit';
+import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import type { DeviationCard } from '../../core/deviation/deviation-card.js';
+import { formatInstant } from '../../core/time/instant.js';
+import { deviationTableField, deviationTableView } from '../shared/deviation-table-field.js';
+import { deviationTableStyles } from '../shared/deviation-table-styles.js';
+import { LubberRecordRequestEvent } from '../shared/events.js';
+import type { RecordRequestDetail } from '../shared/events.js';
+import { textOf, valueOf } from '../shared/field.js';
+import type { FieldInput } from '../shared/field.js';
+import { fieldView } from '../shared/field-view.js';
+import { readGivenCard } from '../shared/given-card.js';
+import { cardProblemView } from '../shared/given-card-view.js';
+import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
+import { shipContext } from '../shared/ship-context.js';
+import type { Ship, ShipValues } from '../shared/ship-context.js';
+import { bearingField, dateField, errorField, heightOfEyeField, latitudeField, longitudeField, timeField } from '../shared/trade-fields.js';
+import { readShipFile, writeShipFile } from './ship-file.js';
+import type { ShipFile } from './ship-file.js';
+import { shipMessages } from './ship-messages.js';
+import { recall, remember } from './ship-memory.js';
+
+const fields = {
+  latitude: latitudeField,
+  longitude: longitudeField,
+  date: dateField,
+  time: timeField,
+  heightOfEye: heightOfEyeField,
+  heading: bearingField('C'),
+  variation: errorField,
+  table: deviationTableField,
+};
+
+const shared = ['latitude', 'longitude', 'date', 'time', 'heightOfEye', 'heading', 'variation'] as const;
+
+const shipStyles = css`
+  .bar { display: flex; flex-wrap: wrap; gap: 0.1rem 1.25rem; align-items: baseline; }
+  .bar h2 { margin: 0; }
+  .grid { display: grid; grid-template-columns: repeat(auto-fit, minmax(14rem, 1fr)); gap: 0 2rem; padding-block-start: 0.5rem; }
+  textarea { inline-size: 100%; font: inherit; font-variant-numeric: tabular-nums; color: var(--ink); background: var(--raise); border: 1px solid var(--edge); border-radius: 3px; padding: 0.4rem 0.5rem; }
+  .plain-text input { font-size: 1rem; }
+`;
+
+/**
+ * Shares a ship's place, time, compass and deviation card with the widgets inside it, and
+ * passes what they offer to the record book on to a book inside it. Nothing needs it.
+ *
+ * @element lubber-ship
+ * @slot - the widgets that share the ship
+ * @csspart frame - the bar above the widgets
+ * @csspart field - one field with its label
+ */
+export class LubberShip extends LubberElement {
+  static override styles: CSSResultGroup = [sharedStyles, deviationTableStyles, shipStyles];
+
+  /** Name of the ship. */
+  @property() name = '';
+
+  /** Name of the compass the card is of, such as `standard`. */
+  @property({ attribute: 'compass-name' }) compassName = '';
+
+  /** Degrees, north positive, or text such as `33-24.0N`. */
+  @property() latitude?: string | number;
+
+  /** Degrees, east positive, or text such as `071-42.5W`. */
+  @property() longitude?: string | number;
+
+  /** The whole instant, ISO 8601 UTC; fills date and time. */
+  @property() instant?: string | Date;
+
+  /** Day, UTC. */
+  @property() date?: string;
+
+  /** Time of day, UTC. */
+  @property() time?: string;
+
+  /** Metres. */
+  @property({ attribute: 'height-of-eye' }) heightOfEye?: string | number;
+
+  /** Ship's head by compass, degrees. */
+  @property() heading?: string | number;
+
+  /** Degrees, east positive; left empty, each widget asks the magnetic model. */
+  @property() variation?: string | number;
+
+  /** The deviation card: plain data, or JSON in the attribute. */
+  @property() card?: DeviationCard | string | null;
+
+  /** The card as typed or pasted: heading and deviation on each line. */
+  @property() table?: string;
+
+  /** Keeps the ship in this browser under the name given; without it nothing is kept. */
+  @property() remember = '';
+
+  @state() private fileText = '';
+  @state() private fileProblem = '';
+
+  protected readonly messages = shipMessages;
+  protected readonly fields = fields;
+
+  readonly #listeners = new Set<(detail: RecordRequestDetail) => void>();
+  readonly #provider = new ContextProvider(this, { context: shipContext, initialValue: this.#shared() });
+  /** The shared record as text: widgets are told only when it changes. */
+  #told = '';
+
+  constructor() {
+    super();
+    this.addEventListener(LubberRecordRequestEvent.type, (event) => {
+      // A book inside takes it; without one the event goes on to whoever listens on the page.
+      for (const listener of this.#listeners) listener((event as LubberRecordRequestEvent).detail);
+    });
+  }
+
+  /** The card in use: as typed, or as given; null without one. */
+  get cardInUse(): DeviationCard | null {
+    return valueOf(this.read(fields.table, 'table')) ?? readGivenCard(this.card).card;
+  }
+
+  /** The ship as plain data, as it is written to a file. */
+  get result(): ShipFile {
+    const text = (name: 'latitude' | 'longitude' | 'heightOfEye' | 'variation' | 'heading'): string => textOf(fields[name], this.input(name));
+    return {
+      schema: 'lubberline-ship',
+      version: 1,
+      name: this.name,
+      compassName: this.compassName,
+      latitude: text('latitude'),
+      longitude: text('longitude'),
+      heightOfEye: text('heightOfEye'),
+      variation: text('variation'),
+      heading: text('heading'),
+      card: this.cardInUse,
+    };
+  }
+
+  #shared(): Ship {
+    const values: Record<string, FieldInput> = {};
+    for (const name of shared) {
+      const input = this.input(name);
+      if (input !== undefined && input !== null && input !== '') values[name] = input;
+    }
+    return {
+      name: this.name,
+      compassName: this.compassName,
+      values: values as ShipValues,
+      card: this.cardInUse,
+      useCard: (card) => this.#useCard(card),
+      onRecordRequest: (listener) => {
+        this.#listeners.add(listener);
+        return () => this.#listeners.delete(listener);
+      },
+    };
+  }
+
+  #useCard(card: DeviationCard): void {
+    this.card = card;
+    this.change('table', undefined);
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    const kept = recall(this.remember);
+    if (kept) this.#takeOver(kept);
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    super.willUpdate(changed);
+    splitInstant(this, changed);
+    const ship = this.#shared();
+    const told = JSON.stringify([ship.name, ship.compassName, ship.values, ship.card]);
+    if (told === this.#told) return;
+    this.#told = told;
+    this.#provider.setValue(ship);
+    if (this.hasUpdated) remember(this.remember, this.result);
+  }
+
+  protected override resultDetail() {
+    return { inputs: {}, result: this.result };
+  }
+
+  #takeOver(file: ShipFile): void {
+    this.name = file.name;
+    this.compassName = file.compassName;
+    for (const name of ['latitude', 'longitude', 'heightOfEye', 'variation', 'heading'] as const) this.change(name, file[name] || undefined);
+    this.card = file.card;
+    this.change('table', undefined);
+  }
+
+  #readFile(): void {
+    const reading = readShipFile(this.fileText);
+    this.fileProblem = reading.ok ? '' : this.t(`ship.file.${reading.reason}`, { where: reading.where });
+    if (!reading.ok) return;
+    this.#takeOver(reading.file);
+    this.say(this.t('ship.file.taken'));
+  }
+
+  #summary(): string {
+    const latitude = this.read(fields.latitude, 'latitude');
+    const longitude = this.read(fields.longitude, 'longitude');
+    const instant = combinedInstant(this.read(fields.date, 'date'), this.read(fields.time, 'time'));
+    const card = this.cardInUse;
+    return this.t('ship.summary', {
+      place:
+        latitude.state === 'value' && longitude.state === 'value'
+          ? `${fields.latitude.show(latitude.value)} ${fields.longitude.show(longitude.value)}`
+          : this.t('ship.place.none'),
+      time: instant ? formatInstant(instant).replace('T', ' ').replace('Z', ' UTC') : this.t('ship.time.none'),
+      card: !card
+        ? this.t('ship.card.none')
+        : card.kind === 'table'
+          ? this.t('ship.card.table', { count: card.rows.length })
+          : this.t('ship.card.coefficients'),
+    });
+  }
+
+  #nameView(name: 'name' | 'compassName'): TemplateResult {
+    return html`<div class="field plain-text" part="field">
+      <label for=${name}>${this.t(`ship.${name}`)}</label>
+      <div class="entry">
+        <input
+          id=${name}
+          type="text"
+          autocomplete="off"
+          spellcheck="false"
+          .value=${live(this[name])}
+          ?readonly=${this.isLocked(name)}
+          @input=${(event: Event) => this.change(name, (event.target as HTMLInputElement).value)}
+        />
+      </div>
+    </div>`;
+  }
+
+  #fileView(): TemplateResult {
+    return html`<details>
+      <summary>${this.t('ship.file')}</summary>
+      <p class="hint" id="file-hint">${this.t('ship.file.hint')}</p>
+      <label class="legend" for="file">${this.t('ship.file.label')}</label>
+      <textarea
+        id="file"
+        rows="6"
+        spellcheck="false"
+        aria-describedby="file-hint file-problem"
+        .value=${live(this.fileText)}
+        @input=${(event: Event) => (this.fileText = (event.target as HTMLTextAreaElement).value)}
+      ></textarea>
+      <p class="problem" id="file-problem" ?hidden=${!this.fileProblem}>${this.fileProblem}</p>
+      <p class="row">
+        <button
+          type="button"
+          @click=${() => {
+            this.fileText = writeShipFile(this.result);
+            this.fileProblem = '';
+            this.say(this.t('ship.file.written'));
+          }}
+        >
+          ${this.t('ship.file.write')}
+        </button>
+        <button type="button" @click=${() => this.#readFile()}>${this.t('ship.file.read')}</button>
+      </p>
+    </details>`;
+  }
+
+  #editView(): TemplateResult {
+    const state = {
+      latitude: this.read(fields.latitude, 'latitude'),
+      longitude: this.read(fields.longitude, 'longitude'),
+      date: this.read(fields.date, 'date'),
+      time: this.read(fields.time, 'time'),
+    };
+    const plain = (name: 'heightOfEye' | 'heading' | 'variation'): TemplateResult =>
+      fieldView(this, name, fields[name], this.read(fields[name], name), {
+        label: this.t(`sight.${name}`),
+        placeholder: name === 'variation' ? this.t('sight.variation.model') : '',
+      });
+    const made = this.card && this.table === undefined;
+    return html`<details class="no-print">
+      <summary>${this.t('ship.edit')}</summary>
+      <div class="grid">
+        <div>${placeView(this, state, fields)} ${plain('heightOfEye')} ${plain('heading')}</div>
+        <div>${whenView(this, state, fields)} ${plain('variation')} ${this.#nameView('name')} ${this.#nameView('compassName')}</div>
+        <div>
+          ${deviationTableView(this, 'table', this.read(fields.table, 'table'), this.t('ship.card'))}
+          ${made ? html`<p class="hint">${this.t('ship.card.made')}</p>` : nothing} ${cardProblemView(this, readGivenCard(this.card))}
+        </div>
+      </div>
+      ${this.#fileView()}
+    </details>`;
+  }
+
+  protected override render(): TemplateResult {
+    return html`${this.frame(html`
+        <div class="bar">
+          <h2>${this.name || this.t('ship.unnamed')}</h2>
+          <span class="soft small">${this.#summary()}</span>
+        </div>
+        ${this.#editView()}
+      `)}
+      <slot></slot>`;
+  }
+}

@@ -1,0 +1,162 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import { sendKeys } from '@web/test-runner-commands';
+import '../../../components/amplitude/define.js';
+import '../../../components/ship/define.js';
+import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
+import type { LubberShip } from '../../../components/ship/ship.js';
+import { LubberRecordRequestEvent } from '../../../components/shared/events.js';
+import type { RecordRequestDetail } from '../../../components/shared/events.js';
+import { assertAccessible } from '../../support/axe.js';
+
+const root = (element: Element): ShadowRoot => element.shadowRoot as ShadowRoot;
+const input = (element: Element, name: string): HTMLInputElement => root(element).querySelector(`#${name}`) as HTMLInputElement;
+
+async function aboard(): Promise<{ ship: LubberShip; sight: LubberAmplitude }> {
+  const ship = await fixture<LubberShip>(html`<lubber-ship
+    name="Halcyon Tern"
+    latitude="48-17.0S"
+    longitude="071-42.5W"
+    instant="2026-11-26T08:52:40Z"
+    height-of-eye="18"
+    heading="040"
+    ><lubber-amplitude bearing="113.5"></lubber-amplitude
+  ></lubber-ship>`);
+  const sight = ship.querySelector('lubber-amplitude') as LubberAmplitude;
+  await sight.updateComplete;
+  return { ship, sight };
+}
+
+async function settle(...elements: (LubberShip | LubberAmplitude)[]): Promise<void> {
+  for (let round = 0; round < 3; round += 1) for (const element of elements) await element.updateComplete;
+}
+
+async function retype(element: LubberAmplitude, name: string, text: string): Promise<void> {
+  input(element, name).focus();
+  input(element, name).select();
+  if (text) await sendKeys({ type: text });
+  else await sendKeys({ press: 'Delete' });
+  await sendKeys({ press: 'Tab' });
+  await element.updateComplete;
+}
+
+describe('a widget aboard a ship', () => {
+  it('takes place, time, height of eye and head from the ship', async () => {
+    const { sight } = await aboard();
+    expect(input(sight, 'latitude').value).to.equal('48-17.0S');
+    expect(input(sight, 'time').value).to.equal('08:52:40');
+    expect(input(sight, 'heightOfEye').value).to.equal('18');
+    // The same sight alone, from the tests of the amplitude: error 9.0° E.
+    expect(sight.result?.error).to.be.closeTo(9, 0.1);
+  });
+
+  it('follows the ship when she moves', async () => {
+    const { ship, sight } = await aboard();
+    ship.latitude = '30N';
+    await settle(ship, sight);
+    expect(input(sight, 'latitude').value).to.equal('30N');
+  });
+
+  it('keeps to itself what is typed in it, and goes back to the ship when the field is emptied', async () => {
+    const { ship, sight } = await aboard();
+    await retype(sight, 'latitude', '10S');
+    expect(input(sight, 'latitude').value).to.equal('10S');
+    expect(ship.latitude).to.equal('48-17.0S');
+    await retype(sight, 'latitude', '');
+    expect(input(sight, 'latitude').value).to.equal('48-17.0S');
+  });
+
+  it('asks the ship’s card for the deviation on its head', async () => {
+    const { ship, sight } = await aboard();
+    ship.card = { kind: 'table', rows: [{ heading: 0, deviation: -1 }, { heading: 40, deviation: -1.5 }, { heading: 180, deviation: 2 }] };
+    await settle(ship, sight);
+    expect(sight.result?.cardDeviation).to.be.closeTo(-1.5, 1e-9);
+  });
+
+  it('is told of a card that a swing has made', async () => {
+    const { ship, sight } = await aboard();
+    ship.table = '000 1E\n180 1E';
+    await settle(ship, sight);
+    expect(sight.result?.cardDeviation).to.be.closeTo(1, 1e-9);
+    sight.ship?.useCard({ kind: 'approximate', coefficients: { A: -3, B: 0, C: 0, D: 0, E: 0 } });
+    await settle(ship, sight);
+    expect(sight.result?.cardDeviation).to.be.closeTo(-3, 1e-9);
+  });
+
+  it('has its entries passed on to the book aboard', async () => {
+    const { sight } = await aboard();
+    const heard: RecordRequestDetail[] = [];
+    const stop = sight.ship?.onRecordRequest((detail) => heard.push(detail));
+    sight.dispatchEvent(new LubberRecordRequestEvent({ widget: 'lubber-amplitude', entry: { method: 'amplitude' } }));
+    stop?.();
+    sight.dispatchEvent(new LubberRecordRequestEvent({ widget: 'lubber-amplitude', entry: { method: 'amplitude' } }));
+    expect(heard.length).to.equal(1);
+  });
+
+  it('works on alone when it leaves the ship', async () => {
+    const { ship, sight } = await aboard();
+    ship.parentElement?.append(sight);
+    await settle(ship, sight);
+    expect(root(sight).querySelector('.frame')?.textContent).not.to.match(/NaN|undefined/);
+  });
+});
+
+describe('the ship', () => {
+  it('sums up what is shared in one line', async () => {
+    const { ship } = await aboard();
+    expect(root(ship).querySelector('.bar')?.textContent?.replace(/\s+/g, ' ').trim()).to.equal(
+      'Halcyon Tern 48° 17.0′ S 071° 42.5′ W · 2026-11-26 08:52:40 UTC · no deviation card',
+    );
+    for (const details of root(ship).querySelectorAll('details')) details.open = true;
+    await assertAccessible(ship);
+  });
+
+  it('is written as text and taken over again, the same', async () => {
+    const { ship } = await aboard();
+    ship.card = { kind: 'table', rows: [{ heading: 0, deviation: -1 }, { heading: 180, deviation: 2 }] };
+    await ship.updateComplete;
+    const before = ship.result;
+    const [write, read] = root(ship).querySelectorAll<HTMLButtonElement>('details details button');
+    write?.click();
+    await ship.updateComplete;
+    const text = (root(ship).querySelector('#file') as HTMLTextAreaElement).value;
+    ship.latitude = '1N';
+    ship.card = null;
+    await ship.updateComplete;
+    read?.click();
+    await ship.updateComplete;
+    expect(ship.result).to.deep.equal(before);
+    expect(JSON.parse(text)).to.deep.equal(before);
+  });
+
+  for (const [text, said] of [
+    ['{', /no JSON/],
+    ['[]', /not a ship’s text/],
+    ['{"schema":"lubberline-ship","version":2}', /version 2/],
+    ['{"schema":"lubberline-ship","version":1,"latitude":5}', /latitude is no text/],
+    ['{"schema":"lubberline-ship","version":1,"card":{"kind":"table","rows":[{"heading":1}]}}', /card cannot be read/],
+  ] as const) {
+    it(`refuses ${text} whole, in words`, async () => {
+      const { ship } = await aboard();
+      const box = root(ship).querySelector('#file') as HTMLTextAreaElement;
+      box.value = text;
+      box.dispatchEvent(new Event('input'));
+      root(ship).querySelectorAll<HTMLButtonElement>('details details button')[1]?.click();
+      await ship.updateComplete;
+      expect(root(ship).querySelector('#file-problem')?.textContent).to.match(said);
+      expect(ship.latitude).to.equal('48-17.0S');
+      expect(box.value).to.equal(text);
+    });
+  }
+
+  it('keeps itself under a name only when asked to', async () => {
+    localStorage.clear();
+    await aboard();
+    expect(localStorage.length).to.equal(0);
+    const first = await fixture<LubberShip>(html`<lubber-ship remember="test" latitude="1N"></lubber-ship>`);
+    first.latitude = '2N';
+    await first.updateComplete;
+    const second = await fixture<LubberShip>(html`<lubber-ship remember="test"></lubber-ship>`);
+    expect(second.latitude).to.equal('2N');
+    localStorage.clear();
+  });
+});
