@@ -3,29 +3,42 @@
  * Node itself, since it runs before anything is installed, and skips what is done already.
  */
 import { spawnSync } from 'node:child_process';
-import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 export const projectFolder = fileURLToPath(new URL('..', import.meta.url));
 
+/** Runs a command in the open; whether it succeeded. */
 function run(command, args) {
   const { status } = spawnSync(command, args, { cwd: projectFolder, stdio: ['ignore', 'inherit', 'inherit'] });
-  if (status !== 0) {
-    console.error(`${command} ${args.join(' ')} failed.`);
-    process.exit(status ?? 1);
-  }
+  if (status !== 0) console.error(`${command} ${args.join(' ')} failed.`);
+  return status === 0;
 }
 
-/** Installs the packages of the lock file unless the last install was of the same one. */
+function packagesOf(lockFile) {
+  return existsSync(lockFile) ? JSON.parse(readFileSync(lockFile, 'utf8')).packages : {};
+}
+
+/**
+ * Whether every package of the lock file is there in its version, by npm's own list of what
+ * it installed; those of other platforms may be missing. Whoever installed them, they stay:
+ * `npm ci` begins by deleting all of them, and without a network that cannot be mended.
+ */
+export function packagesAreInstalled(folder = projectFolder) {
+  const installed = packagesOf(join(folder, 'node_modules', '.package-lock.json'));
+  return Object.entries(packagesOf(join(folder, 'package-lock.json'))).every(([path, { version, optional }]) => {
+    if (path === '' || (optional && !installed[path])) return true;
+    return installed[path]?.version === version && existsSync(join(folder, path));
+  });
+}
+
+/** Installs the packages of the lock file unless they are there. */
 export function ensurePackages() {
-  const stamp = new URL('../node_modules/.lubberline-installed', import.meta.url);
-  const lock = createHash('sha256').update(readFileSync(new URL('../package-lock.json', import.meta.url))).digest('hex');
-  if (existsSync(stamp) && readFileSync(stamp, 'utf8') === lock) return;
+  if (packagesAreInstalled()) return;
   console.log('Installing packages …');
   // Scripts stay off: no package here needs its own, and some would fetch a browser.
-  run('npm', ['ci', '--include=dev', '--ignore-scripts', '--no-audit', '--no-fund']);
-  writeFileSync(stamp, lock);
+  if (!run('npm', ['ci', '--include=dev', '--ignore-scripts', '--no-audit', '--no-fund'])) process.exit(1);
 }
 
 const chromiumPlaces = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
@@ -38,19 +51,25 @@ function find(variable, places) {
 export const findChromium = () => find('CHROME_PATH', chromiumPlaces);
 export const findFirefox = () => find('FIREFOX_PATH', firefoxPlaces);
 
-/** Installs Chromium and Firefox with apt where they are missing and this is root. */
+/** Whether the tests are asked to run in Firefox too. */
+export const wantsFirefox = () => process.env.LUBBERLINE_BROWSERS === 'all';
+
+/** Installs the browsers that the tests will use, with apt, where one is missing and this is root. */
 export function ensureBrowsers() {
-  if (findChromium() && findFirefox()) return;
-  const canInstall = process.getuid?.() === 0 && existsSync('/usr/bin/apt-get');
-  if (canInstall) {
-    console.log('Installing browsers for the tests …');
+  const missing = [...(findChromium() ? [] : ['chromium']), ...(!wantsFirefox() || findFirefox() ? [] : ['firefox-esr'])];
+  if (missing.length === 0) return;
+  if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
+    console.log(`Installing ${missing.join(' and ')} for the tests …`);
+    // An index that cannot be renewed may still serve.
     run('apt-get', ['update', '-q']);
-    run('apt-get', ['install', '-y', '-q', '--no-install-recommends', 'chromium', 'firefox-esr', 'fonts-dejavu-core']);
+    run('apt-get', ['install', '-y', '-q', '--no-install-recommends', ...missing, 'fonts-dejavu-core']);
   }
   if (!findChromium()) {
-    console.error(
-      'The tests need Chromium: install it as root with "apt-get update && apt-get install -y chromium firefox-esr", or set CHROME_PATH.',
-    );
+    console.error('The tests need Chromium: install it as root with "apt-get update && apt-get install -y chromium", or set CHROME_PATH.');
+    process.exit(2);
+  }
+  if (wantsFirefox() && !findFirefox()) {
+    console.error('The tests were asked to run in Firefox too, and there is none: install firefox-esr, or set FIREFOX_PATH.');
     process.exit(2);
   }
 }

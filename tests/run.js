@@ -1,14 +1,12 @@
 /**
  * `npm test`: installs what is missing, then checks types and style, builds, and runs every
- * test. `npm test -- core` runs one part: types, lint, core, package, components or pages.
+ * test. `npm test -- core` runs one part: types, lint, build,
+ * core, package, components or pages.
  */
 import { spawn } from 'node:child_process';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { ensureBrowsers, ensurePackages, projectFolder } from './install.js';
-
-ensurePackages();
-ensureBrowsers();
 
 const bin = (name) => join('node_modules', '.bin', name);
 
@@ -73,10 +71,15 @@ if (unknown.length > 0) {
   process.exit(2);
 }
 
+const isAsked = (part) => asked.length === 0 || asked.includes(part);
+
+ensurePackages();
+if (isAsked('components') || isAsked('pages')) ensureBrowsers();
+
 let passed = 0;
 let failed = 0;
 for (const [name, part] of Object.entries(parts)) {
-  if (asked.length > 0 && !asked.includes(name)) continue;
+  if (!isAsked(name)) continue;
   console.log(`— ${name}`);
   for (const result of await part()) {
     passed += result.passed;

@@ -3,7 +3,7 @@ import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { summaryReporter } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { puppeteerLauncher } from '@web/test-runner-puppeteer';
-import { findChromium, findFirefox } from './install.js';
+import { findChromium, findFirefox, wantsFirefox } from './install.js';
 import { bundlePackages } from './support/bundle-packages.js';
 
 const quiet = [
@@ -38,7 +38,7 @@ function countReporter() {
   };
 }
 
-const firefox = process.env.LUBBERLINE_BROWSERS === 'all' ? findFirefox() : undefined;
+const firefox = wantsFirefox() ? findFirefox() : undefined;
 
 export default {
   rootDir: fileURLToPath(new URL('..', import.meta.url)),
