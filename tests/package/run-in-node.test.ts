@@ -1,0 +1,33 @@
+import assert from 'node:assert/strict';
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { after, before, describe, it } from 'node:test';
+import { projectFolder } from '../install.js';
+
+describe('the count of tests run in Node', () => {
+  let folder: string;
+  before(() => (folder = mkdtempSync(join(tmpdir(), 'lubberline-'))));
+  after(() => rmSync(folder, { recursive: true }));
+
+  /** The last line and the exit code of a run of one file. */
+  function countOf(name: string, body: string): string {
+    const file = join(folder, `${name}.test.mjs`);
+    writeFileSync(file, `import { after, describe, it } from 'node:test';\n${body}`);
+    // Node refuses to run tests from within a test unless this is taken away.
+    const env = { ...process.env };
+    delete env.NODE_TEST_CONTEXT;
+    const { stdout, status } = spawnSync(process.execPath, ['tests/run-in-node.js', file], { cwd: projectFolder, encoding: 'utf8', env });
+    return `${stdout.trim().split('\n').pop() ?? ''}, exit ${status}`;
+  }
+
+  const runs: readonly [what: string, body: string, said: string][] = [
+    ['tests in groups, not the groups', "describe('group', () => { it('one', () => {}); it('two', () => {}); });", 'in Node: 2 passed, 0 failed, exit 0'],
+    ['a failed test once', "describe('group', () => { it('one', () => { throw new Error('no'); }); });", 'in Node: 0 passed, 1 failed, exit 1'],
+    ['a group that breaks before its tests', "describe('group', () => { throw new Error('no'); }); it('one', () => {});", 'in Node: 1 passed, 1 failed, exit 1'],
+    ['a group that breaks after its tests', "describe('group', () => { after(() => { throw new Error('no'); }); it('one', () => {}); });", 'in Node: 1 passed, 1 failed, exit 1'],
+    ['nothing for a skipped test', "it.skip('one', () => {}); it('two', () => {});", 'in Node: 1 passed, 0 failed, exit 0'],
+  ];
+  for (const [what, body, said] of runs) it(`counts ${what}`, () => assert.equal(countOf(what.replace(/\W/g, '-'), body), said));
+});
