@@ -8,7 +8,8 @@ import { spokenError } from './spoken.js';
 
 /** What a sight's headline needs of its result. */
 export interface Headline {
-  readonly trueBearing: number;
+  /** Null where the error is the mean of several directions. */
+  readonly trueBearing: number | null;
   readonly error: number;
   readonly compass: 'magnetic' | 'gyro';
   readonly doubt: Doubt;
@@ -58,7 +59,7 @@ export function headlineView(host: LubberElement, result: Headline): TemplateRes
       </span>
     </p>
     <dl class="split" part="split">
-      ${part(host.t('sight.split.true'), formatBearing(result.trueBearing), formatBearing(result.trueBearing))}
+      ${result.trueBearing === null ? nothing : part(host.t('sight.split.true'), formatBearing(result.trueBearing), formatBearing(result.trueBearing))}
       ${gyro ? nothing : variationPart(host, result.variation)}
       ${deviation === null ? nothing : errorPart('sight.split.deviation', deviation)}
       ${cardDeviation === null ? nothing : errorPart('sight.split.card', cardDeviation)}
