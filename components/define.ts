@@ -7,3 +7,4 @@ import './iron/define.js';
 import './conversion/define.js';
 import './azimuth/define.js';
 import './ship/define.js';
+import './transit/define.js';

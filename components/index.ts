@@ -11,6 +11,7 @@ export { LubberIron } from './iron/iron.js';
 export type { BenchResult } from './iron/bench-result.js';
 export type { BenchState } from './iron/bench-state.js';
 export { LubberShip } from './ship/ship.js';
+export { LubberTransit } from './transit/transit.js';
 export { LubberVariation } from './variation/variation.js';
 export { LubberRecordRequestEvent, LubberResultEvent } from './shared/events.js';
 export type { RecordRequestDetail, ResultDetail } from './shared/events.js';

@@ -1,0 +1,98 @@
+import { html, nothing, svg } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatBearing } from '../../core/angle/format-angle.js';
+import { cosDegrees, sinDegrees } from '../../core/angle/trigonometry.js';
+import type { MarkError, TransitSight } from '../../core/sight/transit-sight.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { spokenBearing, spokenError } from '../shared/spoken.js';
+
+/** Side of the drawing, units that are pixels at full size. */
+const SIDE = { wide: 400, narrow: 288 } as const;
+
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+interface North {
+  /** True direction of this north, degrees. */
+  readonly bearing: number;
+  readonly label: string;
+  readonly colour: string;
+  readonly dash: string;
+}
+
+function at(centre: number, bearing: number, radius: number): Point {
+  return { x: centre + radius * sinDegrees(bearing), y: centre - radius * cosDegrees(bearing) };
+}
+
+/** Text beside a point on a ray from the centre, on its outer side. */
+function label(centre: number, point: Point, text: string, kind = ''): TemplateResult {
+  const right = point.x > centre + 2;
+  const anchor = Math.abs(point.x - centre) < 12 ? 'middle' : right ? 'start' : 'end';
+  const dy = point.y < centre ? -6 : 14;
+  return svg`<text class=${kind} x=${point.x + (anchor === 'middle' ? 0 : right ? 5 : -5)} y=${point.y + dy} text-anchor=${anchor}>${text}</text>`;
+}
+
+function northsOf(host: LubberElement, result: TransitSight): North[] {
+  const gyro = result.compass === 'gyro';
+  const norths: North[] = [{ bearing: 0, label: host.t('transit.north.true'), colour: 'var(--ink)', dash: '' }];
+  if (!gyro && result.variation.source !== 'none') {
+    norths.push({ bearing: result.variation.value, label: host.t('transit.north.magnetic'), colour: 'var(--soft)', dash: '6 3' });
+  }
+  norths.push({ bearing: result.error, label: host.t(gyro ? 'transit.north.gyro' : 'transit.north.compass'), colour: 'var(--accent)', dash: '2 3' });
+  return norths;
+}
+
+/** The norths as arrows of different length, so that their names do not meet. */
+function northView(centre: number, north: North, radius: number): TemplateResult {
+  const tip = at(centre, north.bearing, radius);
+  const [left, right] = [at(centre, north.bearing - 3, radius - 11), at(centre, north.bearing + 3, radius - 11)];
+  return svg`<line x1=${centre} y1=${centre} x2=${tip.x} y2=${tip.y} stroke=${north.colour} stroke-width="1.4" stroke-dasharray=${north.dash || nothing}></line>
+    <path d="M${left.x} ${left.y} L${tip.x} ${tip.y} L${right.x} ${right.y}" fill="none" stroke=${north.colour} stroke-width="1.4"></path>`;
+}
+
+/** How far along the ray the front mark stands: to scale where the distances are known. */
+function frontPart({ markDistance, shipDistance, ship }: MarkError): number {
+  if (markDistance === null) return 1;
+  const toScale = shipDistance !== null && ship?.side === 'before';
+  return Math.min(0.85, Math.max(0.3, toScale ? shipDistance / (shipDistance + markDistance) : 0.6));
+}
+
+function lineView(host: LubberElement, centre: number, reach: number, mark: MarkError, number: number | null): TemplateResult {
+  const far = at(centre, mark.trueBearing, reach);
+  const behind = at(centre, mark.trueBearing, -reach * 0.25);
+  const front = at(centre, mark.trueBearing, reach * 0.92 * frontPart(mark));
+  const rear = at(centre, mark.trueBearing, reach * 0.92);
+  const post = ({ x, y }: Point, size: number): TemplateResult =>
+    svg`<path d="M${x} ${y - size} L${x + size * 0.8} ${y + size * 0.7} H${x - size * 0.8} Z" fill="var(--paper)" stroke="var(--body)" stroke-width="1.8"></path>`;
+  const marks = mark.kind === 'charted' ? nothing : mark.kind === 'one-mark' ? post(rear, 8) : svg`${post(front, 7)}${post(rear, 9)}`;
+  const text = number === null ? formatBearing(mark.trueBearing) : `${number}: ${formatBearing(mark.trueBearing)}`;
+  return svg`<line x1=${behind.x} y1=${behind.y} x2=${far.x} y2=${far.y} stroke="var(--body)" stroke-width="1.6"></line>${marks}
+    ${label(centre, at(centre, mark.trueBearing, reach + 4), text)}`;
+}
+
+/**
+ * The ship in the middle, the lines she saw and the norths, all directions to scale: the error
+ * is the angle between true north and the compass's.
+ */
+export function transitPicture(host: LubberElement, result: TransitSight): TemplateResult {
+  const side = host.width.narrow ? SIDE.narrow : SIDE.wide;
+  const centre = side / 2;
+  const reach = centre - 46;
+  const several = result.marks.length > 1;
+  const [first] = result.marks;
+  const error = spokenError(result.error, host.t);
+  const summary =
+    first && !several
+      ? host.t('transit.picture.one', { true: spokenBearing(first.trueBearing, host.t), compass: spokenBearing(first.compassBearing, host.t), error })
+      : host.t('transit.picture.several', { count: result.marks.length, error });
+  const magnetic = result.variation.source === 'none' || result.compass === 'gyro' ? '' : ` ${host.t('transit.picture.magnetic', { variation: spokenError(result.variation.value, host.t) })}`;
+  const norths = northsOf(host, result);
+  return html`<svg viewBox="0 0 ${side} ${side}" role="img" aria-label="${summary}${magnetic}" class="plan" dir="ltr">
+    ${result.marks.map((mark, index) => lineView(host, centre, reach, mark, several ? index + 1 : null))}
+    ${norths.map((north, index) => northView(centre, north, reach - index * 34))}
+    ${norths.map((north, index) => label(centre, at(centre, north.bearing, reach - index * 34), north.label, 'soft'))}
+    <circle cx=${centre} cy=${centre} r="6" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.6"></circle>
+  </svg>`;
+}
