@@ -28,7 +28,7 @@ export const curveMessages: Catalogue = {
   'curve.beyond': 'beyond the limit of {limit}',
   'curve.readout': '{heading} by compass: deviation {deviation}, magnetic {magnetic}.',
   'curve.readout.none': '{heading} by compass: this card gives no single deviation.',
-  'curve.readout.other': '{name} {deviation}',
+  'curve.readout.other': 'Curve {name}: {deviation}.',
   'curve.readout.back': 'To steer {heading} magnetic: {compass} by compass.',
   'curve.readout.back.many': 'To steer {heading} magnetic: {compass} by compass all answer.',
   'curve.diagram': 'Diagram for conversion by hand',

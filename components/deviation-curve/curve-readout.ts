@@ -26,7 +26,7 @@ export function readoutView(host: LubberElement, state: CurveState, heading: num
     ${text}
     ${rest.map((curve) => {
       const other = curve.at(heading);
-      return other === null ? nothing : html` <span class="soft">${host.t('curve.readout.other', { name: curve.name, deviation: formatError(other) })};</span>`;
+      return other === null ? nothing : html` <span class="soft">${host.t('curve.readout.other', { name: curve.name, deviation: formatError(other) })}</span>`;
     })}
     ${backText(host, state, heading)}
   </output>`;

@@ -9,14 +9,14 @@ export const curveStyles = css`
   .figures { margin-block: 0.5rem 1rem; }
   .figures th.figure, .figures td.figure { text-align: end; }
   .figures tbody tr:nth-child(6n) > * { border-block-end-color: var(--edge); }
-  svg.diagonal { max-inline-size: 40rem; margin-block: 0.6rem; }
+  svg.diagonal { max-inline-size: 26rem; margin-block: 0.6rem; }
   .diagonal line.by-compass { stroke: var(--edge); stroke-dasharray: 1 4; }
   .diagonal line.by-magnetic { stroke: var(--line); }
   .diagonal .figure { paint-order: stroke; stroke: var(--paper); stroke-width: 4px; }
   .diagonal .walk { stroke: var(--ink); stroke-width: 2; }
   .narrow .slider { padding-inline: 50px 10px; }
   @media print {
-    .folded { position: static; inline-size: auto; block-size: auto; clip-path: none; }
+    .folded.folded:not(:focus-within) { position: static; inline-size: auto; block-size: auto; clip-path: none; }
     .slider { display: none; }
     .fields { display: none; }
     .frame .columns { grid-template: 'headline' auto 'explanation' auto / minmax(0, 1fr); }

@@ -9,8 +9,8 @@ const TOP = 16;
 const HALF = 180;
 
 /** How far from the scale the largest deviation may reach. */
-const REACH = { wide: 118, narrow: 48 } as const;
-const COLUMN = { wide: 310, narrow: 146 } as const;
+const REACH = { wide: 78, narrow: 48 } as const;
+const COLUMN = { wide: 196, narrow: 146 } as const;
 /** Flatter lines than this cannot be followed by eye: the old diagrams draw them at 60° from the scale. */
 const STEEPEST = 0.866 * DEGREE;
 

@@ -1,0 +1,98 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatAngle, formatNumber } from '../../core/angle/format-angle.js';
+import { cautionsView } from '../shared/caution-view.js';
+import { deviationChart } from '../shared/deviation-chart.js';
+import { deviationSummary } from '../shared/deviation-summary.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import type { CardContent, CardResult, Particulars } from './card-content.js';
+import { figuresView } from './card-figures.js';
+import { correctorNames } from './correctors.js';
+import type { Correctors } from './correctors.js';
+
+type Format = 'a4' | 'pocket';
+
+/** A particular with its name; where nothing is known there is a line to write on. */
+function entry(label: string, value: string): TemplateResult {
+  return html`<div>
+    <dt>${label}</dt>
+    <dd class=${value ? '' : 'blank'}>${value || html`<span class="spoken">–</span>`}</dd>
+  </div>`;
+}
+
+const microtesla = (value: number | null): string => (value === null ? '' : `${formatNumber(value, 1)} µT`);
+
+function particularsView(host: LubberElement, particulars: Particulars, format: Format): TemplateResult {
+  const { vessel, compassName, serial, place, date, horizontal, vertical } = particulars;
+  const t = host.t;
+  return html`<dl class="particulars">
+    ${entry(t('card.vessel'), vessel)} ${entry(t('card.compassName'), serial && format === 'pocket' ? `${compassName} ${serial}`.trim() : compassName)}
+    ${format === 'a4' ? entry(t('card.serial'), serial) : nothing} ${entry(t('card.place'), place)} ${entry(t('card.date'), date)}
+    ${format === 'a4' ? html`${entry(t('card.horizontal'), microtesla(horizontal))} ${entry(t('card.vertical'), microtesla(vertical))}` : nothing}
+  </dl>`;
+}
+
+function coefficientsText({ card }: CardResult): string {
+  if (card.kind === 'table') return '';
+  const decimals = card.kind === 'exact' ? 3 : 1;
+  const unit = card.kind === 'exact' ? '' : '°';
+  const { A, B, C, D, E } = card.coefficients;
+  return Object.entries({ A, B, C, D, E })
+    .map(([name, value]) => `${name} ${value > 0 ? '+' : ''}${formatNumber(value, decimals)}${unit}`)
+    .join('  ');
+}
+
+function correctorsView(host: LubberElement, correctors: Correctors): TemplateResult {
+  return html`<table class="correctors">
+    <thead>
+      <tr>
+        <th scope="col">${host.t('card.correctors')}</th>
+        <th scope="col">${host.t('card.corrector.what')}</th>
+        <th scope="col">${host.t('card.corrector.end')}</th>
+        <th scope="col">${host.t('card.corrector.distance')}</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${correctorNames.map((name) => {
+        const { what, end, distance } = correctors[name];
+        return html`<tr>
+          <th scope="row">${host.t(`card.corrector.${name}`)}</th>
+          <td>${what}</td>
+          <td>${end ? host.t(`card.end.${end}`) : ''}</td>
+          <td>${distance}</td>
+        </tr>`;
+      })}
+    </tbody>
+  </table>`;
+}
+
+function signatures(host: LubberElement, format: Format): TemplateResult {
+  const lines = format === 'a4' ? ['adjuster', 'master', 'dated'] : ['adjuster', 'dated'];
+  return html`<div class="signatures">${lines.map((name) => html`<p>${host.t(`card.sign.${name}`)}</p>`)}</div>`;
+}
+
+function ageText(host: LubberElement, { ageMonths }: CardResult): string {
+  return ageMonths === null || ageMonths < 0 ? '' : host.t(ageMonths === 1 ? 'card.age.one' : 'card.age', { months: ageMonths });
+}
+
+/** The card as it is printed: A4 with everything, or a pocket card with the figures alone. */
+export function cardPaper(host: LubberElement, { result, curve }: CardContent, format: Format): TemplateResult {
+  const { particulars, rows, check, limit } = result;
+  const t = host.t;
+  const chart = { name: t('card.title'), at: (heading: number) => curve.at(heading) };
+  const coefficients = coefficientsText(result);
+  const verdict = t(check.withinLimit ? 'card.within' : 'card.exceeds', { limit: formatAngle(limit.largest, 0) });
+  return html`<article class="paper ${format}" part="paper" aria-label=${t('card.title')}>
+    <h3>${t('card.title')}</h3>
+    ${particularsView(host, particulars, format)} ${figuresView(host, rows)}
+    <p class="verdict ${check.withinLimit ? '' : 'exceeds'}">${verdict} ${ageText(host, result)}</p>
+    ${format === 'a4'
+      ? html`${deviationChart({ curves: [chart], limit: limit.largest }, deviationSummary(chart, t), host.width.narrow ? 'narrow' : 'wide')}
+          ${coefficients ? html`<p class="coefficients"><bdi dir="ltr">${coefficients}</bdi></p>` : nothing} ${correctorsView(host, particulars.correctors)}`
+      : nothing}
+    ${particulars.remarks || format === 'a4' ? html`<dl class="remarks">${entry(t('card.remarks'), particulars.remarks)}</dl>` : nothing}
+    ${format === 'a4' ? cautionsView(host, result.cautions) : nothing}
+    <p class="standing small soft">${t(format === 'a4' ? 'card.standing' : 'card.standing.short')}</p>
+    ${signatures(host, format)}
+  </article>`;
+}

@@ -1,0 +1,61 @@
+import { css } from 'lit';
+
+export const cardStyles = css`
+  .paper { background: var(--raise); border: 1px solid var(--line); padding: 1.25rem; max-inline-size: 46rem; color: var(--ink); }
+  .paper.pocket { max-inline-size: 26rem; font-size: 0.85rem; padding: 0.8rem; }
+  .paper h3 { margin: 0 0 0.6rem; font-size: 1.2rem; }
+  .particulars { display: grid; grid-template-columns: repeat(auto-fit, minmax(9.5rem, 1fr)); gap: 0.4rem 1.2rem; margin: 0 0 0.8rem; }
+  .pocket .particulars { grid-template-columns: 1fr 1fr; gap: 0.2rem 0.8rem; margin-block-end: 0.5rem; }
+  .paper dt { color: var(--soft); font-size: var(--small); }
+  .paper dd { margin: 0; overflow-wrap: anywhere; }
+  .paper dd.blank { border-block-end: 1px solid var(--edge); min-block-size: 1.4em; }
+  .halves { display: grid; grid-template-columns: 1fr 1fr; gap: 0 2rem; }
+  .pocket .halves { gap: 0 0.9rem; }
+  .narrow .paper { padding: 0.6rem; }
+  .narrow .halves { gap: 0 0.7rem; }
+  .figures { inline-size: 100%; }
+  .figures th, .figures td { text-align: end; padding: 0.05rem 0.2rem 0.05rem 0; white-space: nowrap; }
+  .figures thead th { white-space: normal; vertical-align: bottom; }
+  .figures tbody th { color: var(--ink); font-size: inherit; }
+  .figures .point > * { font-weight: 600; }
+  .narrow .figures { font-size: 0.82rem; }
+  .narrow .figures thead th { font-size: 0.72rem; }
+  .pocket .figures { font-size: 0.85rem; }
+  .pocket .figures thead th { font-size: 0.72rem; }
+  .beyond td { color: var(--bad); }
+  .flag { font-size: 0.7em; margin-inline-start: 0.2em; }
+  .verdict { margin: 0.6rem 0; }
+  .verdict.exceeds { color: var(--bad); font-weight: 600; }
+  .paper .coefficients { font-size: 0.95rem; white-space: pre-wrap; }
+  .correctors { inline-size: 100%; margin-block: 0.6rem; table-layout: fixed; }
+  .correctors th[scope='row'] { color: var(--ink); font-size: inherit; }
+  .correctors th, .correctors td { overflow-wrap: anywhere; block-size: 1.7em; }
+  .remarks { margin: 0.4rem 0; }
+  .signatures { display: grid; grid-template-columns: 2fr 1.4fr 1fr; gap: 0 1.5rem; margin-block-start: 2.6rem; }
+  .pocket .signatures { grid-template-columns: 2fr 1fr; margin-block-start: 1.7rem; }
+  .signatures p { border-block-start: 1px solid var(--ink); margin: 0; padding-block-start: 0.15rem; font-size: var(--small); color: var(--soft); }
+  .paper .standing { margin-block: 0.6rem 0; border: 0; padding: 0; }
+  .correctors-entry table { inline-size: 100%; margin-block-end: 0.4rem; }
+  .correctors-entry caption { text-align: start; color: var(--soft); font-size: var(--small); }
+  .correctors-entry td { padding: 0; border: 0; inline-size: 33%; }
+  .correctors-entry input, .correctors-entry select {
+    inline-size: 100%; min-block-size: var(--target); font: inherit; font-size: 0.9rem; color: var(--ink); background: transparent; border: 0;
+    border-block-end: 1px solid var(--edge); border-radius: 0; padding: 0 0.2rem 0 0;
+  }
+  .correctors-entry select { background: var(--paper); }
+  @media print {
+    h2, .fields, .headline { display: none; }
+    .frame .columns { display: block; }
+    .paper { border: 0; padding: 0; max-inline-size: none; font-size: 9.5pt; background: none; }
+    .paper .deviation-chart { inline-size: 76%; margin-inline: auto; }
+    .paper .figures { font-size: 9pt; line-height: 1.28; }
+    .paper .figures th, .paper .figures td { padding-block: 0; }
+    .paper.pocket { inline-size: 105mm; min-block-size: 148mm; border: 0.2mm dashed #777777; padding: 5mm; font-size: 8pt; }
+    .paper.pocket .figures { font-size: 7.5pt; line-height: 1.2; }
+    .paper.pocket .figures thead th { font-size: 6.5pt; }
+    .paper.pocket .standing { font-size: 6.5pt; margin-block: 1.5mm 0; }
+    .signatures { margin-block-start: 11mm; break-inside: avoid; }
+    .pocket .signatures { margin-block-start: 8mm; }
+    .correctors, .halves, .particulars { break-inside: avoid; }
+  }
+`;

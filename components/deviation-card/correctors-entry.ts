@@ -1,0 +1,44 @@
+import { html } from 'lit';
+import type { TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { correctorEnds, correctorNames } from './correctors.js';
+import type { CorrectorName, CorrectorState, Correctors } from './correctors.js';
+
+/** The correctors as they stand: what, which way, how far; a line each. */
+export function correctorsEntry(host: LubberElement, correctors: Correctors): TemplateResult {
+  const locked = host.isLocked('correctors');
+  // The property may be JSON as well as an object: text is what a field hands over.
+  const set = (name: CorrectorName, part: keyof CorrectorState, value: string): void =>
+    host.change('correctors', JSON.stringify({ ...correctors, [name]: { ...correctors[name], [part]: value } }));
+  const words = (name: CorrectorName, part: 'what' | 'distance'): TemplateResult => html`<td>
+    <input
+      type="text"
+      autocomplete="off"
+      aria-label="${host.t(`card.corrector.${name}`)}, ${host.t(`card.corrector.${part}`)}"
+      .value=${live(correctors[name][part])}
+      ?readonly=${locked}
+      @input=${(event: Event) => set(name, part, (event.target as HTMLInputElement).value)}
+    />
+  </td>`;
+  return html`<div class="correctors-entry">
+    ${correctorNames.map(
+      (name) => html`<table>
+        <caption>${host.t(`card.corrector.${name}`)}</caption>
+        <tbody>
+          <tr>
+            ${words(name, 'what')}
+            <td>
+              <select aria-label="${host.t(`card.corrector.${name}`)}, ${host.t('card.corrector.end')}" ?disabled=${locked} @change=${(event: Event) => set(name, 'end', (event.target as HTMLSelectElement).value)}>
+                <option value="" .selected=${live(correctors[name].end === '')}>–</option>
+                ${correctorEnds[name].map((end) => html`<option value=${end} .selected=${live(end === correctors[name].end)}>${host.t(`card.end.${end}`)}</option>`)}
+              </select>
+            </td>
+            ${words(name, 'distance')}
+          </tr>
+        </tbody>
+      </table>`,
+    )}
+    <p class="hint">${host.t('card.correctors.how')}</p>
+  </div>`;
+}

@@ -1,0 +1,190 @@
+import { html, nothing } from 'lit';
+import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
+import type { DeviationCard } from '../../core/deviation/deviation-card.js';
+import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
+import { formatDate, instantOf } from '../../core/time/instant.js';
+import { answerStyles } from '../shared/answer-styles.js';
+import { deviationChartStyles } from '../shared/deviation-chart-styles.js';
+import { deviationTableStyles } from '../shared/deviation-table-styles.js';
+import { valueOf } from '../shared/field.js';
+import type { FieldInput } from '../shared/field.js';
+import { readGivenCard } from '../shared/given-card.js';
+import type { GivenCard } from '../shared/given-card.js';
+import { cardProblemView } from '../shared/given-card-view.js';
+import { limitNamed } from '../shared/limit-view.js';
+import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { cardContent } from './card-content.js';
+import type { CardContent, CardResult, Particulars } from './card-content.js';
+import { cardEntry } from './card-entry.js';
+import { cardFields as fields } from './card-fields.js';
+import { cardMessages } from './card-messages.js';
+import { cardPaper } from './card-paper.js';
+import { cardStyles } from './card-styles.js';
+import { readCorrectors } from './correctors.js';
+import type { Correctors } from './correctors.js';
+
+/**
+ * The card of residual deviations as it hangs in the wheelhouse, on A4 or as a pocket card:
+ * figures, particulars, correctors, limits, age, remarks and lines to sign on.
+ *
+ * @element lubber-deviation-card
+ * @fires lubber-result - when what the user did led to a card: `inputs`, `result`
+ * @csspart frame - the whole widget
+ * @csspart field - one field with its label
+ * @csspart paper - the card as it is printed
+ */
+export class LubberDeviationCard extends LubberElement {
+  static override styles: CSSResultGroup = [sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, cardStyles];
+
+  /** A deviation card as plain data; as attribute its JSON. */
+  @property() card?: DeviationCard | string;
+
+  /** Deviations as text, a heading and a deviation a line; comes before `card`. */
+  @property() table?: string;
+
+  /** `a4` or `pocket`. */
+  @property() format: 'a4' | 'pocket' = 'a4';
+
+  /** Step of the headings, degrees: `10` or `15`. */
+  @property() every: string | number = 10;
+
+  /** Code of the limit: `flag-five`, `after-adjustment`, `in-service` or `panama-canal`. */
+  @property() limit = 'flag-five';
+
+  /** Name of the ship. */
+  @property() vessel?: string;
+
+  /** Which compass: standard, steering, its maker's type. */
+  @property({ attribute: 'compass-name' }) compassName?: string;
+
+  @property() serial?: string;
+
+  /** Where she was swung. */
+  @property() place?: string;
+
+  /** Day of the swing. */
+  @property() date?: string;
+
+  /** Horizontal force at the place of the swing, microtesla. */
+  @property() horizontal?: string | number;
+
+  /** Vertical force there, microtesla, downward positive. */
+  @property() vertical?: string | number;
+
+  /** The state of the correctors; as attribute its JSON. */
+  @property() correctors?: Partial<Correctors> | string;
+
+  @property() remarks?: string;
+
+  /** The day the age is reckoned to; today where it is left out. */
+  @property() today?: string | Date;
+
+  protected readonly messages = cardMessages;
+  protected readonly fields = fields;
+
+  #content: CardContent | null = null;
+
+  /** The last card as plain data; null where there is none. */
+  get result(): CardResult | null {
+    this.#compute();
+    return this.#content?.result ?? null;
+  }
+
+  protected override input(name: string): FieldInput {
+    if (name === 'vessel') return this.vessel ?? this.ship?.name;
+    if (name === 'compassName') return this.compassName ?? this.ship?.compassName;
+    // The position and time of the ship are not those of the swing.
+    return name === 'date' ? this.date : super.input(name);
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    super.willUpdate(changed);
+    this.#compute();
+  }
+
+  get #given(): GivenCard {
+    const typed = valueOf(this.read<DeviationCard>(fields.table, 'table'));
+    if (typed) return { card: typed, problem: null };
+    const own = readGivenCard(this.card);
+    return own.card || own.problem ? own : { card: this.ship?.card ?? null, problem: null };
+  }
+
+  get #limit(): DeviationLimit {
+    return limitNamed(this.limit);
+  }
+
+  get #every(): 10 | 15 {
+    return Number(this.every) === 15 ? 15 : 10;
+  }
+
+  get #format(): 'a4' | 'pocket' {
+    return this.format === 'pocket' ? 'pocket' : 'a4';
+  }
+
+  get #particulars(): Particulars {
+    const words = (name: 'vessel' | 'compassName' | 'serial' | 'place' | 'remarks'): string => valueOf(this.read(fields[name], name)) ?? '';
+    const number = (name: 'horizontal' | 'vertical'): number | null => valueOf(this.read(fields[name], name)) ?? null;
+    const date = valueOf(this.read(fields.date, 'date'));
+    return {
+      vessel: words('vessel'),
+      compassName: words('compassName'),
+      serial: words('serial'),
+      place: words('place'),
+      date: date ? formatDate(instantOf(date, 0)) : '',
+      horizontal: number('horizontal'),
+      vertical: number('vertical'),
+      remarks: words('remarks'),
+      correctors: readCorrectors(this.correctors),
+    };
+  }
+
+  get #today(): Date {
+    const day = this.today === undefined ? new Date() : new Date(this.today);
+    return Number.isNaN(day.getTime()) ? new Date() : day;
+  }
+
+  #compute(): void {
+    const { card } = this.#given;
+    this.#content = card
+      ? cardContent({
+          card,
+          particulars: this.#particulars,
+          date: valueOf(this.read(fields.date, 'date')),
+          every: this.#every,
+          limit: this.#limit,
+          today: this.#today,
+        })
+      : null;
+  }
+
+  protected override resultDetail() {
+    if (!this.#content) return null;
+    return { inputs: { every: this.#every, format: this.#format, limit: this.#limit.code }, result: this.#content.result };
+  }
+
+  protected override render(): TemplateResult {
+    const content = this.#content;
+    const states = {
+      table: this.read<DeviationCard>(fields.table, 'table'),
+      every: this.#every,
+      format: this.#format,
+      limit: this.#limit,
+      correctors: readCorrectors(this.correctors),
+      read: this.read.bind(this),
+    };
+    return this.frame(html`
+      <h2>${this.t('card.title')}</h2>
+      <div class="columns">
+        <div class="fields">${cardEntry(this, states)}</div>
+        <div class="headline">
+          ${cardProblemView(this, this.#given)}
+          ${content
+            ? html`<p class="row no-print"><button type="button" class="main" @click=${() => print()}>${this.t('print')}</button></p>`
+            : html`<p class="waiting">${this.t('card.none')}</p>`}
+        </div>
+        <div class="explanation">${content ? cardPaper(this, content, this.#format) : nothing}</div>
+      </div>
+    `);
+  }
+}
