@@ -1,0 +1,39 @@
+import { html } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
+import type { CorrectorAdvice } from '../../core/deviation/corrector-advice.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { quantityText } from '../shared/quantity-text.js';
+
+/** How the work goes on the two headings, where something is taken out by eye. */
+function workText(host: LubberElement, { headings, values, code }: CorrectorAdvice): string {
+  const [first, second] = headings;
+  if (first === undefined || second === undefined || !values['seen'] || !values['left'] || code.includes('slew')) return '';
+  return host.t('swing.advice.work', {
+    first: formatBearing(first, 0),
+    second: formatBearing(second, 0),
+    seen: formatError(values['seen'].value),
+    left: formatError(values['left'].value),
+    half: formatError(values['left'].value / 2),
+  });
+}
+
+function adviceText(host: LubberElement, advice: CorrectorAdvice): string {
+  const texts = Object.fromEntries(Object.entries(advice.values).map(([name, value]) => [name, quantityText(value)]));
+  const turn = advice.values['clockwise']?.value ?? 0;
+  const slew = host.t(turn < 0 ? 'swing.advice.anticlockwise' : 'swing.advice.clockwise', { angle: formatAngle(Math.abs(turn), 0) });
+  return `${host.t(`swing.advice.${advice.code}`, { ...texts, slew })} ${workText(host, advice)}`.trim();
+}
+
+/** What a licensed adjuster might do, in the order of the work, each with its source. */
+export function adviceView(host: LubberElement, advice: readonly CorrectorAdvice[]): TemplateResult {
+  return html`<details class="advice" part="advice">
+    <summary>${host.t('swing.advice')}</summary>
+    <p class="small">${host.t('swing.advice.standing')}</p>
+    ${advice.length === 0
+      ? html`<p class="small soft">${host.t('swing.advice.none')}</p>`
+      : html`<ol>
+          ${advice.map((one) => html`<li>${adviceText(host, one)} <small class="soft">${host.t('swing.advice.source', { source: one.source })}</small></li>`)}
+        </ol>`}
+  </details>`;
+}

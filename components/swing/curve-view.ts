@@ -1,0 +1,51 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { confidenceBand } from '../../core/deviation/confidence-band.js';
+import { deviationCurve } from '../../core/deviation/deviation-curve.js';
+import type { DeviationCard } from '../../core/deviation/deviation-card.js';
+import { predict } from '../../core/deviation/model-fit.js';
+import type { Swing } from '../../core/swing/swing.js';
+import { deviationChart } from '../shared/deviation-chart.js';
+import type { ChartContent, ChartCurve, ChartPoint } from '../shared/deviation-chart.js';
+import { deviationKey } from '../shared/deviation-key.js';
+import { deviationSummary } from '../shared/deviation-summary.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+
+/** The fitted curve; none where the headings determine too little of it. */
+function fittedCurve(host: LubberElement, { fit, constantLost }: Swing): ChartCurve | null {
+  const enough = fit.determined.length === 5 || (constantLost && fit.determined.length === 4);
+  return enough ? { name: host.t('swing.curve'), at: (heading) => predict(fit.model, fit.curve.estimate, heading)?.deviation ?? null } : null;
+}
+
+/** A band that is asked for the same headings by scale and path is worked out once. */
+function bandOf({ fit }: Swing): ChartContent['band'] {
+  if (fit.curve.covariance === null || fit.determined.length < 5) return undefined;
+  const known = new Map<number, readonly [number, number] | null>();
+  return (heading) => {
+    const found = known.get(heading);
+    if (found !== undefined) return found;
+    const point = confidenceBand(fit, heading);
+    const edges = point && point.halfWidth !== null ? ([point.deviation - point.halfWidth, point.deviation + point.halfWidth] as const) : null;
+    known.set(heading, edges);
+    return edges;
+  };
+}
+
+function pointsOf({ rows }: Swing): readonly ChartPoint[] {
+  return rows.flatMap((row): ChartPoint[] => {
+    if (!row.ok) return [];
+    const { heading, deviation } = row;
+    return [{ heading, deviation, ...(row.struck ? { mark: 'struck' as const } : row.suspect ? { mark: 'suspect' as const } : {}) }];
+  });
+}
+
+/** Readings, curve, band and limit, with the card in use until now behind them. */
+export function curveView(host: LubberElement, result: Swing, oldCard: DeviationCard | null, limit: number): TemplateResult {
+  const fitted = fittedCurve(host, result);
+  const old: ChartCurve[] = oldCard ? [{ name: host.t('swing.oldCard'), at: deviationCurve(oldCard).at }] : [];
+  const content: ChartContent = { curves: fitted ? [fitted, ...old] : old, points: pointsOf(result), band: fitted ? bandOf(result) : undefined, limit };
+  const summary = fitted ? deviationSummary(fitted, host.t) : host.t('swing.curve.none');
+  return html`<div part="curve">
+    ${deviationChart(content, summary, host.width.narrow ? 'narrow' : 'wide')} ${deviationKey(content, host.t)} ${fitted ? nothing : html`<p class="hint">${summary}</p>`}
+  </div>`;
+}

@@ -1,0 +1,37 @@
+/** What a key in a cell of the grid asks for. */
+export type GridKey =
+  | { readonly to: 'cell'; readonly down: number; readonly across: number }
+  | { readonly to: 'undo' | 'redo' }
+  | null;
+
+const move = (down: number, across: number): GridKey => ({ to: 'cell', down, across });
+
+/** Whether the caret is where a sideways arrow leaves the cell: at its end, or all is selected. */
+function leaves(input: HTMLInputElement, direction: 1 | -1): boolean {
+  const { selectionStart: start, selectionEnd: end, value } = input;
+  if (start === 0 && end === value.length) return true;
+  return start === end && start === (direction > 0 ? value.length : 0);
+}
+
+/** Arrows, Enter and undo as in a spreadsheet; Tab is the browser's own. */
+export function gridKey(event: KeyboardEvent, input: HTMLInputElement): GridKey {
+  const command = (event.ctrlKey || event.metaKey) && !event.altKey;
+  const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
+  if (command && key === 'z') return { to: event.shiftKey ? 'redo' : 'undo' };
+  if (command && key === 'y') return { to: 'redo' };
+  if (command || event.altKey) return null;
+  switch (key) {
+    case 'Enter':
+      return move(event.shiftKey ? -1 : 1, 0);
+    case 'ArrowDown':
+      return move(1, 0);
+    case 'ArrowUp':
+      return move(-1, 0);
+    case 'ArrowRight':
+      return !event.shiftKey && leaves(input, 1) ? move(0, 1) : null;
+    case 'ArrowLeft':
+      return !event.shiftKey && leaves(input, -1) ? move(0, -1) : null;
+    default:
+      return null;
+  }
+}

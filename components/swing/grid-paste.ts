@@ -1,0 +1,63 @@
+import { lineCells } from '../shared/table-cells.js';
+import { hasReadings, withRow } from './grid-row.js';
+import type { GridRow, TypedColumn } from './grid-row.js';
+
+/** A letter that a spreadsheet keeps in a column of its own belongs to the figures before it. */
+function joinLetters(cells: readonly string[]): readonly string[] {
+  const joined: string[] = [];
+  for (const cell of cells) {
+    const before = joined[joined.length - 1];
+    if (/^[EW]$/i.test(cell.trim()) && before !== undefined && /\d\s*°?$/.test(before)) joined[joined.length - 1] = `${before.trim()}${cell.trim()}`;
+    else joined.push(cell);
+  }
+  return joined;
+}
+
+/** The lines of a clipboard as cells: by tabs where there is one, else as a table typed by hand. */
+export function pastedCells(text: string): readonly (readonly string[])[] {
+  const lines = text.replace(/(?:\r\n|\r|\n)+$/, '').split(/\r\n|\r|\n/);
+  return lines.map((line) => (line.includes('\t') ? joinLetters(line.split('\t')) : lineCells(line)));
+}
+
+/** Whether a pasted text is more than the text of one cell. */
+export function isTable(text: string): boolean {
+  const cells = pastedCells(text);
+  return cells.length > 1 || (cells[0]?.length ?? 0) > 1;
+}
+
+interface PastePlace {
+  readonly row: number;
+  readonly column: TypedColumn;
+  /** Columns of the grid that are shown. */
+  readonly columns: readonly TypedColumn[];
+}
+
+/** The column a table begins in: one too wide to stand where the cursor is moves to the left. */
+function startOf({ column, columns }: PastePlace, width: number): number {
+  return Math.max(0, Math.min(columns.indexOf(column), columns.length - width));
+}
+
+/**
+ * The rows with a pasted table laid over them from a cell on; lines beyond the last row are new
+ * rows, and cells beyond the last column stay in it, where they can be seen and mended. A table
+ * with headings of its own takes the place of rows in which nothing has been read yet.
+ */
+export function pasteInto(rows: readonly GridRow[], text: string, place: PastePlace): readonly GridRow[] {
+  const lines = pastedCells(text);
+  const width = Math.max(...lines.map(({ length }) => length));
+  const start = startOf(place, width);
+  let result = rows;
+  lines.forEach((cells, index) => {
+    const change: Partial<Record<TypedColumn, string>> = {};
+    cells.forEach((cell, offset) => {
+      const column = place.columns[Math.min(start + offset, place.columns.length - 1)] ?? 'reading';
+      const held = change[column];
+      change[column] = held === undefined ? cell.trim() : `${held} ${cell.trim()}`;
+    });
+    result = withRow(result, place.row + index, change);
+  });
+  if (width < 2 || place.columns[start] !== 'heading') return result;
+  // Prepared headings below a pasted table would stand there unread for ever.
+  const end = place.row + lines.length;
+  return result.filter((row, index) => index < end || hasReadings([row]));
+}

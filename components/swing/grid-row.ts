@@ -1,0 +1,46 @@
+import { formatBearing } from '../../core/angle/format-angle.js';
+import { plannedHeadings } from '../../core/swing/planned-headings.js';
+import type { HeadingReckoning, SwingMethod } from '../../core/swing/swing-row.js';
+
+/** One row of the entry grid: what was typed, as it was typed. */
+export interface GridRow {
+  readonly heading: string;
+  /** By which north; empty where the whole swing's holds. */
+  readonly by: HeadingReckoning | '';
+  /** Empty where the whole swing's holds. */
+  readonly method: SwingMethod | '';
+  readonly reading: string;
+  /** Time of the Sun, or the shore's bearing of the ship. */
+  readonly second: string;
+  readonly struck: boolean;
+}
+
+/** The columns that are typed in, from left to right. */
+export const typedColumns = ['heading', 'reading', 'second'] as const;
+
+export type TypedColumn = (typeof typedColumns)[number];
+
+export const blankRow: GridRow = { heading: '', by: '', method: '', reading: '', second: '', struck: false };
+
+/** A heading as a hand writes it in the grid. */
+const written = (heading: number): string => formatBearing(heading, heading % 1 ? 1 : 0).replace('°', '');
+
+/** Rows for so many headings, spread evenly, with nothing read yet. */
+export function plannedRows(count: number): readonly GridRow[] {
+  return plannedHeadings(count).map((heading) => ({ ...blankRow, heading: written(heading) }));
+}
+
+export function isBlank({ heading, reading, second }: GridRow): boolean {
+  return heading.trim() === '' && reading.trim() === '' && second.trim() === '';
+}
+
+/** Whether anything has been read on any heading. */
+export function hasReadings(rows: readonly GridRow[]): boolean {
+  return rows.some(({ reading, second }) => reading.trim() !== '' || second.trim() !== '');
+}
+
+/** The same rows with one changed; rows are added where there are too few. */
+export function withRow(rows: readonly GridRow[], place: number, change: Partial<GridRow>): readonly GridRow[] {
+  const length = Math.max(rows.length, place + 1);
+  return Array.from({ length }, (_, index) => (index === place ? { ...(rows[index] ?? blankRow), ...change } : (rows[index] ?? blankRow)));
+}

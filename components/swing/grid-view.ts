@@ -1,0 +1,169 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { formatBearing, formatError } from '../../core/angle/format-angle.js';
+import { headingReckonings, swingMethods } from '../../core/swing/swing-row.js';
+import type { NoReadingReason } from '../../core/swing/swing-reading.js';
+import type { SwungRow } from '../../core/swing/swing.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { gridKey } from './grid-keys.js';
+import type { GridKey } from './grid-keys.js';
+import { methodOf } from './grid-reading.js';
+import type { GridRow, TypedColumn } from './grid-row.js';
+import type { SwingState } from './swing-state.js';
+import type { WorkedSwing } from './worked-swing.js';
+
+/** What the grid asks of its widget. */
+export interface GridActions {
+  edit(place: number, change: Partial<GridRow>, cell: string | null): void;
+  paste(place: number, column: TypedColumn, text: string): boolean;
+  press(key: NonNullable<GridKey>, place: number, column: TypedColumn): void;
+  leave(): void;
+}
+
+export interface GridContent {
+  readonly state: SwingState;
+  readonly worked: WorkedSwing;
+  readonly columns: readonly TypedColumn[];
+  /** Rows may differ in method and in the north of their heading. */
+  readonly mixed: boolean;
+  /** The cell being typed in: what is wrong with it is not said yet. */
+  readonly typing: string | null;
+  readonly locked: boolean;
+}
+
+/** What stands over a column, for the methods in use. */
+export function columnLabel(host: LubberElement, column: TypedColumn, { state }: GridContent): string {
+  if (column === 'heading') return host.t(`swing.column.heading.${state.headingBy}`);
+  const [method] = state.methods;
+  if (column === 'second') return host.t(state.methods.includes('sun') ? 'swing.column.time' : 'swing.column.shore');
+  if (state.methods.length > 1) return host.t('swing.column.reading');
+  if (method === 'gyro') return host.t(state.headingBy === 'compass' ? 'swing.column.gyro' : 'swing.column.compass');
+  return host.t(method === 'deviation' ? 'swing.column.deviation' : 'swing.column.bearing');
+}
+
+/** Reasons that lie with the settings, not with a row. */
+const ofSettings: readonly NoReadingReason[] = ['no-variation', 'no-place', 'no-object', 'no-transit', 'gyro-error-needed'];
+
+/** What a row's reader has to know: a refusal with the cell it is about, or why the row gives no deviation, or that it does not fit. */
+function problemOf(host: LubberElement, place: number, content: GridContent): string {
+  const read = content.worked.read[place];
+  if (read?.state === 'refused') {
+    if (content.typing === `${read.column}-${place}`) return '';
+    return `${columnLabel(host, read.column, content)}: ${host.t(`refusal.${read.refusal}`)}`;
+  }
+  const swung = content.worked.swung[place];
+  // What is wanting for every row is said once, in place of the answer.
+  if (swung && !swung.ok) return ofSettings.includes(swung.reason) ? '' : host.t(`swing.reason.${swung.reason}`);
+  return swung?.ok && swung.suspect && !swung.struck ? host.t('swing.suspect', { residual: formatError(swung.residual ?? 0) }) : '';
+}
+
+function cell(host: LubberElement, place: number, column: TypedColumn, row: GridRow, content: GridContent, actions: GridActions): TemplateResult {
+  const id = `${column}-${place}`;
+  const read = content.worked.read[place];
+  const wrong = read?.state === 'refused' && read.column === column && content.typing !== id;
+  const method = methodOf(row, content.state);
+  const idle = column === 'second' && method !== 'sun' && method !== 'shore-compass';
+  const onKey = (event: KeyboardEvent): void => {
+    const key = gridKey(event, event.target as HTMLInputElement);
+    if (!key) return;
+    event.preventDefault();
+    actions.press(key, place, column);
+  };
+  const onPaste = (event: ClipboardEvent): void => {
+    if (!content.locked && actions.paste(place, column, event.clipboardData?.getData('text/plain') ?? '')) event.preventDefault();
+  };
+  return html`<td class="typed ${column}">
+    <input
+      id=${id}
+      type="text"
+      inputmode=${column === 'heading' || method !== 'deviation' ? 'decimal' : 'text'}
+      autocomplete="off"
+      autocapitalize="off"
+      spellcheck="false"
+      class=${idle ? 'idle' : ''}
+      aria-label=${host.t('swing.cell', { row: place + 1, column: columnLabel(host, column, content) })}
+      aria-invalid=${wrong ? 'true' : 'false'}
+      aria-describedby="problem-${place}"
+      .value=${live(row[column])}
+      ?readonly=${content.locked}
+      @input=${(event: Event) => actions.edit(place, { [column]: (event.target as HTMLInputElement).value }, id)}
+      @focus=${(event: Event) => (event.target as HTMLInputElement).select()}
+      @blur=${() => actions.leave()}
+      @keydown=${onKey}
+      @paste=${onPaste}
+    />
+  </td>`;
+}
+
+function choice(id: string, label: string, chosen: string, options: readonly (readonly [value: string, text: string])[], onChange: (value: string) => void): TemplateResult {
+  return html`<select id=${id} aria-label=${label} @change=${(event: Event) => onChange((event.target as HTMLSelectElement).value)}>
+    ${options.map(([value, text]) => html`<option value=${value} .selected=${live(value === chosen)}>${text}</option>`)}
+  </select>`;
+}
+
+function mixedCells(host: LubberElement, place: number, row: GridRow, actions: GridActions): TemplateResult {
+  const usual = ['', host.t('swing.usual')] as const;
+  return html`<td>
+      ${choice(`method-${place}`, host.t('swing.cell', { row: place + 1, column: host.t('swing.method') }), row.method, [usual, ...swingMethods.map((name) => [name, host.t(`swing.method.${name}`)] as const)], (value) =>
+        actions.edit(place, { method: swingMethods.find((name) => name === value) ?? '' }, null),
+      )}
+    </td>
+    <td>
+      ${choice(`by-${place}`, host.t('swing.cell', { row: place + 1, column: host.t('swing.headingBy') }), row.by, [usual, ...headingReckonings.map((name) => [name, host.t(`swing.headingBy.${name}`)] as const)], (value) =>
+        actions.edit(place, { by: headingReckonings.find((name) => name === value) ?? '' }, null),
+      )}
+    </td>`;
+}
+
+function found(swung: SwungRow | null | undefined, byCompass: boolean): TemplateResult {
+  const good = swung?.ok ? swung : null;
+  return html`${byCompass ? html`<td class="figure">${good ? formatBearing(good.heading) : ''}</td>` : nothing}
+    <td class="figure">${good ? formatError(good.deviation) : ''}</td>
+    <td class="figure ${good?.suspect && !good.struck ? 'bad' : ''}">${good && good.residual !== null ? `${good.suspect && !good.struck ? '▲ ' : ''}${formatError(good.residual)}` : ''}</td>`;
+}
+
+/** The table of entry: heading, reading and what the method asks besides; beside it what each row came to. */
+export function gridView(host: LubberElement, content: GridContent, actions: GridActions): TemplateResult {
+  const { state, worked, columns, mixed, locked } = content;
+  const byCompass = state.headingBy !== 'compass' || worked.rows.some(({ headingBy }) => headingBy !== 'compass');
+  const width = columns.length + (mixed ? 2 : 0) + (byCompass ? 1 : 0) + 3;
+  return html`<div class="scroll" part="grid">
+    <table class="grid">
+      <caption class="spoken">${host.t('swing.grid')}</caption>
+      <thead>
+        <tr>
+          ${columns.map((column) => html`<th scope="col">${columnLabel(host, column, content)}</th>`)}
+          ${mixed ? html`<th scope="col">${host.t('swing.method')}</th><th scope="col">${host.t('swing.headingBy')}</th>` : nothing}
+          ${byCompass ? html`<th scope="col" class="figure">${host.t('swing.column.byCompass')}</th>` : nothing}
+          <th scope="col" class="figure">${host.t('swing.column.found')}</th>
+          <th scope="col" class="figure">${host.t('swing.column.residual')}</th>
+          <th scope="col">${host.t('swing.column.use')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${state.rows.map((row, place) => {
+          const problem = problemOf(host, place, content);
+          return html`<tr class=${row.struck ? 'struck' : ''}>
+              ${columns.map((column) => cell(host, place, column, row, content, actions))}
+              ${mixed ? mixedCells(host, place, row, actions) : nothing} ${found(worked.swung[place], byCompass)}
+              <td>
+                <label class="use"
+                  ><input
+                    type="checkbox"
+                    id="use-${place}"
+                    aria-label=${host.t('swing.use', { row: place + 1, heading: row.heading })}
+                    .checked=${live(!row.struck)}
+                    ?disabled=${locked}
+                    @change=${(event: Event) => actions.edit(place, { struck: !(event.target as HTMLInputElement).checked }, null)}
+                /></label>
+              </td>
+            </tr>
+            <tr class="reason" ?hidden=${!problem}>
+              <td colspan=${width}><p class="problem" id="problem-${place}">${problem}</p></td>
+            </tr>`;
+        })}
+      </tbody>
+    </table>
+  </div>`;
+}

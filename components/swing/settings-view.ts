@@ -1,0 +1,75 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { deviationLimits } from '../../core/deviation/deviation-limits.js';
+import { headingReckonings, swingMethods } from '../../core/swing/swing-row.js';
+import { choiceView, selectView } from '../shared/choice-view.js';
+import { fieldView } from '../shared/field-view.js';
+import { cardProblemView } from '../shared/given-card-view.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { swingFields } from './swing-fields.js';
+import type { SwingFieldName } from './swing-fields.js';
+import { circleTooWide } from './swing-state.js';
+import type { SwingState } from './swing-state.js';
+
+const placeholders: Partial<Record<SwingFieldName, string>> = {
+  variation: 'swing.variation.model',
+  gyroError: 'swing.gyroError.unknown',
+  shoreError: 'swing.shoreError.none',
+  constant: 'swing.constant.none',
+  circleRadius: 'swing.circle.none',
+  circleDistance: 'swing.circle.none',
+};
+
+function field(host: LubberElement, state: SwingState, name: SwingFieldName): TemplateResult {
+  const placeholder = placeholders[name];
+  return fieldView<never>(host, name, swingFields[name] as never, state.fields[name] as never, {
+    label: host.t(`swing.${name}`),
+    ...(placeholder ? { placeholder: host.t(placeholder) } : {}),
+  });
+}
+
+function objectView(host: LubberElement, state: SwingState): TemplateResult {
+  const { used } = state;
+  return html`${used.includes('objectBearing')
+    ? html`${field(host, state, 'objectBearing')}
+      ${choiceView(host, 'objectBy', host.t('swing.objectBy'), state.objectBy, (['magnetic', 'true'] as const).map((value) => ({ value, label: host.t(`swing.objectBy.${value}`) })))}`
+    : nothing}
+  ${used.includes('circleRadius')
+    ? html`<div class="pair">${field(host, state, 'circleRadius')} ${field(host, state, 'circleDistance')}</div>
+        ${circleTooWide(state) ? html`<p class="problem">${host.t('swing.circle.wide')}</p>` : nothing}
+        ${choiceView(host, 'turning', host.t('swing.turning'), state.turning, (['starboard', 'port', 'unknown'] as const).map((value) => ({ value, label: host.t(`swing.turning.${value}`) })))}`
+    : nothing}`;
+}
+
+/** What is common to all headings: the method, and what it asks for. */
+export function settingsView(host: LubberElement, state: SwingState): TemplateResult {
+  const rest = state.used.filter((name) => !['objectBearing', 'circleRadius', 'circleDistance'].includes(name));
+  return html`<div class="settings">
+      ${selectView(host, 'method', host.t('swing.method'), state.method, [
+        { label: host.t('swing.method.group'), options: swingMethods.map((value) => ({ value, label: host.t(`swing.method.${value}`) })) },
+      ])}
+      ${choiceView(host, 'headings', host.t('swing.headings'), String(state.headings), ['8', '16', '24', '36'].map((value) => ({ value, label: value })))}
+      ${choiceView(host, 'headingBy', host.t('swing.headingBy'), state.headingBy, headingReckonings.map((value) => ({ value, label: host.t(`swing.headingBy.${value}`) })))}
+      ${objectView(host, state)} ${rest.map((name) => field(host, state, name))}
+    </div>
+    <p class="hint how">${host.t(`swing.how.${state.method}`)}</p>
+    ${cardProblemView(host, state.given)}
+    <details class="no-print">
+      <summary>${host.t('swing.prompts')}</summary>
+      <ul class="prompts small">
+        ${[1, 2, 3, 4, 5, 6].map((prompt) => html`<li>${host.t(`swing.prompt.${prompt}`)}</li>`)}
+      </ul>
+    </details>`;
+}
+
+/** What the curve is judged by. */
+export function judgeView(host: LubberElement, state: SwingState): TemplateResult {
+  const { limit } = state;
+  return html`<div class="settings judge">
+    ${selectView(host, 'limit', host.t('limit'), limit.code, [
+      { label: host.t('limit'), options: deviationLimits.map(({ code }) => ({ value: code, label: host.t(`limit.${code}`) })) },
+    ])}
+    ${choiceView(host, 'model', host.t('swing.model'), state.model, (['auto', 'approximate', 'exact'] as const).map((value) => ({ value, label: host.t(`swing.model.${value}`) })))}
+    <p class="hint">${host.t('limit.source', { source: limit.source })}</p>
+  </div>`;
+}

@@ -1,0 +1,52 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
+import type { Swing } from '../../core/swing/swing.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { missingView } from '../shared/missing-view.js';
+import type { SwingFieldName } from './swing-fields.js';
+import type { SwingState } from './swing-state.js';
+import type { WorkedSwing } from './worked-swing.js';
+
+const optional: readonly SwingFieldName[] = ['circleRadius', 'circleDistance', 'gyroError', 'shoreError', 'constant'];
+
+/** Which settings still stand in the way. */
+function waiting(host: LubberElement, state: SwingState, worked: WorkedSwing): TemplateResult {
+  const reasons = new Set(worked.swung.flatMap((row) => (row && !row.ok ? [row.reason] : [])));
+  const needed: Partial<Record<SwingFieldName, boolean>> = {
+    objectBearing: reasons.has('no-object'),
+    transitBearing: reasons.has('no-transit'),
+    latitude: reasons.has('no-place'),
+    longitude: reasons.has('no-place'),
+    variation: reasons.has('no-variation'),
+    gyroError: reasons.has('gyro-error-needed'),
+  };
+  return missingView(
+    host,
+    state.used.map((name) => ({ state: state.fields[name], label: host.t(`swing.${name}`), needed: needed[name] === true || (worked.rows.length === 0 && name === 'objectBearing' && !optional.includes(name)) })),
+  );
+}
+
+/** The largest deviation of the card against the limit; or what is still to be done. */
+export function answerView(host: LubberElement, state: SwingState, worked: WorkedSwing): TemplateResult {
+  const { result } = worked;
+  const taken = worked.rows.filter(({ struck }) => struck !== true).length;
+  const count = html`<p class="soft">${host.t('swing.count', { count: taken, planned: state.headings })}</p>`;
+  if (!result?.check) {
+    return html`${taken > 0 ? count : nothing} ${waiting(host, state, worked)}
+      ${taken === 0 ? html`<p class="waiting">${host.t('swing.start')}</p>` : html`<p class="waiting">${host.t(result?.constantLost ? 'swing.noCard.constant' : 'swing.noCard')}</p>`}`;
+  }
+  if (host.answer !== 'shown') return count;
+  const { largest, withinLimit } = result.check;
+  return html`<p class="answer" part="answer">
+      <bdi dir="ltr">${formatError(largest.deviation)}</bdi><small>${host.t('swing.largest', { heading: formatBearing(largest.heading, 0) })}</small>
+    </p>
+    <p class=${withinLimit ? 'soft' : 'beyond'}>${host.t(withinLimit ? 'swing.within' : 'swing.beyond', { limit: formatAngle(state.limit.largest, 0) })}</p>
+    ${count} ${waiting(host, state, worked)}`;
+}
+
+/** The scatter of the readings about the curve, in one sentence. */
+export function scatterText(host: LubberElement, { fit, commonDoubt }: Swing): string {
+  const scatter = fit.scatter === null ? host.t('swing.scatter.none') : host.t('swing.scatter', { scatter: formatAngle(fit.scatter, 2), freedom: fit.degreesOfFreedom });
+  return commonDoubt > 0 ? `${scatter} ${host.t('swing.common', { doubt: formatAngle(commonDoubt, 2) })}` : scatter;
+}

@@ -1,0 +1,60 @@
+import { headingReckonings, swingMethods } from '../../core/swing/swing-row.js';
+import { typedColumns } from './grid-row.js';
+import type { GridRow } from './grid-row.js';
+
+const PREFIX = 'lubber-swing:';
+
+/** A swing under way, as it is kept: rows and settings as typed. */
+export interface SwingDraft {
+  readonly rows: readonly GridRow[];
+  readonly settings: Readonly<Record<string, string>>;
+}
+
+const isBag = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const text = (value: unknown): string => (typeof value === 'string' ? value : typeof value === 'number' && Number.isFinite(value) ? String(value) : '');
+
+/** A row from data of unknown origin: what is no text is left empty. */
+export function readRowData(value: unknown): GridRow | null {
+  if (!isBag(value)) return null;
+  const [heading, reading, second] = typedColumns.map((column) => text(value[column])) as [string, string, string];
+  const by = headingReckonings.find((name) => name === value['by']) ?? '';
+  const method = swingMethods.find((name) => name === value['method']) ?? '';
+  return { heading, by, method, reading, second, struck: value['struck'] === true };
+}
+
+export function readRowsData(value: unknown): readonly GridRow[] | null {
+  if (!Array.isArray(value)) return null;
+  return value.map(readRowData).filter((row) => row !== null);
+}
+
+/** The draft kept under a key, or null; storage may be refused, full or hold something else. */
+export function loadDraft(key: string): SwingDraft | null {
+  try {
+    const value = JSON.parse(localStorage.getItem(PREFIX + key) ?? 'null') as unknown;
+    if (!isBag(value)) return null;
+    const rows = readRowsData(value['rows']);
+    const settings = isBag(value['settings']) ? Object.entries(value['settings']).filter((entry): entry is [string, string] => typeof entry[1] === 'string') : [];
+    return rows ? { rows, settings: Object.fromEntries(settings) } : null;
+  } catch {
+    return null;
+  }
+}
+
+/** Whether the browser kept it. */
+export function saveDraft(key: string, draft: SwingDraft): boolean {
+  try {
+    localStorage.setItem(PREFIX + key, JSON.stringify(draft));
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+export function dropDraft(key: string): void {
+  try {
+    localStorage.removeItem(PREFIX + key);
+  } catch {
+    // Where nothing may be stored there is nothing to drop.
+  }
+}
