@@ -135,7 +135,7 @@ export class LubberAmplitude extends LubberElement {
   }
 
   get #body(): BodyName {
-    return bodyNamed(this.body) ?? 'Sun';
+    return bodyNamed(this.body ?? 'Sun') ?? 'Sun';
   }
 
   get #moment(): HorizonMoment {
@@ -163,7 +163,8 @@ export class LubberAmplitude extends LubberElement {
     if (latitude === undefined || longitude === undefined || heightOfEye === undefined || !instant) return;
     const seen = { body: this.#body, latitude, longitude, instant, moment: this.#moment, heightOfEye };
     const compassBearing = valueOf(state.bearing);
-    const refused = [state.variation, state.cardDeviation].some((field) => field.state === 'refused');
+    // A gyro shows no such fields: what was left in them cannot hold its answer back.
+    const refused = this.#compass === 'magnetic' && [state.variation, state.cardDeviation].some((field) => field.state === 'refused');
     if (compassBearing === undefined || refused) {
       this.#bearing = amplitudeBearing(seen);
       return;
@@ -224,10 +225,31 @@ export class LubberAmplitude extends LubberElement {
       event,
       after: combinedInstant(state.date, state.time) ?? new Date(),
     });
-    this.announcement = outcome.said;
-    if (!outcome.instant) return;
-    this.change('date', formatInstant(outcome.instant).slice(0, 10));
-    this.change('time', formatInstant(outcome.instant).slice(11, 19));
+    this.say(outcome.said);
+    if (outcome.instant) {
+      this.change('date', formatInstant(outcome.instant).slice(0, 10));
+      this.change('time', formatInstant(outcome.instant).slice(11, 19));
+    }
+    this.#found = { said: outcome.said, question: this.#nextQuestion };
+  }
+
+  /** What was found of the next rising or setting, and what it was found for. */
+  #found = { said: '', question: '' };
+
+  get #nextQuestion(): string {
+    const { latitude, longitude, heightOfEye, date, time } = this.#state;
+    return [this.#body, this.#moment, ...[latitude, longitude, heightOfEye, date, time].map(({ text }) => text)].join(' ');
+  }
+
+  /** The way to the next rising or setting, unless the host has fixed when. */
+  #nextView(): TemplateResult | typeof nothing {
+    if (this.isLocked('date') || this.isLocked('time')) return nothing;
+    const { said, question } = this.#found;
+    return html`<div class="row field">
+      <button type="button" @click=${() => this.#next('rising')}>${this.t('amplitude.next.rising')}</button>
+      <button type="button" @click=${() => this.#next('setting')}>${this.t('amplitude.next.setting')}</button>
+      ${said && question === this.#nextQuestion ? html`<p class="hint" aria-hidden="true">${said}</p>` : nothing}
+    </div>`;
   }
 
   #fieldsView(): TemplateResult {
@@ -238,11 +260,7 @@ export class LubberAmplitude extends LubberElement {
       ${bodySelect(this, this.#body)}
       ${placeView(this, state, fields)}
       ${whenView(this, state, fields)}
-      <div class="row field">
-        <button type="button" @click=${() => this.#next('rising')}>${this.t('amplitude.next.rising')}</button>
-        <button type="button" @click=${() => this.#next('setting')}>${this.t('amplitude.next.setting')}</button>
-        ${this.announcement ? html`<p class="hint" aria-hidden="true">${this.announcement}</p>` : nothing}
-      </div>
+      ${this.#nextView()}
       ${choiceView(
         this,
         'moment',
@@ -286,7 +304,7 @@ export class LubberAmplitude extends LubberElement {
       { state: state.variation, label: this.t('sight.variation'), needed: false },
       { state: state.cardDeviation, label: this.t('sight.cardDeviation'), needed: false },
     ];
-    return missingView(this, labels);
+    return missingView(this, this.#compass === 'gyro' ? labels.slice(0, -2) : labels);
   }
 
   /** In place of an answer: how the sight is taken. */

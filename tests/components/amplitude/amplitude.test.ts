@@ -135,6 +135,18 @@ describe('wrong entries', () => {
   });
 });
 
+describe('a gyro', () => {
+  it('is not held back by a variation typed wrong before, whose field it does not show', async () => {
+    const element = await answered();
+    await type(element, 'variation', '3.2');
+    expect(element.result).to.equal(null);
+    root(element).querySelector<HTMLInputElement>('input[value=gyro], input[name=compass]:not(:checked)')?.click();
+    await element.updateComplete;
+    expect(element.result?.compass).to.equal('gyro');
+    expect(headline(element)).not.to.contain('To be put right');
+  });
+});
+
 describe('hard places', () => {
   const at = (attributes: Partial<LubberAmplitude>): Promise<LubberAmplitude> =>
     fixture(html`<lubber-amplitude
@@ -179,6 +191,17 @@ describe('next rising and setting', () => {
     expect(element.time).to.match(/^08:5\d:\d\d$/);
     expect(root(element).querySelector('[role=status]')?.textContent).to.match(/The Sun rises at 2026-11-27 08:5/);
     expect(element.result?.cautions.map(({ code }) => code)).not.to.contain('not-at-horizon');
+  });
+
+  it('is said beside the buttons only as long as it holds', async () => {
+    const element = await answered();
+    const hint = (): string => root(element).querySelector('.row .hint')?.textContent ?? '';
+    root(element).querySelectorAll<HTMLButtonElement>('.row button')[0]?.click();
+    await element.updateComplete;
+    expect(hint()).to.match(/^The Sun rises at 2026-11-27/);
+    element.latitude = '20S';
+    await element.updateComplete;
+    expect(hint()).to.equal('');
   });
 
   it('says what it needs', async () => {
