@@ -26,15 +26,21 @@ export type FieldState<T> =
 /** A property of a widget as a field takes it: text as typed, or a value of the field's own. */
 export type FieldInput = string | number | Date | undefined | null;
 
+/** Whether a property says nothing; frameworks write two words when they mean nothing. */
+export function isUnset(input: FieldInput): input is undefined | null | 'undefined' | 'null' {
+  return input === undefined || input === null || input === 'undefined' || input === 'null' || Number.isNaN(input);
+}
+
 /** The text of a property: what the user typed, or a number or date written out. */
 export function textOf<T>(field: Field<T>, input: FieldInput): string {
-  if (input === undefined || input === null) return '';
-  if (typeof input === 'string') {
-    // Frameworks write these two words when they mean nothing.
-    return input === 'undefined' || input === 'null' ? '' : input;
+  if (isUnset(input)) return '';
+  if (typeof input === 'string') return input;
+  try {
+    return field.write(input as unknown as T);
+  } catch {
+    // What the field cannot write is shown as it is, and refused with the reason.
+    return String(input);
   }
-  if (typeof input === 'number' && !Number.isFinite(input)) return '';
-  return field.write(input as unknown as T);
 }
 
 export function readField<T>(field: Field<T>, input: FieldInput): FieldState<T> {

@@ -7,7 +7,7 @@ import { translate } from './catalogue.js';
 import type { Catalogue, Values } from './catalogue.js';
 import { LubberRecordRequestEvent, LubberResultEvent } from './events.js';
 import type { RecordRequestDetail } from './events.js';
-import { readField } from './field.js';
+import { isUnset, readField } from './field.js';
 import type { Field, FieldInput, FieldState } from './field.js';
 import { fieldStyles } from './field-styles.js';
 import { PageController, themeOf } from './page-controller.js';
@@ -68,6 +68,15 @@ export abstract class LubberElement extends LitElement {
 
   #changedByUser = false;
 
+  override connectedCallback(): void {
+    // Moved out of her ship it knows her no more; inside one it is told again at once.
+    if (this.#ship.value) {
+      (this.#ship as { value: Ship | undefined }).value = undefined;
+      this.requestUpdate();
+    }
+    super.connectedCallback();
+  }
+
   /** The text of a catalogue key in the page's language. */
   readonly t = (key: string, values?: Values): string =>
     translate(this.page.language, this.messages[key] === undefined ? sharedMessages : this.messages, key, values);
@@ -79,18 +88,20 @@ export abstract class LubberElement extends LitElement {
 
   /** The property of a field as it stands; where it is not set, the ship's value. */
   protected input(name: string): FieldInput {
-    return this.#own(name) ?? (this.ship?.values as Record<string, FieldInput> | undefined)?.[name];
+    const own = this.#own(name);
+    return isUnset(own) ? (this.ship?.values as Record<string, FieldInput> | undefined)?.[name] : own;
   }
 
   #own(name: string): FieldInput {
     return (this as unknown as Record<string, FieldInput>)[name];
   }
 
-  /** Whether the host has fixed a field; both spellings of a name are understood. */
+  /** Whether the host has fixed a field; both spellings of a name are understood, and an instant is its date and time. */
   isLocked(name: string): boolean {
     const kebab = name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
     const locked = this.locked.split(/\s+/);
-    return locked.includes(name) || locked.includes(kebab);
+    const whole = name === 'date' || name === 'time' ? 'instant' : name;
+    return [name, kebab, whole].some((each) => locked.includes(each));
   }
 
   isSettled(name: string): boolean {
@@ -99,8 +110,12 @@ export abstract class LubberElement extends LitElement {
 
   /** The user has left a field: from now on what is wrong with it is said. */
   settle(name: string): void {
-    // A field left empty goes back to what stands in for it.
-    if (this.#own(name) === '') this.change(name, undefined);
+    // A field left empty goes back to what stands in for it; where nothing does, nothing has changed.
+    if (this.#own(name) === '') {
+      const changedBefore = this.#changedByUser;
+      this.change(name, undefined);
+      if (isUnset(this.input(name))) this.#changedByUser = changedBefore;
+    }
     if (!this.settled.has(name)) this.settled = new Set(this.settled).add(name);
   }
 
@@ -119,6 +134,8 @@ export abstract class LubberElement extends LitElement {
 
   /** Sets a property for the user; a result that follows from it is told to the page. */
   change(name: string, value: FieldInput): void {
+    // The same again brings no update, and the next one may be the host's.
+    if (Object.is(this.#own(name), value)) return;
     (this as unknown as Record<string, FieldInput>)[name] = value;
     this.#changedByUser = true;
   }
@@ -128,6 +145,9 @@ export abstract class LubberElement extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
+    // An attribute taken away leaves null, and so may a framework.
+    this.locked ??= '';
+    if (this.answer !== 'hidden') this.answer = 'shown';
     // What the host set is no half-typed text: what is wrong with it is said at once.
     if (this.#changedByUser) return;
     for (const name of Object.keys(this.fields)) {

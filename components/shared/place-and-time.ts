@@ -24,19 +24,23 @@ interface HasInstant {
 /** Takes an `instant` set by the host over into the fields of date and time. */
 export function splitInstant(host: LubberElement & HasInstant, changed: ReadonlyMap<PropertyKey, unknown>): void {
   if (!changed.has('instant') || host.instant === undefined || host.instant === null) return;
+  const take = (instant: Date): void => {
+    host.date = formatDate(instant);
+    host.time = formatTimeOfDay(instant);
+    // A day outside the years known is the host's, not half typed: what is wrong with it is said at once.
+    host.settle('date');
+  };
   if (host.instant instanceof Date) {
     if (Number.isNaN(host.instant.getTime())) return;
-    host.date = formatDate(host.instant);
-    host.time = formatTimeOfDay(host.instant);
+    take(host.instant);
     return;
   }
-  const reading = parseInstant(host.instant);
+  const reading = parseInstant(String(host.instant));
   if (reading.ok) {
-    host.date = formatDate(reading.value);
-    host.time = formatTimeOfDay(reading.value);
+    take(reading.value);
   } else if (reading.refusal !== 'empty') {
     // What cannot be read is shown where the user can mend it, with the reason.
-    [host.date = '', host.time = ''] = host.instant.split(/[T ]/);
+    [host.date = '', host.time = ''] = String(host.instant).split(/[T ]/);
     host.settle('date');
     host.settle('time');
   }
@@ -83,7 +87,7 @@ export function whenView(
   state: { readonly date: FieldState<CivilDate>; readonly time: FieldState<number> },
   fields: { readonly date: Field<CivilDate>; readonly time: Field<number> },
 ): TemplateResult {
-  const locked = host.isLocked('date') || host.isLocked('time') || host.isLocked('instant');
+  const locked = host.isLocked('date') || host.isLocked('time');
   const onNow = (): void => {
     const instant = formatInstant(new Date());
     host.change('date', instant.slice(0, 10));

@@ -16,8 +16,8 @@ const TENTH_OF_MINUTE = 1 / 600;
 
 const held = (value: number, least: number, most: number): number => Math.min(most, Math.max(least, value));
 
+/** One minute on, in tenths of a minute. */
 function steppedMinutes(value: number, direction: 1 | -1): number {
-  // Whole minutes first, then minute by minute: what a hand on a chart would do.
   return Math.round((value + (direction * 10) * TENTH_OF_MINUTE) * 600) / 600;
 }
 
@@ -48,11 +48,14 @@ export const declinationField: Field<number> = {
   accepted: 'accepted.declination',
 };
 
+/** Tenths of a degree, as a card is read; a host's finer number keeps what it has, to a thousandth. */
+const decimalsOf = (value: number): number => [1, 2].find((decimals) => roundTo(value, decimals) === roundTo(value, 3)) ?? 3;
+
 /** A bearing or heading; the letter says by which north: T, M, C or G. */
 export function bearingField(letter: string): Field<number> {
   return {
     parse: parseBearing,
-    write: (value) => formatBearing(value).replace('°', ''),
+    write: (value) => formatBearing(value, decimalsOf(value)).replace('°', ''),
     show: (value) => `${formatBearing(value)} ${letter}`.trim(),
     step: (value, direction) => wrap360(roundTo(value + direction * 0.5, 1)),
     accepted: 'accepted.bearing',
