@@ -5,6 +5,13 @@ import tseslint from 'typescript-eslint';
 
 const noNamed = (selectors) => ['error', ...selectors];
 
+/** A later block replaces the selectors of an earlier one, so each block that has its own takes these too. */
+const houseStyle = [
+  { selector: 'ExportDefaultDeclaration', message: 'Export by name.' },
+  { selector: 'TSEnumDeclaration', message: 'Use a union of strings.' },
+  { selector: 'TSParameterProperty', message: 'Write the field out.' },
+];
+
 export default tseslint.config(
   { ignores: ['dist/**', 'node_modules/**', 'demo/**/*.js'] },
   ...tseslint.configs.recommended,
@@ -23,14 +30,7 @@ export default tseslint.config(
   },
   {
     files: ['core/**/*.ts', 'components/**/*.ts'],
-    rules: {
-      'no-console': 'error',
-      'no-restricted-syntax': noNamed([
-        { selector: 'ExportDefaultDeclaration', message: 'Export by name.' },
-        { selector: 'TSEnumDeclaration', message: 'Use a union of strings.' },
-        { selector: 'TSParameterProperty', message: 'Write the field out.' },
-      ]),
-    },
+    rules: { 'no-console': 'error' },
   },
   {
     // The compiler keeps the DOM out of core; these keep out clock, chance and locale.
@@ -45,8 +45,7 @@ export default tseslint.config(
       'no-restricted-syntax': noNamed([
         { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: 'The instant is an argument.' },
         { selector: 'CallExpression[callee.property.name=/^toLocale/]', message: 'Words and locale belong to components.' },
-        { selector: 'ExportDefaultDeclaration', message: 'Export by name.' },
-        { selector: 'TSEnumDeclaration', message: 'Use a union of strings.' },
+        ...houseStyle,
       ]),
     },
   },
@@ -81,7 +80,18 @@ export default tseslint.config(
       'no-restricted-syntax': noNamed([
         { selector: "TemplateElement[value.raw=/\\sstyle=|<style/]", message: 'No style attribute and no <style>: a strict policy refuses them.' },
         { selector: "Identifier[name='styleMap']", message: 'styleMap writes a style attribute on first render.' },
-        { selector: 'ExportDefaultDeclaration', message: 'Export by name.' },
+        ...houseStyle,
+      ]),
+      'no-restricted-globals': noNamed(
+        ['fetch', 'XMLHttpRequest', 'WebSocket', 'EventSource'].map((name) => ({ name, message: 'A widget makes no request, ever.' })),
+      ),
+    },
+  },
+  {
+    files: ['tests/**/*.ts'],
+    rules: {
+      'no-restricted-syntax': noNamed([
+        { selector: "MemberExpression[object.name=/^(it|describe|test)$/][property.name=/^(only|skip|todo)$/]", message: 'Every test runs, always.' },
       ]),
     },
   },
