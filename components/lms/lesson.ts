@@ -1,0 +1,42 @@
+import type { DrillState } from '../drill/drill-state.js';
+import type { ScoreDetail } from '../shared/score-event.js';
+
+/** What a lesson asks: a drill, or a part of the page with drills in it. */
+export type LessonTarget = Element | Document;
+
+interface Drill extends Element {
+  readonly result?: ScoreDetail | null;
+  state?: DrillState | null;
+}
+
+function drillsOf(target: LessonTarget): Drill[] {
+  const inside = [...target.querySelectorAll<Drill>('lubber-drill')];
+  return 'matches' in target && target.matches('lubber-drill') ? [target, ...inside] : inside;
+}
+
+/** How the learner stands over all drills of a lesson: each counts alike, all must be passed. Null before any is there. */
+export function lessonScore(target: LessonTarget): ScoreDetail | null {
+  const results = drillsOf(target).flatMap(({ result }) => (result ? [result] : []));
+  if (results.length === 0) return null;
+  const sum = (of: (result: ScoreDetail) => number): number => results.reduce((total, each) => total + of(each), 0);
+  return {
+    scaled: sum(({ scaled }) => scaled) / results.length,
+    passed: results.every(({ passed }) => passed),
+    complete: results.every(({ complete }) => complete),
+    seconds: sum(({ seconds }) => seconds),
+    // Exercises are unlike within a drill only.
+    answers: results.flatMap(({ answers }, index) => (index === 0 ? answers : answers.map((each) => ({ ...each, id: `${index + 1}.${each.id}` })))),
+  };
+}
+
+export function lessonStates(target: LessonTarget): DrillState[] {
+  return drillsOf(target).flatMap(({ state }) => (state ? [state] : []));
+}
+
+/** Each drill goes on where it stopped; one that belongs to another order ignores it. */
+export function resumeLesson(target: LessonTarget, states: readonly DrillState[]): void {
+  drillsOf(target).forEach((drill, index) => {
+    const state = states[index];
+    if (state) drill.state = state;
+  });
+}
