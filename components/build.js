@@ -37,3 +37,4 @@ async function bundleScript(entry, outfile) {
 rmSync(new URL('../dist', import.meta.url), { recursive: true, force: true });
 compileModules();
 await bundleScript('components/define.ts', 'dist/lubberline.js');
+await bundleScript('components/lms/course-page.ts', 'dist/lubberline-course.js');

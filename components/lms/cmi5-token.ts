@@ -1,3 +1,4 @@
+import { askPlatform } from './ask-platform.js';
 import { readNote, writeNote } from './session-note.js';
 
 /**
@@ -8,7 +9,7 @@ export async function sessionToken(address: string): Promise<string | null> {
   const kept = readNote(address).token;
   if (kept) return kept;
   try {
-    const response = await fetch(address, { method: 'POST' });
+    const response = await askPlatform(address, { method: 'POST' });
     const answer = (await response.json()) as Record<string, unknown> | null;
     const token = answer?.['auth-token'];
     if (typeof token !== 'string' || token === '') return null;

@@ -1,3 +1,4 @@
+import { askPlatform } from './ask-platform.js';
 import type { Cmi5Launch } from './cmi5-launch.js';
 
 /** A statement as plain data. */
@@ -29,7 +30,7 @@ export class RecordStore {
 
   async #read(address: string): Promise<unknown> {
     try {
-      const response = await fetch(address, { headers: this.#headers, cache: 'no-store' });
+      const response = await askPlatform(address, { headers: this.#headers, cache: 'no-store' });
       return response.ok ? ((await response.json()) as unknown) : null;
     } catch {
       return null;
@@ -58,7 +59,7 @@ export class RecordStore {
   async #write(address: string, method: 'PUT' | 'POST', body: unknown): Promise<Sent> {
     try {
       const headers = { ...this.#headers, 'Content-Type': 'application/json' };
-      const { ok, status } = await fetch(address, { method, headers, body: JSON.stringify(body), keepalive: true });
+      const { ok, status } = await askPlatform(address, { method, headers, body: JSON.stringify(body), keepalive: true });
       if (ok) return 'taken';
       return status >= 500 || status === 429 || status === 408 ? 'again' : 'never';
     } catch {
