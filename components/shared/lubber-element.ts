@@ -10,10 +10,10 @@ import type { RecordRequestDetail } from './events.js';
 import { isUnset, readField } from './field.js';
 import type { Field, FieldInput, FieldState } from './field.js';
 import { fieldStyles } from './field-styles.js';
-import { PageController, themeOf } from './page-controller.js';
+import { PageController, closestAround, themeOf } from './page-controller.js';
 import { release } from './register.js';
 import { sharedMessages } from './shared-messages.js';
-import { shipContext } from './ship-context.js';
+import { awaitLateShips, shipContext } from './ship-context.js';
 import type { Ship } from './ship-context.js';
 import { themeStyles } from './theme-styles.js';
 import { WidthController } from './width-controller.js';
@@ -28,8 +28,6 @@ export abstract class LubberElement extends LitElement {
   static readonly lubberlineRelease = release;
 
   static override styles: CSSResultGroup = sharedStyles;
-
-  static override shadowRootOptions: ShadowRootInit = { ...LitElement.shadowRootOptions, delegatesFocus: true };
 
   readonly page = new PageController(this);
 
@@ -75,6 +73,15 @@ export abstract class LubberElement extends LitElement {
       this.requestUpdate();
     }
     super.connectedCallback();
+    void this.#awaitShip();
+  }
+
+  /** A ship around the widget may be defined after it: then it is asked again. */
+  async #awaitShip(): Promise<void> {
+    const ship = closestAround(this, 'lubber-ship:not(:defined)');
+    if (!ship || ship === this) return;
+    await customElements.whenDefined('lubber-ship');
+    if (this.isConnected && !this.#ship.value) this.#ship.hostConnected();
   }
 
   /** The text of a catalogue key in the page's language. */

@@ -100,6 +100,29 @@ describe('a widget aboard a ship', () => {
   });
 });
 
+describe('a ship that is defined after the widget inside it', () => {
+  // It was not heard: a page whose script defines the widgets first showed empty fields.
+  it('is asked again once it is there', async () => {
+    const frame = document.createElement('iframe');
+    document.body.append(frame);
+    const inner = frame.contentWindow as Window & typeof globalThis;
+    const script = document.createElement('script');
+    script.type = 'module';
+    const here = new URL('../../../components/', import.meta.url).href;
+    inner.document.body.innerHTML = '<lubber-ship latitude="48-17.0S"><lubber-amplitude></lubber-amplitude></lubber-ship>';
+    script.textContent = `import '${here}amplitude/define.ts'; setTimeout(() => import('${here}ship/define.ts'), 50);`;
+    inner.document.head.append(script);
+    let shown = '';
+    for (let round = 0; round < 100 && shown === ''; round += 1) {
+      await new Promise((resolve) => setTimeout(resolve, 50));
+      const sight = inner.document.querySelector('lubber-amplitude');
+      shown = sight?.shadowRoot?.querySelector<HTMLInputElement>('#latitude')?.value ?? '';
+    }
+    frame.remove();
+    expect(shown).to.equal('48-17.0S');
+  });
+});
+
 describe('the ship', () => {
   it('sums up what is shared in one line', async () => {
     const { ship } = await aboard();
