@@ -8,3 +8,5 @@ import './conversion/define.js';
 import './azimuth/define.js';
 import './ship/define.js';
 import './transit/define.js';
+import './deviation-card/define.js';
+import './deviation-curve/define.js';

@@ -1,6 +1,13 @@
 /** The classes of all widgets and their types; registers nothing. */
 export { LubberConversion } from './conversion/conversion.js';
 export type { Conversion } from './conversion/convert.js';
+export { LubberDeviationCard } from './deviation-card/deviation-card.js';
+export type { CardResult, Particulars } from './deviation-card/card-content.js';
+export type { Correctors } from './deviation-card/correctors.js';
+export { LubberDeviationCurve } from './deviation-curve/deviation-curve.js';
+export type { CurveResult } from './deviation-curve/curve-result.js';
+export type { NamedCard } from './deviation-curve/given-cards.js';
+export type { CurvePoint } from './deviation-curve/given-points.js';
 export { LubberAmplitude } from './amplitude/amplitude.js';
 export { LubberAzimuth } from './azimuth/azimuth.js';
 export { LubberDrill } from './drill/drill.js';

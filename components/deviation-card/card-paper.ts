@@ -3,6 +3,7 @@ import type { TemplateResult } from 'lit';
 import { formatAngle, formatNumber } from '../../core/angle/format-angle.js';
 import { cautionsView } from '../shared/caution-view.js';
 import { deviationChart } from '../shared/deviation-chart.js';
+import type { ChartContent } from '../shared/deviation-chart.js';
 import { deviationSummary } from '../shared/deviation-summary.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { CardContent, CardResult, Particulars } from './card-content.js';
@@ -75,6 +76,13 @@ function ageText(host: LubberElement, { ageMonths }: CardResult): string {
   return ageMonths === null || ageMonths < 0 ? '' : host.t(ageMonths === 1 ? 'card.age.one' : 'card.age', { months: ageMonths });
 }
 
+/** On a narrow screen a narrow drawing; on paper always the wide one. */
+function chartView(host: LubberElement, content: ChartContent, summary: string): TemplateResult {
+  const narrow = host.width.narrow;
+  return html`<div class=${narrow ? 'paper-only' : ''}>${deviationChart(content, summary, 'wide')}</div>
+    ${narrow ? html`<div class="no-print">${deviationChart(content, summary, 'narrow')}</div>` : nothing}`;
+}
+
 /** The card as it is printed: A4 with everything, or a pocket card with the figures alone. */
 export function cardPaper(host: LubberElement, { result, curve }: CardContent, format: Format): TemplateResult {
   const { particulars, rows, check, limit } = result;
@@ -87,7 +95,7 @@ export function cardPaper(host: LubberElement, { result, curve }: CardContent, f
     ${particularsView(host, particulars, format)} ${figuresView(host, rows)}
     <p class="verdict ${check.withinLimit ? '' : 'exceeds'}">${verdict} ${ageText(host, result)}</p>
     ${format === 'a4'
-      ? html`${deviationChart({ curves: [chart], limit: limit.largest }, deviationSummary(chart, t), host.width.narrow ? 'narrow' : 'wide')}
+      ? html`${chartView(host, { curves: [chart], limit: limit.largest }, deviationSummary(chart, t))}
           ${coefficients ? html`<p class="coefficients"><bdi dir="ltr">${coefficients}</bdi></p>` : nothing} ${correctorsView(host, particulars.correctors)}`
       : nothing}
     ${particulars.remarks || format === 'a4' ? html`<dl class="remarks">${entry(t('card.remarks'), particulars.remarks)}</dl>` : nothing}

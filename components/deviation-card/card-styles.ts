@@ -10,26 +10,28 @@ export const cardStyles = css`
   .paper dd { margin: 0; overflow-wrap: anywhere; }
   .paper dd.blank { border-block-end: 1px solid var(--edge); min-block-size: 1.4em; }
   .halves { display: grid; grid-template-columns: 1fr 1fr; gap: 0 2rem; }
-  .pocket .halves { gap: 0 0.9rem; }
+  .pocket .halves { gap: 0 0.5rem; }
   .narrow .paper { padding: 0.6rem; }
-  .narrow .halves { gap: 0 0.7rem; }
+  .narrow .paper.a4 .halves { grid-template-columns: 1fr; gap: 0.8rem; }
+  .narrow .particulars { grid-template-columns: repeat(auto-fit, minmax(7rem, 1fr)); }
   .figures { inline-size: 100%; }
   .figures th, .figures td { text-align: end; padding: 0.05rem 0.2rem 0.05rem 0; white-space: nowrap; }
   .figures thead th { white-space: normal; vertical-align: bottom; }
   .figures tbody th { color: var(--ink); font-size: inherit; }
   .figures .point > * { font-weight: 600; }
-  .narrow .figures { font-size: 0.82rem; }
-  .narrow .figures thead th { font-size: 0.72rem; }
+  .narrow .correctors { table-layout: auto; font-size: 0.74rem; }
+  .narrow .correctors td, .narrow .correctors th { padding-inline-end: 0.2rem; font-size: inherit; }
+  .paper-only { display: none; }
   .pocket .figures { font-size: 0.85rem; }
   .pocket .figures thead th { font-size: 0.72rem; }
-  .beyond td { color: var(--bad); }
+  .beyond td:first-of-type { color: var(--bad); }
   .flag { font-size: 0.7em; margin-inline-start: 0.2em; }
   .verdict { margin: 0.6rem 0; }
   .verdict.exceeds { color: var(--bad); font-weight: 600; }
   .paper .coefficients { font-size: 0.95rem; white-space: pre-wrap; }
   .correctors { inline-size: 100%; margin-block: 0.6rem; table-layout: fixed; }
   .correctors th[scope='row'] { color: var(--ink); font-size: inherit; }
-  .correctors th, .correctors td { overflow-wrap: anywhere; block-size: 1.7em; }
+  .correctors th, .correctors td { overflow-wrap: break-word; block-size: 1.7em; }
   .remarks { margin: 0.4rem 0; }
   .signatures { display: grid; grid-template-columns: 2fr 1.4fr 1fr; gap: 0 1.5rem; margin-block-start: 2.6rem; }
   .pocket .signatures { grid-template-columns: 2fr 1fr; margin-block-start: 1.7rem; }
@@ -46,12 +48,24 @@ export const cardStyles = css`
   @media print {
     h2, .fields, .headline { display: none; }
     .frame .columns { display: block; }
-    .paper { border: 0; padding: 0; max-inline-size: none; font-size: 9.5pt; background: none; }
-    .paper .deviation-chart { inline-size: 76%; margin-inline: auto; }
+    .paper { --small: 0.86em; border: 0; padding: 0; max-inline-size: none; font-size: 9.5pt; background: none; }
+    .paper-only { display: block; }
+    .frame .paper.a4 .halves { grid-template-columns: 1fr 1fr; gap: 0 2rem; }
+    .frame .particulars { grid-template-columns: repeat(4, 1fr); }
+    .frame .pocket .particulars { grid-template-columns: 1fr 1fr; }
+    .frame .correctors { table-layout: fixed; font-size: 9pt; }
+    .paper .deviation-chart { inline-size: 58%; margin: 0 auto; }
+    .paper h3 { margin-block-end: 1.5mm; }
+    .paper p, .paper dl { margin-block: 1mm; }
+    .paper .cautions li { padding-block: 0; font-size: 8.5pt; }
+    .frame .coefficients { font-size: 9pt; }
+    .frame .particulars { margin-block-end: 2mm; }
+    .correctors th, .correctors td { block-size: auto; padding-block: 0.2mm; }
+    .frame .correctors { margin-block: 1.5mm; }
     .paper .figures { font-size: 9pt; line-height: 1.28; }
     .paper .figures th, .paper .figures td { padding-block: 0; }
-    .paper.pocket { inline-size: 105mm; min-block-size: 148mm; border: 0.2mm dashed #777777; padding: 5mm; font-size: 8pt; }
-    .paper.pocket .figures { font-size: 7.5pt; line-height: 1.2; }
+    .paper.pocket { inline-size: 105mm; min-block-size: 148mm; border: 0.2mm dashed #777777; padding: 5mm; font-size: 9pt; }
+    .paper.pocket .figures { font-size: 8.5pt; line-height: 1.28; }
     .paper.pocket .figures thead th { font-size: 6.5pt; }
     .paper.pocket .standing { font-size: 6.5pt; margin-block: 1.5mm 0; }
     .signatures { margin-block-start: 11mm; break-inside: avoid; }
