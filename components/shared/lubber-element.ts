@@ -13,7 +13,7 @@ import { fieldStyles } from './field-styles.js';
 import { PageController, closestAround, themeOf } from './page-controller.js';
 import { release } from './register.js';
 import { sharedMessages } from './shared-messages.js';
-import { awaitLateShips, shipContext } from './ship-context.js';
+import { shipContext } from './ship-context.js';
 import type { Ship } from './ship-context.js';
 import { themeStyles } from './theme-styles.js';
 import { WidthController } from './width-controller.js';
@@ -82,6 +82,11 @@ export abstract class LubberElement extends LitElement {
     if (!ship || ship === this) return;
     await customElements.whenDefined('lubber-ship');
     if (this.isConnected && !this.#ship.value) this.#ship.hostConnected();
+  }
+
+  /** Goes to the first field. `delegatesFocus` would do so at every click upon a text, too. */
+  override focus(options?: FocusOptions): void {
+    this.renderRoot.querySelector<HTMLElement>('input:not(:disabled), select:not(:disabled), textarea:not(:disabled), button:not(:disabled)')?.focus(options);
   }
 
   /** The text of a catalogue key in the page's language. */
