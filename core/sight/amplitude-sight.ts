@@ -18,8 +18,8 @@ import { amplitudeDoubts } from './amplitude-doubts.js';
 import { amplitudeSteps, handSteps } from './amplitude-steps.js';
 import { effectOf, usualDoubts } from './sight-doubts.js';
 import type { SightDoubts } from './sight-doubts.js';
-import { variationSource } from './variation-source.js';
-import type { VariationSource } from './variation-source.js';
+import { checkReading, splitError } from './split-error.js';
+import type { SplitError } from './split-error.js';
 
 export type CompassKind = 'magnetic' | 'gyro';
 export type HorizonSide = 'rising' | 'setting';
@@ -72,17 +72,8 @@ export interface AmplitudeBearing {
 
 export type NoAmplitude = { readonly determined: false; readonly reason: 'pole' | 'stays above' | 'stays below' };
 
-export interface AmplitudeSight extends AmplitudeBearing {
-  /** Compass or gyro error, degrees, east positive. */
-  readonly error: number;
-  readonly compass: CompassKind;
-  /** At the place; a part of the error only where the compass is magnetic. */
-  readonly variation: VariationSource;
-  readonly deviation: number | null;
+export interface AmplitudeSight extends AmplitudeBearing, SplitError {
   readonly deviationDoubt: number | null;
-  readonly cardDeviation: number | null;
-  /** Deviation found less the card's, degrees, east positive. */
-  readonly difference: number | null;
   readonly doubt: Doubt;
   readonly steps: readonly Step[];
   readonly handSteps: readonly Step[];
@@ -152,19 +143,15 @@ const turn = (from: number, to: number): number => wrap180(to - from);
 
 /** The whole sight: true bearing, error, its split, how far to trust it, and the working. */
 export function amplitudeSight(observation: AmplitudeObservation): AmplitudeSight | NoAmplitude {
-  checkRange('compassBearing', observation.compassBearing, 0, 360);
+  checkReading(observation);
   const bearing = amplitudeBearing(observation);
   if (!bearing.determined) return bearing;
   const doubts = { ...usualDoubts, ...observation.doubts };
-  const error = turn(observation.compassBearing, bearing.trueBearing);
-  const magnetic = observation.compass === 'magnetic';
-  const variation = variationSource(observation, observation.instant, observation.variation);
-  const deviation = magnetic && variation.source !== 'none' ? wrap180(error - variation.value) : null;
-  const cardDeviation = magnetic ? (observation.cardDeviation ?? null) : null;
-  const difference = deviation !== null && cardDeviation !== null ? wrap180(deviation - cardDeviation) : null;
+  const split = splitError(bearing.trueBearing, observation, observation);
   const doubt = combineDoubt(amplitudeDoubts(observation, bearing, doubts));
+  const { deviation, variation } = split;
   const deviationDoubt = deviation === null || variation.source === 'none' ? null : Math.hypot(doubt.total, variation.sigma);
-  const found = { ...bearing, error, compass: observation.compass, variation, deviation, deviationDoubt, cardDeviation, difference, doubt };
+  const found = { ...bearing, ...split, deviationDoubt, doubt };
   return {
     ...found,
     steps: amplitudeSteps(observation, found),

@@ -271,9 +271,12 @@ describe('bad arguments', () => {
     ['body', { body: 'Pluto' as 'Sun' }],
     ['instant', { instant: new Date(NaN) }],
     ['moment', { moment: 'noon' as 'centre' }],
+    ['compass', { compass: 'sun' as 'gyro' }],
+    ['variation', { variation: NaN }],
+    ['cardDeviation', { cardDeviation: 181 }],
   ] as const) {
     it(`a bad ${name} is named`, () => {
-      assert.throws(() => amplitudeSight({ ...plain, ...change }), (error) => error instanceof RangeError && error.message.includes(name));
+      assert.throws(() => amplitudeSight({ ...plain, ...change }), (error) => error instanceof RangeError && error.message.startsWith(`${name}:`));
     });
   }
 });
