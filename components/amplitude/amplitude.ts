@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
+import { formatError } from '../../core/angle/format-angle.js';
 import { amplitudeBearing, amplitudeSight } from '../../core/sight/amplitude-sight.js';
 import type { AmplitudeBearing, AmplitudeSight, CompassKind, NoAmplitude } from '../../core/sight/amplitude-sight.js';
 import { bodyNamed } from '../../core/sky/body.js';
@@ -256,6 +257,7 @@ export class LubberAmplitude extends LubberElement {
     const state = this.#state;
     const gyro = this.#compass === 'gyro';
     const body = this.#bodyInWords;
+    const byShip = cardDeviationOn(this.ship?.card, valueOf(state.heading));
     return html`<div class="fields">
       ${bodySelect(this, this.#body)}
       ${placeView(this, state, fields)}
@@ -285,7 +287,7 @@ export class LubberAmplitude extends LubberElement {
             ${fieldView(this, 'variation', fields.variation, state.variation, { label: this.t('sight.variation'), placeholder: this.t('sight.variation.model') })}
             ${fieldView(this, 'cardDeviation', fields.cardDeviation, state.cardDeviation, {
               label: this.t('sight.cardDeviation'),
-              placeholder: this.t('sight.cardDeviation.none'),
+              placeholder: byShip === undefined ? this.t('sight.cardDeviation.none') : formatError(byShip),
             })}
           </div>`}
     </div>`;

@@ -53,6 +53,8 @@ export const azimuthMessages: Catalogue = {
   'azimuth.reason.fast': 'its bearing moves fast',
   'azimuth.reason.hard-to-see': 'hard to find in this light',
   'azimuth.reason.near-another': 'another body of like brightness is near',
+  'azimuth.reason.in-glare': 'in the glare of Sun or Moon',
+  'azimuth.reason.bright': 'bright',
   'azimuth.reason.steady': 'low, and its bearing hardly moves',
   'azimuth.reason.well-placed': 'low and slow enough',
   'azimuth.series': 'A series of bearings',

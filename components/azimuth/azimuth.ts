@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
-import { formatAngle, formatBearing } from '../../core/angle/format-angle.js';
+import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
 import { azimuthBearing } from '../../core/sight/azimuth-bearing.js';
 import type { AzimuthBearing, NoAzimuth } from '../../core/sight/azimuth-bearing.js';
 import { azimuthSight } from '../../core/sight/azimuth-sight.js';
@@ -289,7 +289,7 @@ export class LubberAzimuth extends LubberElement {
   #fieldsView(): TemplateResult {
     const state = this.#state;
     const gyro = this.#gyro;
-    const shipCard = this.ship?.card ? formatAngle(this.#cardFor(valueOf(state.heading)) ?? 0, 1) : '';
+    const byShip = cardDeviationOn(this.ship?.card, valueOf(state.heading));
     return html`<div class="fields">
       ${choiceView(
         this,
@@ -314,7 +314,7 @@ export class LubberAzimuth extends LubberElement {
             ${fieldView(this, 'variation', azimuthFields.variation, state.variation, { label: this.t('sight.variation'), placeholder: this.t('sight.variation.model') })}
             ${fieldView(this, 'cardDeviation', azimuthFields.cardDeviation, state.cardDeviation, {
               label: this.t('sight.cardDeviation'),
-              placeholder: shipCard || this.t('sight.cardDeviation.none'),
+              placeholder: byShip === undefined ? this.t('sight.cardDeviation.none') : formatError(byShip),
             })}
           </div>`}
       <details ?open=${this.series !== ''}>

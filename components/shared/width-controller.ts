@@ -20,11 +20,9 @@ export class WidthController implements ReactiveController {
 
   hostConnected(): void {
     // Read once at once, so that the first paint is right already.
-    this.#take(this.#host.getBoundingClientRect().width);
-    this.#observer = new ResizeObserver(([entry]) => {
-      // In the next frame: what a widget changes in its columns is itself a change of size.
-      if (entry) requestAnimationFrame(() => this.#take(entry.contentRect.width));
-    });
+    this.#take();
+    // In the next frame, and by the width it then has: what a widget changes in its columns is itself a change of size.
+    this.#observer = new ResizeObserver(() => requestAnimationFrame(() => this.#take()));
     this.#observer.observe(this.#host);
   }
 
@@ -32,7 +30,8 @@ export class WidthController implements ReactiveController {
     this.#observer?.disconnect();
   }
 
-  #take(width: number): void {
+  #take(): void {
+    const { width } = this.#host.getBoundingClientRect();
     const narrow = width > 0 && width < ONE_COLUMN;
     if (narrow === this.narrow) return;
     this.narrow = narrow;
