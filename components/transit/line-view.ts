@@ -1,61 +1,56 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { choiceView } from '../shared/choice-view.js';
+import type { FieldState } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { bearingField } from '../shared/trade-fields.js';
-import { lineKinds } from './line-reading.js';
-import type { LineRead } from './line-reading.js';
-import { lineFields } from './transit-fields.js';
+import { markFields, markNameField, partName } from './mark-fields.js';
+import { markKinds, partsOf } from './mark-texts.js';
+import type { MarkKind, MarkPart } from './mark-texts.js';
 
-/** The property of a field of a line: its own name for the first, with the number behind for the others. */
-export function nameOf(name: string, number: number): string {
-  return number === 1 ? name : `${name}-${number}`;
+/** One line as it is shown: its place in the list, and what became of each part. */
+export interface LineShown {
+  readonly index: number;
+  readonly kind: MarkKind;
+  readonly several: boolean;
+  readonly gyro: boolean;
+  state(part: MarkPart): FieldState<number>;
+  readonly name: FieldState<string>;
+  remove(): void;
 }
 
-function positionView(host: LubberElement, which: 'front' | 'rear' | 'mark', { number, states }: LineRead): TemplateResult {
-  const [latitude, longitude] = [`${which}Latitude` as const, `${which}Longitude` as const];
-  return html`<fieldset class="mark">
-    <legend class="legend">${host.t(`transit.${which}`)}</legend>
-    <div class="pair">
-      ${fieldView(host, nameOf(latitude, number), lineFields[latitude], states[latitude], { label: host.t('sight.latitude') })}
-      ${fieldView(host, nameOf(longitude, number), lineFields[longitude], states[longitude], { label: host.t('sight.longitude') })}
-    </div>
-  </fieldset>`;
+/** What a part is called; the one mark of a bearing is neither front nor rear. */
+export function partLabel(host: LubberElement, part: MarkPart, kind: MarkKind, gyro: boolean): string {
+  if (part === 'bearing') return host.t(gyro ? 'transit.bearing.gyro' : 'transit.bearing');
+  return host.t(kind === 'one-mark' ? `transit.one.${part}` : `transit.${part}`);
 }
 
-function placedView(host: LubberElement, read: LineRead): TemplateResult {
-  if (read.kind === 'two-marks') return html`${positionView(host, 'front', read)} ${positionView(host, 'rear', read)}`;
-  if (read.kind === 'one-mark') return positionView(host, 'mark', read);
-  return fieldView(host, nameOf('charted', read.number), lineFields.charted, read.states.charted, {
-    label: host.t('transit.charted'),
-    hint: host.t('transit.charted.hint'),
+function partView(host: LubberElement, line: LineShown, part: MarkPart): TemplateResult {
+  const field = part === 'bearing' ? bearingField(line.gyro ? 'G' : 'C') : markFields[part];
+  return fieldView(host, partName(part, line.index), field, line.state(part), {
+    label: partLabel(host, part, line.kind, line.gyro),
+    ...(part === 'charted' ? { hint: host.t('transit.charted.hint') } : {}),
   });
 }
 
-/** The fields of one line: what it is, where its marks are, and how it bore. */
-export function lineView(host: LubberElement, read: LineRead, several: boolean, gyro: boolean, onRemove: () => void): TemplateResult {
-  const { number, states } = read;
-  return html`<section class="line-fields" aria-label=${host.t('transit.line', { number })}>
-    ${several
-      ? html`<div class="row line-head">
-          <h3>${host.t('transit.line', { number })}</h3>
-          ${number === 1
-            ? nothing
-            : html`<button type="button" class="plain" aria-label=${host.t('transit.remove.line', { number })} @click=${onRemove}>${host.t('transit.remove')}</button>`}
-        </div>`
-      : nothing}
+/** The fields of one line: what it is, where its marks are, how it bore, what it is called. */
+export function lineView(host: LubberElement, line: LineShown): TemplateResult {
+  const { index, kind } = line;
+  const number = index + 1;
+  return html`<div class="line-fields" role="group" aria-label=${host.t('transit.line', { number })}>
+    ${line.several ? html`<h3>${host.t('transit.line', { number })}</h3>` : nothing}
     ${choiceView(
       host,
-      nameOf('kind', number),
+      partName('kind', index),
       host.t('transit.kind'),
-      read.kind,
-      lineKinds.map((value) => ({ value, label: host.t(`transit.kind.${value}`) })),
+      kind,
+      markKinds.map((value) => ({ value, label: host.t(`transit.kind.${value}`) })),
     )}
-    ${placedView(host, read)}
-    ${fieldView(host, nameOf('bearing', number), bearingField(gyro ? 'G' : 'C'), states.bearing, {
-      label: host.t(gyro ? 'transit.bearing.gyro' : 'transit.bearing'),
-    })}
-    ${fieldView(host, nameOf('markName', number), lineFields.markName, states.markName, { label: host.t('transit.markName') })}
-  </section>`;
+    ${partsOf[kind].map((part) => partView(host, line, part))}
+    ${fieldView(host, partName('name', index), markNameField, line.name, { label: host.t('transit.name') })}
+    ${line.several && !host.isLocked('marks')
+      ? html`<p class="no-print"><button type="button" class="plain" @click=${() => line.remove()}>${host.t('transit.remove', { number })}</button></p>`
+      : nothing}
+  </div>`;
 }

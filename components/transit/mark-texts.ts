@@ -6,6 +6,8 @@ export type MarkKind = (typeof markKinds)[number];
 /** One line ashore as typed: every part stays as it was written, whichever kind is chosen. */
 export interface MarkTexts {
   readonly kind: MarkKind;
+  /** What the marks are called, for the record. */
+  readonly name: string;
   readonly bearing: string;
   readonly charted: string;
   readonly frontLatitude: string;
@@ -14,10 +16,12 @@ export interface MarkTexts {
   readonly rearLongitude: string;
 }
 
-export type MarkPart = Exclude<keyof MarkTexts, 'kind'>;
+/** The parts that are angles. */
+export type MarkPart = Exclude<keyof MarkTexts, 'kind' | 'name'>;
 
 export const noMark: MarkTexts = {
   kind: 'charted',
+  name: '',
   bearing: '',
   charted: '',
   frontLatitude: '',

@@ -59,7 +59,7 @@ function frontPart({ markDistance, shipDistance, ship }: MarkError): number {
   return Math.min(0.85, Math.max(0.3, toScale ? shipDistance / (shipDistance + markDistance) : 0.6));
 }
 
-function lineView(host: LubberElement, centre: number, reach: number, mark: MarkError, number: number | null): TemplateResult {
+function lineView(centre: number, reach: number, mark: MarkError, number: number | null): TemplateResult {
   const far = at(centre, mark.trueBearing, reach);
   const behind = at(centre, mark.trueBearing, -reach * 0.25);
   const front = at(centre, mark.trueBearing, reach * 0.92 * frontPart(mark));
@@ -76,7 +76,7 @@ function lineView(host: LubberElement, centre: number, reach: number, mark: Mark
  * The ship in the middle, the lines she saw and the norths, all directions to scale: the error
  * is the angle between true north and the compass's.
  */
-export function transitPicture(host: LubberElement, result: TransitSight): TemplateResult {
+export function transitPicture(host: LubberElement, result: TransitSight, numbers: readonly number[]): TemplateResult {
   const side = host.width.narrow ? SIDE.narrow : SIDE.wide;
   const centre = side / 2;
   const reach = centre - 46;
@@ -90,7 +90,7 @@ export function transitPicture(host: LubberElement, result: TransitSight): Templ
   const magnetic = result.variation.source === 'none' || result.compass === 'gyro' ? '' : ` ${host.t('transit.picture.magnetic', { variation: spokenError(result.variation.value, host.t) })}`;
   const norths = northsOf(host, result);
   return html`<svg viewBox="0 0 ${side} ${side}" role="img" aria-label="${summary}${magnetic}" class="plan" dir="ltr">
-    ${result.marks.map((mark, index) => lineView(host, centre, reach, mark, several ? index + 1 : null))}
+    ${result.marks.map((mark, index) => lineView(centre, reach, mark, several ? (numbers[index] ?? index + 1) : null))}
     ${norths.map((north, index) => northView(centre, north, reach - index * 34))}
     ${norths.map((north, index) => label(centre, at(centre, north.bearing, reach - index * 34), north.label, 'soft'))}
     <circle cx=${centre} cy=${centre} r="6" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.6"></circle>

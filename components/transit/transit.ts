@@ -1,30 +1,29 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
-import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
+import { property, state } from 'lit/decorators.js';
+import { formatBearing, formatError } from '../../core/angle/format-angle.js';
+import { transitLine } from '../../core/sight/transit-line.js';
+import type { TrueLine } from '../../core/sight/transit-line.js';
 import { transitSight } from '../../core/sight/transit-sight.js';
-import type { NoTransit, Sighting, TransitSight } from '../../core/sight/transit-sight.js';
+import type { NoTransit, Sighting, TransitObservation, TransitSight } from '../../core/sight/transit-sight.js';
 import { formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
-import { cautionsView, standingCautions } from '../shared/caution-view.js';
 import { choiceView } from '../shared/choice-view.js';
-import { doubtView } from '../shared/doubt-view.js';
 import { valueOf } from '../shared/field.js';
-import type { Field, FieldInput } from '../shared/field.js';
+import type { FieldInput, FieldState } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import { headlineView } from '../shared/headline-view.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
 import type { FieldName } from '../shared/missing-view.js';
 import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
-import { spokenError } from '../shared/spoken.js';
 import { bearingField, dateField, errorField, latitudeField, longitudeField, timeField } from '../shared/trade-fields.js';
-import { workingView } from '../shared/working-view.js';
-import { givenMarks, lineOf, markKinds, noMark, partsOf } from './mark-texts.js';
-import type { MarkKind, MarkPart, MarkTexts } from './mark-texts.js';
-import { northsPicture } from './norths-picture.js';
-import type { North } from './norths-picture.js';
+import { lineView, partLabel } from './line-view.js';
+import { markFields, markNameField, partName, partNamed } from './mark-fields.js';
+import { givenMarks, lineOf, noMark, partsOf } from './mark-texts.js';
+import type { MarkPart, MarkTexts } from './mark-texts.js';
+import { explanationView } from './transit-explanation.js';
 import { transitMessages } from './transit-messages.js';
 import { transitStyles } from './transit-styles.js';
 
@@ -37,18 +36,6 @@ const fields = {
   variation: errorField,
   cardDeviation: errorField,
 };
-
-const markFields: Readonly<Record<MarkPart, Field<number>>> = {
-  bearing: bearingField('C'),
-  charted: bearingField('T'),
-  frontLatitude: latitudeField,
-  frontLongitude: longitudeField,
-  rearLatitude: latitudeField,
-  rearLongitude: longitudeField,
-};
-
-/** `bearing-2`: a part of the third line. */
-const MARK_NAME = /^(\w+)-(\d+)$/;
 
 /**
  * Compass error from marks ashore: a line whose bearing the chart prints, two marks in line by
@@ -100,13 +87,20 @@ export class LubberTransit extends LubberElement {
   /** Bearing of the first line by the compass, degrees. */
   @property() bearing?: string | number;
 
-  /** Several lines: an array, or JSON, of `kind`, `bearing`, `charted`, `frontLatitude` and so on. */
-  @property({ attribute: 'marks' }) marks: string | readonly Partial<MarkTexts>[] = '';
+  /**
+   * Several lines: an array, or JSON, of `kind` (`charted`, `two-marks`, `one-mark`), `name`, `bearing`,
+   * `charted`, `frontLatitude`, `frontLongitude`, `rearLatitude`, `rearLongitude`.
+   */
+  @property() marks?: string | readonly Partial<MarkTexts>[];
 
   protected readonly messages = transitMessages;
   protected readonly fields = fields;
 
-  #marks: readonly MarkTexts[] = [noMark];
+  /** The lines as they stand: taken over from the host, then the user's. */
+  @state() private lines: readonly MarkTexts[] = [noMark];
+
+  #used: readonly number[] = [];
+  #plan: TrueLine | null = null;
   #found: TransitSight | NoTransit | null = null;
 
   /** The last result as plain data; null where there is none. */
@@ -117,25 +111,33 @@ export class LubberTransit extends LubberElement {
 
   /** A part of a line is no property of the element: it stands in the list of lines. */
   override change(name: string, value: FieldInput): void {
-    const [, part, index] = MARK_NAME.exec(name) ?? [];
-    if (part === undefined || index === undefined) {
+    const named = partNamed(name);
+    if (!named) {
       super.change(name, value);
       return;
     }
     const text = value === undefined || value === null ? '' : String(value);
-    this.#marks = this.#marks.map((mark, at) => (at === Number(index) ? { ...mark, [part]: text } : mark));
-    super.change('marks', undefined);
-    this.requestUpdate();
+    this.#setLines(this.lines.map((mark, index) => (index === named.index ? { ...mark, [named.part]: text } : mark)));
+  }
+
+  #setLines(lines: readonly MarkTexts[]): void {
+    // A list is no field's value, but it is changed by the user as one is.
+    super.change('lines', lines as unknown as FieldInput);
   }
 
   protected override input(name: string): FieldInput {
-    const [, part, index] = MARK_NAME.exec(name) ?? [];
-    if (part === undefined) return super.input(name);
-    return this.#marks[Number(index)]?.[part as keyof MarkTexts];
+    const named = partNamed(name);
+    return named ? this.lines[named.index]?.[named.part as keyof MarkTexts] : super.input(name);
   }
 
   override isLocked(name: string): boolean {
-    return super.isLocked(name) || super.isLocked(MARK_NAME.exec(name)?.[1] ?? name) || (MARK_NAME.test(name) && super.isLocked('marks'));
+    const part = partNamed(name)?.part;
+    return super.isLocked(name) || (part !== undefined && (super.isLocked(part) || super.isLocked('marks')));
+  }
+
+  override settle(name: string): void {
+    // An empty part of a line has nothing that stands in for it.
+    if (!partNamed(name) || this.input(name) !== '') super.settle(name);
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -147,26 +149,26 @@ export class LubberTransit extends LubberElement {
 
   /** What the host set of the lines goes into the list; what is wrong with it is said at once. */
   #takeOver(changed: PropertyValues<this>): void {
+    const before = this.lines;
     if (changed.has('marks') && this.marks) {
       const given = givenMarks(this.marks);
-      if (given.length > 0) this.#marks = given;
+      if (given.length > 0) this.lines = given;
     }
     for (const part of ['charted', 'bearing'] as const) {
       const value = this[part];
       if (!changed.has(part) || value === undefined || value === null) continue;
       const text = typeof value === 'number' ? markFields[part].write(value) : value;
-      this.#marks = this.#marks.map((mark, index) => (index === 0 ? { ...mark, [part]: text } : mark));
+      this.lines = this.lines.map((mark, index) => (index === 0 ? { ...mark, [part]: text } : mark));
     }
-    if (!this.hasUpdated) this.#marks.forEach((mark, index) => Object.keys(mark).forEach((part) => this.settle(`${part}-${index}`)));
+    if (this.lines !== before) this.lines.forEach((mark, index) => Object.keys(mark).forEach((part) => this.settle(partName(part, index))));
   }
 
-  override settle(name: string): void {
-    // An empty part of a line has nothing that stands in for it.
-    if (!MARK_NAME.test(name) || this.input(name) !== '') super.settle(name);
+  #part(part: MarkPart, index: number): FieldState<number> {
+    return this.read(markFields[part], partName(part, index));
   }
 
-  #partState(part: MarkPart, index: number) {
-    return this.read(markFields[part], `${part}-${index}`);
+  #name(index: number): FieldState<string> {
+    return this.read(markNameField, partName('name', index));
   }
 
   get #state() {
@@ -185,36 +187,56 @@ export class LubberTransit extends LubberElement {
     return this.compass === 'gyro';
   }
 
+  /** The variation changes little within a day: without a time its beginning does. */
   #instant(): Date | null {
     const { date, time } = this.#state;
     return combinedInstant(date, time.state === 'empty' ? { state: 'value', text: '', value: 0 } : time);
   }
 
-  #compute(): void {
-    this.#found = null;
+  /** By the ship's card, where there is one and the heading is known. */
+  #byCard(): number | undefined {
+    return this.#gyro ? undefined : cardDeviationOn(this.ship?.card, valueOf(this.#state.heading));
+  }
+
+  /** Everything but the lines. */
+  #setting(): Omit<TransitObservation, 'sightings'> {
     const state = this.#state;
-    const sightings: Sighting[] = [];
-    for (const [index, mark] of this.#marks.entries()) {
-      const value = (part: MarkPart): number | undefined => valueOf(this.#partState(part, index));
-      const [line, compassBearing] = [lineOf(mark.kind, value), value('bearing')];
-      if (!line || compassBearing === undefined) return;
-      sightings.push({ line, compassBearing });
-    }
     const [latitude, longitude] = [valueOf(state.latitude), valueOf(state.longitude)];
-    const ship = latitude === undefined || longitude === undefined ? null : { latitude, longitude };
-    if (!ship && this.#marks.some(({ kind }) => kind === 'one-mark')) return;
-    if (state.variation.state === 'refused' || state.cardDeviation.state === 'refused') return;
-    const variation = valueOf(state.variation);
-    const cardDeviation = valueOf(state.cardDeviation) ?? (this.#gyro ? undefined : cardDeviationOn(this.ship?.card, valueOf(state.heading)));
     const instant = this.#instant();
-    this.#found = transitSight({
-      sightings,
+    const variation = valueOf(state.variation);
+    const cardDeviation = valueOf(state.cardDeviation) ?? this.#byCard();
+    return {
       compass: this.#gyro ? 'gyro' : 'magnetic',
-      ...(ship ? { ship } : {}),
+      ...(latitude === undefined || longitude === undefined ? {} : { ship: { latitude, longitude } }),
       ...(instant ? { instant } : {}),
       ...(variation === undefined ? {} : { variation }),
       ...(cardDeviation === undefined ? {} : { cardDeviation }),
-    });
+    };
+  }
+
+  /** The error of the lines that are complete; without a bearing, where the first line lies. */
+  #compute(): void {
+    [this.#found, this.#plan] = [null, null];
+    const setting = this.#setting();
+    const { ship } = setting;
+    const sightings: Sighting[] = [];
+    const used: number[] = [];
+    for (const [index, { kind }] of this.lines.entries()) {
+      const line = lineOf(kind, (part) => valueOf(this.#part(part, index)));
+      const compassBearing = valueOf(this.#part('bearing', index));
+      if (!line || (kind === 'one-mark' && !ship)) continue;
+      if (compassBearing !== undefined) {
+        sightings.push({ line, compassBearing });
+        used.push(index);
+      } else if (index === 0) {
+        const planned = transitLine(line, ship);
+        this.#plan = planned.determined ? planned.line : null;
+      }
+    }
+    this.#used = used;
+    const { variation, cardDeviation } = this.#state;
+    const refused = !this.#gyro && [variation, cardDeviation].some((field) => field.state === 'refused');
+    if (sightings.length > 0 && !refused) this.#found = transitSight({ ...setting, sightings });
   }
 
   /** The inputs of the result as plain data; null where something is still missing. */
@@ -223,16 +245,19 @@ export class LubberTransit extends LubberElement {
     if (!result?.determined) return null;
     const state = this.#state;
     const instant = this.#instant();
+    const names = this.#used.map((index) => valueOf(this.#name(index)) ?? '');
     return {
       inputs: {
-        marks: this.#marks,
+        marks: this.#used.map((index) => this.lines[index]),
+        body: names.filter(Boolean).join('; ') || null,
+        bearing: result.marks.length === 1 ? (result.marks[0]?.compassBearing ?? null) : null,
         latitude: valueOf(state.latitude) ?? null,
         longitude: valueOf(state.longitude) ?? null,
         instant: instant ? formatInstant(instant) : null,
         compass: this.#gyro ? 'gyro' : 'magnetic',
         heading: valueOf(state.heading) ?? null,
         variation: valueOf(state.variation) ?? null,
-        cardDeviation: valueOf(state.cardDeviation) ?? null,
+        cardDeviation: result.cardDeviation,
       },
       result,
     };
@@ -244,47 +269,23 @@ export class LubberTransit extends LubberElement {
   }
 
   #add(): void {
-    this.#marks = [...this.#marks, { ...noMark, kind: this.#marks.at(-1)?.kind ?? 'charted' }];
-    super.change('marks', undefined);
-    this.requestUpdate();
+    this.#setLines([...this.lines, { ...noMark, kind: this.lines[this.lines.length - 1]?.kind ?? 'charted' }]);
+    const index = this.lines.length - 1;
+    const first = partsOf[this.lines[index]?.kind ?? 'charted'][0] ?? 'bearing';
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>(`#${partName(first, index)}`)?.focus());
   }
 
   #remove(index: number): void {
-    this.#marks = this.#marks.filter((_, at) => at !== index);
-    super.change('marks', undefined);
+    this.#setLines(this.lines.filter((_, at) => at !== index));
     this.say(this.t('transit.removed', { number: index + 1 }));
-    this.requestUpdate();
-  }
-
-  #partLabel(part: MarkPart, kind: MarkKind): string {
-    if (part === 'bearing') return this.t(this.#gyro ? 'transit.bearing.gyro' : 'transit.bearing');
-    return this.t(kind === 'one-mark' ? `transit.one.${part}` : `transit.${part}`);
-  }
-
-  #markView(mark: MarkTexts, index: number): TemplateResult {
-    const several = this.#marks.length > 1;
-    return html`<div class="mark" role="group" aria-label=${this.t('transit.mark', { number: index + 1 })}>
-      ${several ? html`<h3>${this.t('transit.mark', { number: index + 1 })}</h3>` : nothing}
-      ${choiceView(
-        this,
-        `kind-${index}`,
-        this.t('transit.kind'),
-        mark.kind,
-        markKinds.map((value) => ({ value, label: this.t(`transit.kind.${value}`) })),
-      )}
-      ${partsOf[mark.kind].map((part) => {
-        const field = part === 'bearing' ? bearingField(this.#gyro ? 'G' : 'C') : markFields[part];
-        return fieldView(this, `${part}-${index}`, field, this.#partState(part, index), { label: this.#partLabel(part, mark.kind) });
-      })}
-      ${several && !this.isLocked('marks')
-        ? html`<p><button type="button" class="plain" @click=${() => this.#remove(index)}>${this.t('transit.remove', { number: index + 1 })}</button></p>`
-        : nothing}
-    </div>`;
+    // The button that was pressed is gone; the way on begins at the next one.
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('#add-line')?.focus());
   }
 
   #fieldsView(): TemplateResult {
     const state = this.#state;
     const gyro = this.#gyro;
+    const byCard = this.#byCard();
     return html`<div class="fields">
       ${choiceView(
         this,
@@ -293,8 +294,18 @@ export class LubberTransit extends LubberElement {
         gyro ? 'gyro' : 'magnetic',
         (['magnetic', 'gyro'] as const).map((value) => ({ value, label: this.t(`sight.compass.${value}`) })),
       )}
-      ${this.#marks.map((mark, index) => this.#markView(mark, index))}
-      ${this.isLocked('marks') ? nothing : html`<p class="field"><button type="button" @click=${() => this.#add()}>${this.t('transit.add')}</button></p>`}
+      ${this.lines.map(({ kind }, index) =>
+        lineView(this, {
+          index,
+          kind,
+          several: this.lines.length > 1,
+          gyro,
+          state: (part) => this.#part(part, index),
+          name: this.#name(index),
+          remove: () => this.#remove(index),
+        }),
+      )}
+      ${this.isLocked('marks') ? nothing : html`<p class="field no-print"><button type="button" id="add-line" @click=${() => this.#add()}>${this.t('transit.add')}</button></p>`}
       ${fieldView(this, 'heading', bearingField(gyro ? 'G' : 'C'), state.heading, { label: this.t(gyro ? 'sight.heading.gyro' : 'sight.heading') })}
       ${gyro
         ? nothing
@@ -302,107 +313,63 @@ export class LubberTransit extends LubberElement {
             ${fieldView(this, 'variation', fields.variation, state.variation, { label: this.t('sight.variation'), placeholder: this.t('sight.variation.model') })}
             ${fieldView(this, 'cardDeviation', fields.cardDeviation, state.cardDeviation, {
               label: this.t('sight.cardDeviation'),
-              placeholder: this.t('sight.cardDeviation.none'),
+              placeholder: byCard === undefined ? this.t('sight.cardDeviation.none') : formatError(byCard),
             })}
           </div>`}
-      <p class="legend">${this.t('transit.ship')}</p>
+      <h3>${this.t('transit.ship')}</h3>
+      <p class="hint">${this.t('transit.ship.hint')}</p>
       ${placeView(this, state, fields)} ${whenView(this, state, fields)}
     </div>`;
   }
 
   #missing(): TemplateResult {
     const state = this.#state;
-    const several = this.#marks.length > 1;
-    const names: FieldName[] = this.#marks.flatMap((mark, index) =>
-      partsOf[mark.kind].map((part) => {
-        const label = this.#partLabel(part, mark.kind);
-        return { state: this.#partState(part, index), label: several ? this.t('transit.named', { label, number: index + 1 }) : label, needed: true };
+    const several = this.lines.length > 1;
+    const ofLines: FieldName[] = this.lines.flatMap(({ kind }, index) =>
+      partsOf[kind].map((part) => {
+        const label = partLabel(this, part, kind, this.#gyro);
+        return { state: this.#part(part, index), label: several ? this.t('transit.named', { label, number: index + 1 }) : label, needed: true };
       }),
     );
-    const place = this.#marks.some(({ kind }) => kind === 'one-mark');
-    return missingView(this, [
-      ...names,
-      { state: state.latitude, label: this.t('sight.latitude'), needed: place },
-      { state: state.longitude, label: this.t('sight.longitude'), needed: place },
-      { state: state.date, label: this.t('sight.date'), needed: false },
-      { state: state.time, label: this.t('sight.time'), needed: false },
-      { state: state.heading, label: this.t('sight.heading'), needed: false },
-      { state: state.variation, label: this.t('sight.variation'), needed: false },
-      { state: state.cardDeviation, label: this.t('sight.cardDeviation'), needed: false },
-    ]);
+    const place = this.lines.some(({ kind }) => kind === 'one-mark');
+    const ofShip = (['latitude', 'longitude', 'date', 'time', 'heading', 'variation', 'cardDeviation'] as const)
+      .filter((name) => !this.#gyro || (name !== 'variation' && name !== 'cardDeviation'))
+      .map((name) => ({ state: state[name], label: this.t(`sight.${name}`), needed: place && (name === 'latitude' || name === 'longitude') }));
+    return missingView(this, [...ofLines, ...ofShip]);
   }
 
   #headline(): TemplateResult {
-    const found = this.#found;
-    if (found?.determined) {
-      // Of several lines no one true bearing is the answer's: the first stands for the picture of the split.
-      const trueBearing = found.trueBearing ?? found.marks[0]?.trueBearing ?? 0;
-      return this.answer === 'shown' ? headlineView(this, { ...found, trueBearing }) : html``;
+    const [found, plan] = [this.#found, this.#plan];
+    const shown = this.answer === 'shown';
+    // Lines begun and not finished do not count yet: what they need is said beside the answer.
+    if (found?.determined) return html`${shown ? headlineView(this, found) : nothing} ${this.#missing()}`;
+    if (found) {
+      const number = (this.#used[found.index] ?? 0) + 1;
+      const line = this.lines.length > 1 ? this.t('transit.line.lead', { number }) : '';
+      return html`<p class="waiting wrong">${this.t(`transit.none.${found.reason}`, { line })}</p>`;
     }
-    if (found) return html`<p class="waiting wrong">${this.t(`transit.none.${found.reason}`, { number: found.index + 1 })}</p>`;
+    if (plan && shown) {
+      return html`<p class="answer" part="answer"><bdi dir="ltr">${formatBearing(plan.trueBearing)}</bdi><small>${this.t('sight.mark.true')}</small></p>
+        <p class="soft">${this.t(plan.markDistance !== null && !plan.ship ? 'transit.plan.front' : 'transit.plan')}</p>
+        ${this.#missing()}`;
+    }
     return html`${this.#missing()}
       <ol class="how">
         ${[1, 2, 3].map((step) => html`<li>${this.t(`transit.how.${step}`)}</li>`)}
       </ol>`;
   }
 
-  #picture(found: TransitSight): TemplateResult {
-    const norths: North[] = [{ direction: 0, label: this.t('transit.north.true'), tone: 'ink' }];
-    if (found.compass === 'magnetic' && found.variation.source !== 'none') {
-      norths.push({ direction: found.variation.value, label: this.t('transit.north.magnetic'), tone: 'soft' });
-    }
-    norths.push({ direction: found.error, label: this.t(found.compass === 'gyro' ? 'transit.north.gyro' : 'transit.north.compass'), tone: 'accent' });
-    const trueBearing = found.marks[0]?.trueBearing ?? 0;
-    const summary = this.t('transit.picture', { true: formatBearing(trueBearing), error: `${this.t('sight.error')} ${spokenError(found.error, this.t)}` });
-    return northsPicture(norths, found.trueBearing, formatBearing(trueBearing), summary);
-  }
-
-  #tableView(found: TransitSight): TemplateResult | typeof nothing {
-    if (found.marks.length < 2) return nothing;
-    const columns = ['true', 'rhumb', 'compass', 'error', 'residual'] as const;
-    return html`<div class="scroll" tabindex="0" role="region" aria-label=${this.t('transit.table')}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col"></th>
-              ${columns.map((column) => html`<th scope="col" class="figure">${this.t(`transit.column.${column}`)}</th>`)}
-            </tr>
-          </thead>
-          <tbody>
-            ${found.marks.map(
-              (mark, index) => html`<tr>
-                <th scope="row">${this.t('transit.mark', { number: index + 1 })}</th>
-                <td class="figure">${formatBearing(mark.trueBearing)}</td>
-                <td class="figure">${mark.rhumbBearing === null ? '–' : formatBearing(mark.rhumbBearing)}</td>
-                <td class="figure">${formatBearing(mark.compassBearing)}</td>
-                <td class="figure">${formatError(mark.error)}</td>
-                <td class="figure">${formatError(mark.residual)}</td>
-              </tr>`,
-            )}
-          </tbody>
-        </table>
-      </div>
-      ${found.scatter === null ? nothing : html`<p class="small soft">${this.t('transit.scatter', { scatter: formatAngle(found.scatter, 2) })}</p>`}`;
-  }
-
-  #explanation(): TemplateResult | typeof nothing {
-    const found = this.#found;
-    if (!found?.determined || this.answer !== 'shown') return nothing;
-    return html`${this.#picture(found)} ${this.#tableView(found)} ${cautionsView(this, found.cautions)}
-      <div class="after">
-        ${workingView(this, found.steps)} ${doubtView(this, found.doubt)}
-        <p class="row after no-print"><button type="button" @click=${() => this.#record()}>${this.t('record')}</button></p>
-      </div>
-      ${standingCautions(this)}`;
-  }
-
   protected override render(): TemplateResult {
+    const found = this.#found;
+    const numbers = this.#used.map((index) => index + 1);
     return this.frame(html`
       <h2>${this.t('transit.title')}</h2>
       <div class="columns">
         ${this.#fieldsView()}
         <div class="headline">${this.#headline()}</div>
-        <div class="explanation">${this.#explanation()}</div>
+        <div class="explanation">
+          ${found?.determined && this.answer === 'shown' ? explanationView(this, found, numbers, () => this.#record()) : nothing}
+        </div>
       </div>
     `);
   }

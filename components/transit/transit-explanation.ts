@@ -1,0 +1,79 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatAngle, formatBearing, formatError, formatNumber } from '../../core/angle/format-angle.js';
+import { METRES_PER_MILE } from '../../core/sight/line-bearing.js';
+import { sensitivity, usualTransitDoubts } from '../../core/sight/transit-doubts.js';
+import type { MarkError, TransitSight } from '../../core/sight/transit-sight.js';
+import { cautionsView, standingCautions } from '../shared/caution-view.js';
+import { doubtView } from '../shared/doubt-view.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { workingView } from '../shared/working-view.js';
+import { transitPicture } from './transit-picture.js';
+
+/** A distance as it is said at sea: in metres within half a mile, in miles beyond. */
+function distanceText(metres: number): string {
+  if (metres >= METRES_PER_MILE / 2) return `${formatNumber(metres / METRES_PER_MILE, 1)} M`;
+  return `${formatNumber(metres, metres < 10 ? 1 : 0)} m`;
+}
+
+/** What one line rests on: eye and chart, distances, how sharply the marks part. */
+function factsView(host: LubberElement, mark: MarkError): TemplateResult {
+  const { markDistance, shipDistance, rhumbBearing } = mark;
+  const sharp = markDistance === null || shipDistance === null ? null : sensitivity(markDistance, shipDistance, usualTransitDoubts.opening);
+  const facts = [
+    rhumbBearing === null ? '' : host.t('transit.facts.chart', { true: formatBearing(mark.trueBearing, 2), chart: formatBearing(rhumbBearing, 2) }),
+    markDistance === null ? '' : host.t('transit.facts.apart', { apart: distanceText(markDistance) }),
+    shipDistance === null ? '' : host.t(`transit.facts.away.${mark.kind}`, { away: distanceText(shipDistance) }),
+    sharp === null ? '' : host.t('transit.facts.sensitive', { offLine: distanceText(sharp.offLine), bearing: formatAngle(sharp.bearing, 2) }),
+  ];
+  return html`<p class="facts small soft">${facts.filter(Boolean).join(' ')}</p>`;
+}
+
+/** Several lines as a table, and their scatter in words. */
+function tableView(host: LubberElement, { marks, compass, scatter }: TransitSight, numbers: readonly number[], odd: ReadonlySet<number>): TemplateResult {
+  const heads = ['true', 'chart', compass === 'gyro' ? 'gyro' : 'compass', 'error', 'residual'];
+  return html`<p class="facts small soft">${host.t('transit.scatter', { count: marks.length, scatter: formatAngle(scatter ?? 0, 1) })}</p>
+    <div class="scroll" tabindex="0" role="region" aria-label=${host.t('transit.table')}>
+      <table>
+        <thead>
+          <tr>
+            <td></td>
+            ${heads.map((head) => html`<th scope="col" class="figure">${host.t(`transit.table.${head}`)}</th>`)}
+          </tr>
+        </thead>
+        <tbody>
+          ${marks.map(
+            (mark, index) => html`<tr class=${odd.has(index + 1) ? 'odd' : ''}>
+              <th scope="row">${host.t('transit.line', { number: numbers[index] ?? index + 1 })}</th>
+              <td class="figure">${formatBearing(mark.trueBearing)}</td>
+              <td class="figure">${mark.rhumbBearing === null ? '–' : formatBearing(mark.rhumbBearing)}</td>
+              <td class="figure">${formatBearing(mark.compassBearing)}</td>
+              <td class="figure">${formatError(mark.error)}</td>
+              <td class="figure">${formatError(mark.residual)}</td>
+            </tr>`,
+          )}
+        </tbody>
+      </table>
+    </div>`;
+}
+
+/** What stands below the answer: picture, what the lines rest on, cautions, working, doubt, and the way into the record. */
+export function explanationView(host: LubberElement, result: TransitSight, numbers: readonly number[], onRecord: () => void): TemplateResult {
+  const [first, second] = result.marks;
+  const several = second !== undefined;
+  // The lines are named as the fields are, which may skip one that is not complete.
+  const cautions = result.cautions.map((caution) => {
+    const counted = caution.values['number'];
+    if (typeof counted !== 'string') return caution;
+    const number = String(numbers[Number(counted) - 1] ?? counted);
+    return { ...caution, values: { ...caution.values, number, line: several ? host.t('transit.line.lead', { number }) : '' } };
+  });
+  const odd = new Set(result.cautions.filter(({ code }) => code === 'odd-mark').map(({ values }) => Number(values['number'])));
+  return html`${transitPicture(host, result, numbers)}
+    ${several ? tableView(host, result, numbers, odd) : first ? factsView(host, first) : nothing} ${cautionsView(host, cautions)}
+    <div class="after">
+      ${workingView(host, result.steps)} ${doubtView(host, result.doubt)}
+      <p class="row after no-print"><button type="button" @click=${onRecord}>${host.t('record')}</button></p>
+    </div>
+    ${standingCautions(host)}`;
+}
