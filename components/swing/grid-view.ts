@@ -49,6 +49,7 @@ const ofSettings: readonly NoReadingReason[] = ['no-variation', 'no-place', 'no-
 function problemOf(host: LubberElement, place: number, content: GridContent): string {
   const read = content.worked.read[place];
   if (read?.state === 'refused') {
+    if (read.refusal === 'date-missing') return '';
     if (content.typing === `${read.column}-${place}`) return '';
     return `${columnLabel(host, read.column, content)}: ${host.t(`refusal.${read.refusal}`)}`;
   }
@@ -61,7 +62,7 @@ function problemOf(host: LubberElement, place: number, content: GridContent): st
 function cell(host: LubberElement, place: number, column: TypedColumn, row: GridRow, content: GridContent, actions: GridActions): TemplateResult {
   const id = `${column}-${place}`;
   const read = content.worked.read[place];
-  const wrong = read?.state === 'refused' && read.column === column && content.typing !== id;
+  const wrong = read?.state === 'refused' && read.column === column && read.refusal !== 'date-missing' && content.typing !== id;
   const method = methodOf(row, content.state);
   const idle = column === 'second' && method !== 'sun' && method !== 'shore-compass';
   const onKey = (event: KeyboardEvent): void => {

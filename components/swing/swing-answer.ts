@@ -18,6 +18,7 @@ function waiting(host: LubberElement, state: SwingState, worked: WorkedSwing): T
     transitBearing: reasons.has('no-transit'),
     latitude: reasons.has('no-place'),
     longitude: reasons.has('no-place'),
+    date: worked.read.some((read) => read.state === 'refused' && read.refusal === 'date-missing'),
     variation: reasons.has('no-variation'),
     gyroError: reasons.has('gyro-error-needed'),
   };
@@ -30,7 +31,7 @@ function waiting(host: LubberElement, state: SwingState, worked: WorkedSwing): T
 /** The largest deviation of the card against the limit; or what is still to be done. */
 export function answerView(host: LubberElement, state: SwingState, worked: WorkedSwing): TemplateResult {
   const { result } = worked;
-  const taken = worked.rows.filter(({ struck }) => struck !== true).length;
+  const taken = worked.swung.filter((row) => row?.ok && !row.struck).length;
   const count = html`<p class="soft">${host.t('swing.count', { count: taken, planned: state.headings })}</p>`;
   if (!result?.check) {
     return html`${taken > 0 ? count : nothing} ${waiting(host, state, worked)}

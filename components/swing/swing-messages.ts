@@ -103,7 +103,6 @@ export const swingMessages: Catalogue = {
   'swing.reason.sun-too-high': 'The Sun stood higher than 80°: its bearing is worth nothing.',
   'refusal.heading-true': 'A true heading is not taken here: magnetic, gyro or compass.',
   'refusal.heading-missing': 'There is a reading without a heading.',
-  'refusal.date-missing': 'Enter the date above, or write it before the time.',
   'swing.count': '{count} headings used of {planned} planned.',
   'swing.noCard': 'Not enough yet for a card: the headings do not determine all five coefficients.',
   'swing.noCard.constant': 'No card: these methods lose A. Take it as 0 or as another observation gave it, or add headings by another method.',

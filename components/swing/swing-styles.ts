@@ -5,17 +5,24 @@ export const swingStyles = css`
   .swing { display: flex; flex-wrap: wrap; gap: 1.25rem 2.25rem; align-items: flex-start; }
   .swing > .entry-side { flex: 1 1 24rem; min-inline-size: 0; }
   .swing > .result-side { flex: 1.4 1 33rem; min-inline-size: 0; }
+  /* Two more columns leave no room beside the grid. */
+  .swing.wide > .entry-side { flex-basis: 100%; }
   .narrow .swing { flex-direction: column; align-items: stretch; }
   .narrow .swing > .entry-side, .narrow .swing > .result-side { flex-basis: auto; inline-size: 100%; }
-  .settings { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 12.5rem), 1fr)); gap: 0 1.5rem; align-items: start; }
-  .settings .pair { display: grid; }
+  .settings { display: flex; flex-wrap: wrap; gap: 0 1.5rem; align-items: flex-start; }
+  .settings > * { flex: 1 1 11rem; min-inline-size: min(100%, 11rem); }
+  .settings > fieldset { flex-basis: 16.5rem; }
+  .settings > .field:first-child, .settings > .pair { flex-basis: 19rem; }
+  .settings > .pair { align-items: start; }
+  .settings > p { flex-basis: 100%; }
+  .settings .choices { grid-template-columns: none; grid-auto-flow: column; grid-auto-columns: auto; }
+  .settings .choices label { padding-inline: 0.4rem; gap: 0.3rem; }
   .settings.judge { margin-block-start: 1rem; }
-  .settings.judge > .hint { grid-column: 1 / -1; margin-block-start: -0.4rem; }
-  [part='field'] .choices label { padding-inline: 0.4rem; gap: 0.3rem; }
-  .choices[class~='choices'] { grid-template-columns: repeat(auto-fit, minmax(3.2rem, auto)); }
+  .settings.judge > .hint { margin-block-start: -0.4rem; }
   .hint.how { margin-block: 0 0.5rem; }
   ul.prompts { margin: 0.2rem 0 0.6rem; padding-inline-start: 1.2rem; color: var(--soft); }
   table.grid { inline-size: 100%; }
+  table.grid td.heading { inline-size: 5.2rem; }
   table.grid th { padding: 0.2rem 0.5rem 0.2rem 0; vertical-align: bottom; line-height: 1.2; }
   table.grid td { padding: 0 0.5rem 0 0; white-space: nowrap; }
   table.grid th:last-child, table.grid td:last-child { padding-inline-end: 0; }

@@ -199,7 +199,8 @@ export class LubberSwing extends LubberElement {
   /** The inputs of the swing as plain data; null while nothing is read. */
   protected override resultDetail() {
     const { rows, settings, result } = this.#work(this.#state);
-    return result ? { inputs: { rows, settings }, result } : null;
+    // By way of JSON: times become text, and settings nobody gave fall out.
+    return result ? { inputs: JSON.parse(JSON.stringify({ rows, settings })) as Record<string, unknown>, result } : null;
   }
 
   protected override updated(changed: PropertyValues<this>): void {
@@ -310,14 +311,18 @@ export class LubberSwing extends LubberElement {
       ${draft === undefined || this.kept === null ? nothing : html`<p class="hint no-print" id="draft">${this.t(this.kept ? 'swing.draft.kept' : 'swing.draft.refused')}</p>`}`;
   }
 
+  #headlineView(now: SwingState, worked: WorkedSwing): TemplateResult {
+    return html`<div class="headline">${answerView(this, now, worked)}</div>`;
+  }
+
   #resultView(now: SwingState, worked: WorkedSwing): TemplateResult {
     const { result } = worked;
-    const shown = result && this.answer === 'shown';
-    return html`<div class="headline">${answerView(this, now, worked)}</div>
+    const shown = result && this.answer === 'shown' && result.rows.some(({ ok }) => ok);
+    return html`${this.width.narrow ? nothing : this.#headlineView(now, worked)}
       ${shown
         ? html`${curveView(this, result, now.given.card, now.limit.largest)} ${cautionsView(this, [...result.cautions, ...(result.check?.cautions ?? [])])}
             <p class="row no-print">
-              ${result.exactBetter && result.model === 'approximate'
+              ${wantsExact(result)
                 ? html`<button type="button" id="exact" @click=${() => this.change('model', 'exact')}>${this.t('swing.exact.offer')}</button>`
                 : nothing}
               ${result.card && this.ship ? html`<button type="button" id="use-card" @click=${this.#useCard}>${this.t('swing.useCard')}</button>` : nothing}
@@ -333,7 +338,8 @@ export class LubberSwing extends LubberElement {
     const locked = this.isLocked('rows');
     return this.frame(html`
       <h2>${this.t('swing.title')}</h2>
-      <div class="swing">
+      ${this.width.narrow ? this.#headlineView(now, worked) : nothing}
+      <div class="swing ${this.mixed ? 'wide' : ''}">
         <div class="entry-side">
           ${settingsView(this, now)}
           <h3>${this.t('swing.grid.title')}</h3>
@@ -345,3 +351,7 @@ export class LubberSwing extends LubberElement {
     `);
   }
 }
+
+/** The five terms are in use where the exact coefficients would serve better. */
+const wantsExact = ({ model, fit }: Swing): boolean =>
+  model === 'approximate' && fit.warnings.some(({ code }) => code === 'exact-fit-better' || code === 'beyond-approximate');

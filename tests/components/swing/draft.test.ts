@@ -1,0 +1,90 @@
+import { ContextProvider } from '@lit/context';
+import { expect, fixture, html } from '@open-wc/testing';
+import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
+import { shipContext } from '../../../components/shared/ship-context.js';
+import type { Ship } from '../../../components/shared/ship-context.js';
+import '../../../components/swing/define.js';
+import type { LubberSwing } from '../../../components/swing/swing.js';
+import { cell, column, flat, paste, root, settled, text } from './grid-hand.js';
+
+const KEY = 'lubber-swing:harbour';
+
+describe('the draft', () => {
+  beforeEach(() => localStorage.removeItem(KEY));
+
+  it('comes back after the page is lost, rows, settings and unreadable text alike', async () => {
+    const first = await fixture<LubberSwing>(html`<lubber-swing draft="harbour" method="transit"></lubber-swing>`);
+    await paste(first, 'heading-0', '000\t131\n045\tno idea\n090\t132,5');
+    first.change('transitBearing', '114');
+    await settled(first);
+    expect(flat(root(first).querySelector('#draft'))).to.match(/Kept as a draft/);
+    first.remove();
+    const second = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
+    expect(column(second, 'reading')).to.deep.equal(['131', 'no idea', '132,5']);
+    expect([second.method, second.transitBearing]).to.deep.equal(['transit', '114']);
+    expect(text(second)).to.contain('The readings kept as a draft are restored.');
+  });
+
+  it('is gone once cleared, and Undo still brings the rows back', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
+    await paste(element, 'reading-0', '1E\n2E');
+    cell(element, 'clear').click();
+    await settled(element);
+    expect(localStorage.getItem(KEY)).to.equal(null);
+    expect(column(element, 'reading')[0]).to.equal('');
+    cell(element, 'undo').click();
+    await settled(element);
+    expect(column(element, 'reading')[0]).to.equal('1E');
+  });
+
+  it('that is no draft is passed over', async () => {
+    for (const bad of ['{', '[]', '{"rows":5}', '{"rows":[null,7]}', '"text"']) {
+      localStorage.setItem(KEY, bad);
+      const element = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
+      expect(column(element, 'heading')[0], bad).to.equal('000');
+    }
+  });
+
+  it('without storage the swing works on and says that nothing is kept', async () => {
+    const { setItem } = Storage.prototype;
+    Storage.prototype.setItem = () => {
+      throw new DOMException('refused', 'SecurityError');
+    };
+    try {
+      const element = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
+      await paste(element, 'reading-0', '1E\n2E');
+      expect(element.result?.rows.length).to.equal(2);
+      expect(flat(root(element).querySelector('#draft'))).to.match(/This browser keeps no draft/);
+    } finally {
+      Storage.prototype.setItem = setItem;
+    }
+  });
+
+  it('is not kept without a name', async () => {
+    const before = localStorage.length;
+    const element = await fixture<LubberSwing>(html`<lubber-swing></lubber-swing>`);
+    await paste(element, 'reading-0', '1E\n2E');
+    expect(localStorage.length).to.equal(before);
+  });
+});
+
+describe('inside a ship', () => {
+  it('takes her card as the old one and gives her the new one on the press of a button', async () => {
+    const taken: DeviationCard[] = [];
+    const old: DeviationCard = { kind: 'approximate', coefficients: { A: 0, B: 2, C: 0, D: 0, E: 0 } };
+    const ship: Ship = { name: 'S', compassName: 'standard', values: {}, card: old, useCard: (card) => taken.push(card), onRecordRequest: () => () => undefined };
+    const harbour = document.createElement('div');
+    new ContextProvider(harbour, { context: shipContext, initialValue: ship });
+    document.body.append(harbour);
+    const element = document.createElement('lubber-swing');
+    element.rows = [0, 45, 90, 135, 180, 225, 270, 315].map((heading) => ({ heading: String(heading), reading: `${3 + (heading % 90 ? 0 : 1)}E` }));
+    harbour.append(element);
+    await settled(element);
+    expect(text(element)).to.contain('card in use until now');
+    cell(element, 'use-card').click();
+    await settled(element);
+    expect(taken.length).to.equal(1);
+    expect(taken[0]).to.deep.equal(element.result?.card);
+    harbour.remove();
+  });
+});

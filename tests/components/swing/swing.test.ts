@@ -1,0 +1,304 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import '../../../components/swing/define.js';
+import type { LubberSwing } from '../../../components/swing/swing.js';
+import { assertAccessible } from '../../support/axe.js';
+import { cautions, cell, coefficient, column, flat, headline, paste, press, problem, root, settled, text, type, where } from './grid-hand.js';
+
+const make = (): Promise<LubberSwing> => fixture<LubberSwing>(html`<lubber-swing></lubber-swing>`);
+
+// Handbook of Magnetic Compass Adjustment, article 501, by the eight points.
+const printed: readonly [string, string][] = [['A', '+1.00°'], ['B', '+12.00°'], ['C', '+8.00°'], ['D', '+5.00°'], ['E', '+1.50°']];
+const readings = ['10.5', '20.0', '11.5', '-1.2', '-5.5', '-8.0', '-12.5', '-6.8'];
+
+function expectPrinted(element: LubberSwing): void {
+  for (const [name, value] of printed) expect(coefficient(element, name)[1], name).to.equal(value);
+}
+
+describe('a swing without attributes', () => {
+  it('offers eight headings and says what to do', async () => {
+    const element = await make();
+    expect(column(element, 'heading')).to.deep.equal(['000', '045', '090', '135', '180', '225', '270', '315']);
+    expect(headline(element)).to.match(/Enter a reading on each heading, or paste/);
+    expect(element.result).to.equal(null);
+    expect(text(element)).not.to.match(/NaN|undefined|Invalid|null/);
+    await assertAccessible(element);
+  });
+});
+
+describe('article 501', () => {
+  it('typed by keyboard, Enter going down the column, gives A 1.0 B 12.0 C 8.0 D 5.0 E 1.5', async () => {
+    const element = await make();
+    const heard: unknown[] = [];
+    element.addEventListener('lubber-result', (event) => heard.push(event.detail));
+    cell(element, 'reading-0').focus();
+    for (const reading of readings) {
+      await type(element, reading);
+      await press(element, 'Enter');
+    }
+    expectPrinted(element);
+    // Least squares of evenly spread headings by hand: B = (24 + 33.6·√½)/4, C = (16 + 22.4·√½)/4.
+    expect(coefficient(element, 'B')[0]).to.match(/^\+11\.94° ± 0\.\d\d$/);
+    expect(coefficient(element, 'C')[0]).to.match(/^\+7\.96° ± 0\.\d\d$/);
+    expect(headline(element)).to.match(/20\.1° E.*045°.*Beyond the limit of 5°/);
+    expect(heard.length).to.be.greaterThan(7);
+    const last = heard[heard.length - 1] as { result: { card: { kind: string } } };
+    expect(last.result.card.kind).to.equal('approximate');
+    expect(JSON.parse(JSON.stringify(last))).to.deep.equal(last);
+    expect(text(element)).not.to.match(/NaN|undefined|Invalid/);
+    await assertAccessible(element);
+  });
+
+  it('pasted from a spreadsheet in another order, with decimal commas and 360, gives the same', async () => {
+    const element = await make();
+    const order = [4, 1, 7, 0, 2, 6, 3, 5];
+    const pasted = order.map((i) => `${i === 0 ? 360 : i * 45}\t${(readings[i] ?? '').replace('.', ',').replace('-', '−')}`).join('\r\n');
+    expect(await paste(element, 'heading-0', `${pasted}\r\n`)).to.equal(true);
+    expectPrinted(element);
+    expect(column(element, 'heading')[3]).to.equal('360');
+  });
+
+  it('pasted as a list with letters gives the same, whatever the planned headings were', async () => {
+    const element = await make();
+    element.headings = '36';
+    await settled(element);
+    await paste(element, 'heading-0', 'N 10.5E\nNE 20.0E\nE 11.5E\nSE 1.2W\nS 5.5W\nSW 8.0W\nW 12.5W\nNW 6.8W');
+    expectPrinted(element);
+    expect(cautions(element)).to.match(/No reading near 010°, 020°/);
+  });
+});
+
+describe('the keyboard', () => {
+  it('moves as in a spreadsheet: Enter, arrows, sideways at the end of a text, Tab', async () => {
+    const element = await make();
+    cell(element, 'heading-0').focus();
+    const walk: string[] = [];
+    for (const key of ['ArrowDown', 'Enter', 'ArrowRight', 'ArrowUp', 'Shift+Enter', 'ArrowLeft', 'Tab']) {
+      await press(element, key);
+      walk.push(where(element));
+    }
+    expect(walk).to.deep.equal(['heading-1', 'heading-2', 'reading-2', 'reading-1', 'reading-0', 'heading-0', 'reading-0']);
+  });
+
+  it('leaves the caret inside a text it moves in', async () => {
+    const element = await make();
+    cell(element, 'reading-0').focus();
+    await type(element, '12');
+    await press(element, 'ArrowLeft');
+    expect(where(element)).to.equal('reading-0');
+  });
+
+  it('going down from a last row in use makes another, from an unused one does not', async () => {
+    const element = await make();
+    cell(element, 'reading-7').focus();
+    await press(element, 'Enter');
+    expect(where(element)).to.equal('reading-7');
+    await type(element, '2W');
+    await press(element, 'Enter');
+    expect(where(element)).to.equal('reading-8');
+  });
+
+  it('Control Z and Control Y undo and redo a cell at a time, and a paste at once', async () => {
+    const element = await make();
+    cell(element, 'reading-0').focus();
+    await type(element, '1E');
+    await press(element, 'Enter');
+    await type(element, '2E');
+    await press(element, 'Control+z');
+    expect(column(element, 'reading').slice(0, 2)).to.deep.equal(['1E', '']);
+    await press(element, 'Control+z');
+    expect(column(element, 'reading').slice(0, 2)).to.deep.equal(['', '']);
+    await press(element, 'Control+y');
+    await press(element, 'Control+y');
+    expect(column(element, 'reading').slice(0, 2)).to.deep.equal(['1E', '2E']);
+    await paste(element, 'reading-0', '3E\n4E\n5E');
+    expect(column(element, 'reading').slice(0, 3)).to.deep.equal(['3E', '4E', '5E']);
+    cell(element, 'undo').click();
+    await settled(element);
+    expect(column(element, 'reading').slice(0, 3)).to.deep.equal(['1E', '2E', '']);
+    cell(element, 'redo').click();
+    await settled(element);
+    expect(column(element, 'reading').slice(0, 3)).to.deep.equal(['3E', '4E', '5E']);
+  });
+});
+
+describe('what cannot be read', () => {
+  it('stays in its cell with the reason beside its row, and the rest is fitted', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', '000\t1.5E\n045\tabout two\n400\t2W\n135\t2O\n\t3E\n180T\t1W\n225\t1.5E\textra');
+    expect(column(element, 'reading')).to.deep.equal(['1.5E', 'about two', '2W', '2O', '3E', '1W', '1.5E extra']);
+    expect(problem(element, 1)).to.equal('Deviation: This was not understood.');
+    expect(problem(element, 2)).to.equal('Head, C: This is outside the range.');
+    expect(problem(element, 3)).to.equal('Deviation: The letter O means east to some and west to others.');
+    expect(problem(element, 4)).to.equal('Head, C: There is a reading without a heading.');
+    expect(problem(element, 5)).to.match(/A true heading is not taken here/);
+    expect(problem(element, 6)).to.match(/Deviation: /);
+    expect(cell(element, 'reading-1').getAttribute('aria-invalid')).to.equal('true');
+    expect(element.result?.rows.length).to.equal(1);
+    expect(text(element)).not.to.match(/NaN|undefined|Invalid/);
+    await assertAccessible(element);
+  });
+
+  it('figures that could go either way are refused until another has a minus', async () => {
+    const element = await make();
+    await paste(element, 'reading-0', '1.5\n2.5');
+    expect(problem(element, 0)).to.equal('Deviation: Say which way: E or W.');
+    await paste(element, 'reading-2', '-1.0\n-2.0');
+    expect(problem(element, 0)).to.equal('');
+    expect(element.result?.rows.length).to.equal(4);
+  });
+
+  it('is not said while it is being typed', async () => {
+    const element = await make();
+    cell(element, 'reading-0').focus();
+    await type(element, '1.');
+    expect(problem(element, 0)).to.equal('');
+    await press(element, 'Tab');
+    expect(problem(element, 0)).not.to.equal('');
+  });
+
+  it('a setting to be put right stops the swing and is named', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing method="transit" transit-bearing="114" variation="17 somewhere" .rows=${'000\t131\n090\t132'}></lubber-swing>`);
+    expect(element.result).to.equal(null);
+    expect(headline(element)).to.match(/To be put right: Variation/);
+    expect(flat(root(element).querySelector('#variation-problem'))).to.match(/not understood/);
+  });
+});
+
+const shipRows = (count: number, change: (deviation: number, place: number) => number = (deviation) => deviation): string =>
+  Array.from({ length: count }, (_, i) => {
+    const [heading, h] = [(360 * i) / count, (2 * Math.PI * i) / count];
+    const deviation = change(0.3 - 3 * Math.sin(h) + 2 * Math.cos(h) + Math.sin(2 * h), i);
+    return `${heading}\t${deviation.toFixed(2)}`;
+  }).join('\n');
+
+describe('bad swings', () => {
+  it('a slip of 6° is marked beside its row with how far it is off, and not using it mends the fit', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', shipRows(16, (deviation, i) => deviation + (i === 5 ? 6 : 0)));
+    expect(problem(element, 5)).to.match(/Does not fit the rest: \d\.\d° E off the curve/);
+    expect(root(element).querySelectorAll('tr.reason:not([hidden])').length).to.equal(1);
+    cell(element, 'use-5').click();
+    await settled(element);
+    expect(problem(element, 5)).to.equal('');
+    expect(coefficient(element, 'B')[0]).to.match(/^−3\.00°/);
+  });
+
+  it('headings in one half only: says which coefficients are lost, and makes no card', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', shipRows(16).split('\n').slice(0, 8).join('\n'));
+    expect(cautions(element)).to.match(/Half the compass or more is without a reading/);
+    expect(cautions(element)).to.match(/do not determine A/);
+    expect(headline(element)).to.match(/Not enough yet for a card/);
+    expect(element.result?.card).to.equal(null);
+    expect(coefficient(element, 'A')[0]).to.equal('not determined');
+  });
+
+  it('a heading twice is told and both readings count', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', `${shipRows(8)}\n0\t2.31`);
+    expect(cautions(element)).to.match(/The heading 000\.0° was taken more than once/);
+    expect(headline(element)).to.match(/9 headings used of 8 planned/);
+  });
+
+  it('the old card with east and west exchanged throughout is suspected', async () => {
+    const element = await make();
+    element.card = { kind: 'approximate', coefficients: { A: 0.3, B: -3, C: 2, D: 1, E: 0 } };
+    await paste(element, 'heading-0', shipRows(8, (deviation) => 0 - deviation));
+    expect(cautions(element)).to.match(/old card with east and west exchanged/);
+  });
+
+  it('one deviation on every heading is called a constant', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', shipRows(16, () => 3).replaceAll('3.00', '3E'));
+    expect(cautions(element)).to.match(/differ by a constant only/);
+  });
+});
+
+describe('methods', () => {
+  it('an object of known magnetic bearing: needs the bearing, then 080° less 078.5° is 1.5° E', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing method="known-object" .rows=${'000\t78.5\n090\t81'}></lubber-swing>`);
+    expect(headline(element)).to.match(/Still needed: Bearing of the object/);
+    cell(element, 'objectBearing').focus();
+    await type(element, '080');
+    const [first, second] = element.result?.rows ?? [];
+    expect(first?.ok && first.deviation).to.be.closeTo(1.5, 1e-9);
+    expect(second?.ok && second.deviation).to.be.closeTo(-1, 1e-9);
+  });
+
+  it('the Sun needs a place and a day; a time at night is told beside its row', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing method="sun" latitude="50N" longitude="004W" .rows=${'000\t101\t0905\n045\t98\t2310'}></lubber-swing>`);
+    expect(headline(element)).to.match(/Still needed: Date, UTC/);
+    element.date = '2026-06-01';
+    await settled(element);
+    expect(problem(element, 1)).to.match(/The Sun was below the horizon at this time/);
+    const [first] = element.result?.rows ?? [];
+    expect(first?.ok && (first.altitude ?? 0) > 30).to.equal(true);
+    await assertAccessible(element);
+  });
+
+  it('an object of unknown bearing loses A, and taking it as 0 makes the card', async () => {
+    const bearings = shipRows(8).split('\n').map((line) => {
+      const [heading, deviation] = line.split('\t').map(Number) as [number, number];
+      return `${heading}\t${(200 - deviation).toFixed(2)}`;
+    });
+    const element = await fixture<LubberSwing>(html`<lubber-swing method="unknown-object" .rows=${bearings.join('\n')}></lubber-swing>`);
+    expect(headline(element)).to.match(/these methods lose A/);
+    expect(coefficient(element, 'A')[0]).to.equal('not determined');
+    expect(coefficient(element, 'B')[0]).to.match(/^−3\.00°/);
+    cell(element, 'constant').focus();
+    await type(element, '0');
+    expect(element.result?.card?.kind).to.equal('approximate');
+  });
+
+  it('steadied by gyro of error 1° W with variation 10° W, the compass reading 050° on gyro 045°: deviation 4° E', async () => {
+    // True 044°, magnetic 054°, compass 050°.
+    const element = await fixture<LubberSwing>(html`<lubber-swing method="gyro" heading-by="gyro" gyro-error="1W" variation="10W" .rows=${'045\t050'}></lubber-swing>`);
+    const [row] = element.result?.rows ?? [];
+    expect(row?.ok && [row.heading, row.deviation]).to.deep.equal([50, 4]);
+    expect(flat(root(element).querySelector('tbody tr'))).to.match(/050\.0° 4\.0° E/);
+  });
+
+  it('a row may have a method of its own, and a letter behind its head a north of its own', async () => {
+    const element = await fixture<LubberSwing>(
+      html`<lubber-swing variation="10W" gyro-error="0" .rows=${[{ heading: '000', reading: '2W' }, { heading: '045 G', reading: '050', method: 'gyro' }]}></lubber-swing>`,
+    );
+    const rows = element.result?.rows ?? [];
+    expect(rows.map((row) => row.ok && Math.round(row.deviation * 10) / 10)).to.deep.equal([-2, 5]);
+    expect(root(element).querySelector('#method-1')).not.to.equal(null);
+    await assertAccessible(element);
+  });
+});
+
+describe('locked readings', () => {
+  it('can be walked and not be changed', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing locked="rows" .rows=${shipRows(8)}></lubber-swing>`);
+    expect(cell(element, 'reading-0').readOnly).to.equal(true);
+    expect(await paste(element, 'heading-0', '1\t2E\n3\t4E')).to.equal(false);
+    expect(root(element).querySelector('#clear')).to.equal(null);
+    await press(element, 'ArrowDown');
+    expect(where(element)).to.equal('heading-1');
+  });
+});
+
+describe('an answer kept back', () => {
+  it('shows neither curve nor coefficients', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing answer="hidden" .rows=${shipRows(8)}></lubber-swing>`);
+    expect(root(element).querySelector('table.coefficients')).to.equal(null);
+    expect(root(element).querySelector('svg')).to.equal(null);
+  });
+});
+
+describe('events', () => {
+  it('come for what the user did, not for what the host set', async () => {
+    const element = await make();
+    let heard = 0;
+    element.addEventListener('lubber-result', () => (heard += 1));
+    element.rows = shipRows(8);
+    await settled(element);
+    expect(element.result?.card?.kind).to.equal('approximate');
+    expect(heard).to.equal(0);
+    cell(element, 'use-0').click();
+    await settled(element);
+    expect(heard).to.equal(1);
+  });
+});
