@@ -1,0 +1,25 @@
+import { html } from 'lit';
+import type { TemplateResult } from 'lit';
+import type { Advice } from '../../core/record/advice.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { quantityText } from '../shared/quantity-text.js';
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+function textOf(host: LubberElement, advice: Advice): string {
+  const values: Record<string, string> = {};
+  for (const [name, value] of Object.entries(advice.values)) values[name] = typeof value === 'string' ? value : quantityText(value);
+  if (values['event']) values['event'] = capital(host.t(`record.event.${values['event']}`));
+  return host.t(`advice.${advice.code}`, values);
+}
+
+/** What the book advises, warnings first, each with the source of its rule. */
+export function adviceView(host: LubberElement, advice: readonly Advice[]): TemplateResult {
+  if (advice.length === 0) return html`<p class="soft">${host.t('record.advice.none')}</p>`;
+  const ordered = [...advice].sort((a, b) => Number(b.level === 'warning') - Number(a.level === 'warning'));
+  return html`<ul class="cautions advice" part="advice">
+    ${ordered.map(
+      (one) => html`<li class=${one.level}>${textOf(host, one)} <small>${host.t('record.advice.source', { source: one.source })}</small></li>`,
+    )}
+  </ul>`;
+}

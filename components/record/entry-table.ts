@@ -1,0 +1,125 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import type { MagneticCompass, RecordEntry } from '../../core/record/entry.js';
+import { entryMarks } from '../../core/record/entry-marks.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { bearingText, errorText, filledFields, shortInstant } from './entry-text.js';
+
+/** What the table needs beside the entries. */
+export interface TableState {
+  readonly compass: MagneticCompass;
+  readonly struck: ReadonlyMap<number, number>;
+  /** The entry shown in full; 0 for none. */
+  readonly shown: number;
+  readonly narrow: boolean;
+  /** Whether rows may be opened and corrected; not on paper. */
+  readonly live: boolean;
+  show(number: number): void;
+  correct(entry: RecordEntry): void;
+}
+
+interface Column {
+  readonly key: string;
+  readonly figure: boolean;
+  readonly narrow: boolean;
+  text(entry: RecordEntry): string;
+}
+
+function columnsFor(compass: MagneticCompass): readonly Column[] {
+  const standard = compass === 'standard';
+  const figure = (key: string, text: Column['text'], narrow = false): Column => ({ key, figure: true, narrow, text });
+  const own = (value: (entry: RecordEntry) => number | null) => (entry: RecordEntry) => (entry.deviationOf === compass ? errorText(value(entry)) : '');
+  return [
+    figure('head', (entry) => bearingText(standard ? entry.headingStandard : entry.headingSteering), true),
+    figure('bearing', ({ bearing }) => bearingText(bearing)),
+    figure('true', ({ trueBearing }) => bearingText(trueBearing)),
+    figure('error', (entry) => errorText(standard ? entry.errorStandard : entry.errorSteering)),
+    figure('variation', ({ variation }) => errorText(variation)),
+    figure('deviation', own(({ deviation }) => deviation), true),
+    figure('card', own(({ cardDeviation }) => cardDeviation)),
+    figure('difference', own(({ difference }) => difference), true),
+  ];
+}
+
+/** What was observed, in one cell: a body, an event, or that there was nothing to see. */
+function what(host: LubberElement, entry: RecordEntry): string {
+  const kind = entry.kind === 'correction' ? (entry.replacement ?? 'correction') : entry.kind;
+  if (kind === 'observation') return entry.target || host.t(`record.kind.${entry.kind}`);
+  return kind === 'event' && entry.event !== null ? host.t(`record.event.${entry.event}`) : host.t(`record.kind.${kind}`);
+}
+
+function notes(host: LubberElement, entry: RecordEntry, before: RecordEntry | null, struckBy: number | undefined): TemplateResult {
+  return html`${struckBy === undefined ? nothing : html`<span class="note">${host.t('record.struck', { number: struckBy })}</span>`}
+  ${entry.corrects === null ? nothing : html`<span class="note">${host.t('record.corrects', { number: entry.corrects })}</span>`}
+  ${entry.remarks && entry.kind !== 'observation' ? html`<span class="note">${entry.remarks}</span>` : nothing}
+  ${entryMarks(entry, before).map((mark) => html`<span class="mark">${host.t(`record.mark.${mark}`)}</span>`)}`;
+}
+
+function details(host: LubberElement, entry: RecordEntry, columns: number, state: TableState): TemplateResult {
+  return html`<tr>
+    <td colspan=${columns}>
+      <dl class="entry" id="entry-${entry.number}">
+        ${filledFields(host, entry).map(
+          ({ name, label, text }) => html`<div class=${name === 'remarks' ? 'wide' : ''}><dt>${label}</dt><dd><bdi>${text}</bdi></dd></div>`,
+        )}
+        <div><dt>${host.t('field.written')}</dt><dd>${entry.written.replace('T', ' ').replace('Z', '')}</dd></div>
+        <div class="wide"><dt>${host.t('field.hash')}</dt><dd>${entry.hash}</dd></div>
+      </dl>
+      ${state.struck.has(entry.number)
+        ? nothing
+        : html`<p class="no-print"><button type="button" @click=${() => state.correct(entry)}>${host.t('record.correct', { number: entry.number })}</button></p>`}
+    </td>
+  </tr>`;
+}
+
+function row(host: LubberElement, entry: RecordEntry, before: RecordEntry | null, columns: readonly Column[], state: TableState): TemplateResult {
+  const struckBy = state.struck.get(entry.number);
+  const shown = state.live && state.shown === entry.number;
+  return html`<tr class=${struckBy === undefined ? '' : 'struck'}>
+      <td class="open figure">
+        ${state.live
+          ? html`<button
+              type="button"
+              class="plain open"
+              aria-expanded=${shown ? 'true' : 'false'}
+              aria-label=${host.t('record.show', { number: entry.number })}
+              @click=${() => state.show(shown ? 0 : entry.number)}
+            >
+              ${entry.number}
+            </button>`
+          : entry.number}
+      </td>
+      <td class=${state.narrow ? '' : 'nowrap'}>${shortInstant(entry.instant)}</td>
+      ${state.narrow ? nothing : html`<td>${what(host, entry)} ${notes(host, entry, before, struckBy)}</td>`}
+      ${columns.map((column) => html`<td class="figure"><bdi dir="ltr">${column.text(entry)}</bdi></td>`)}
+      ${state.narrow ? nothing : html`<td>${entry.observer}</td>`}
+    </tr>
+    ${state.narrow && (entry.kind !== 'observation' || struckBy !== undefined || entryMarks(entry, before).length > 0)
+      ? html`<tr><td></td><td colspan=${columns.length + 1}>${what(host, entry)} ${notes(host, entry, before, struckBy)}</td></tr>`
+      : nothing}
+    ${shown ? details(host, entry, columns.length + (state.narrow ? 2 : 4), state) : nothing}`;
+}
+
+/** Some entries of the book, newest first; `rows` holds each with the one before it. */
+export function entryTable(
+  host: LubberElement,
+  rows: readonly { readonly entry: RecordEntry; readonly before: RecordEntry | null }[],
+  state: TableState,
+): TemplateResult {
+  if (rows.length === 0) return html`<p class="soft">${host.t('record.table.empty')}</p>`;
+  const columns = columnsFor(state.compass).filter(({ narrow }) => narrow || !state.narrow);
+  const head = (key: string, figure = false): TemplateResult => html`<th scope="col" class=${figure ? 'figure' : ''}>${host.t(`record.column.${key}`)}</th>`;
+  return html`<div class="scroll" tabindex="0" role="region" aria-label=${host.t('record.table')}>
+    <table class="book">
+      <thead>
+        <tr>
+          ${head('number', true)} ${head('instant')} ${state.narrow ? nothing : head('target')}
+          ${columns.map(({ key }) => head(key, true))} ${state.narrow ? nothing : head('observer')}
+        </tr>
+      </thead>
+      <tbody>
+        ${rows.map(({ entry, before }) => row(host, entry, before, columns, state))}
+      </tbody>
+    </table>
+  </div>`;
+}

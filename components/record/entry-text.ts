@@ -1,0 +1,45 @@
+import { formatAngle, formatBearing, formatError, formatLatitude, formatLongitude, formatNumber } from '../../core/angle/format-angle.js';
+import type { EntryFields, RecordEntry } from '../../core/record/entry.js';
+import { entryFields } from '../../core/record/entry-fields.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+
+/** An instant as it stands in a table: `26 Nov 08:52`, with the year where it is another. */
+export function shortInstant(instant: string): string {
+  return `${instant.slice(0, 10)} ${instant.slice(11, 16)}`;
+}
+
+/** Numbers of angle keep a second decimal only where it says something. */
+const decimals = (value: number): number => (Math.abs(value * 10 - Math.round(value * 10)) < 1e-6 ? 1 : 2);
+
+export const bearingText = (value: number | null): string => (value === null ? '' : formatBearing(value, decimals(value)));
+export const errorText = (value: number | null): string => (value === null ? '' : formatError(value, decimals(value)));
+
+const writers: Partial<Record<keyof EntryFields, (value: number) => string>> = {
+  latitude: (value) => formatLatitude(value),
+  longitude: (value) => formatLongitude(value),
+  heel: (value) => `${formatNumber(value, 1)}°`,
+  doubt: (value) => `± ${formatAngle(value, 2)}`,
+  corrects: (value) => String(value),
+};
+
+/** One field of an entry as the book shows it; empty where nothing was observed. */
+export function fieldInWords(host: LubberElement, entry: RecordEntry, name: keyof EntryFields): string {
+  const value = entry[name];
+  if (value === null || value === '') return '';
+  if (typeof value === 'number') {
+    const writer = writers[name];
+    return writer ? writer(value) : /^heading|earing$/.test(name) ? bearingText(value) : errorText(value);
+  }
+  const group = { kind: 'record.kind', replacement: 'record.kind', event: 'record.event', watch: 'record.watch', bearingBy: 'record.compass', deviationOf: 'record.compass' }[
+    name as 'kind'
+  ];
+  if (group) return host.t(`${group}.${value}`);
+  return name === 'instant' ? value.replace('T', ' ').replace('Z', '') : value;
+}
+
+/** The fields of an entry that hold something, each with its name. */
+export function filledFields(host: LubberElement, entry: RecordEntry): { name: keyof EntryFields; label: string; text: string }[] {
+  return entryFields
+    .map(([name]) => ({ name, label: host.t(`field.${name}`), text: fieldInWords(host, entry, name) }))
+    .filter(({ text }) => text !== '');
+}
