@@ -10,3 +10,4 @@ import './ship/define.js';
 import './transit/define.js';
 import './deviation-card/define.js';
 import './deviation-curve/define.js';
+import './record/define.js';

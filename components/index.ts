@@ -17,6 +17,7 @@ export type { FieldMapResult } from './field-map/field-map.js';
 export { LubberIron } from './iron/iron.js';
 export type { BenchResult } from './iron/bench-result.js';
 export type { BenchState } from './iron/bench-state.js';
+export { LubberRecord } from './record/record.js';
 export { LubberShip } from './ship/ship.js';
 export { LubberTransit } from './transit/transit.js';
 export { LubberVariation } from './variation/variation.js';
