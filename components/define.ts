@@ -11,3 +11,4 @@ import './transit/define.js';
 import './deviation-card/define.js';
 import './deviation-curve/define.js';
 import './record/define.js';
+import './swing/define.js';

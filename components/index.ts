@@ -19,6 +19,8 @@ export type { BenchResult } from './iron/bench-result.js';
 export type { BenchState } from './iron/bench-state.js';
 export { LubberRecord } from './record/record.js';
 export { LubberShip } from './ship/ship.js';
+export { LubberSwing } from './swing/swing.js';
+export type { GridRow } from './swing/grid-row.js';
 export { LubberTransit } from './transit/transit.js';
 export { LubberVariation } from './variation/variation.js';
 export { LubberRecordRequestEvent, LubberResultEvent } from './shared/events.js';
