@@ -27,7 +27,7 @@ import { curveTable } from './curve-table.js';
 import { answerView, diagramView, footView, pictureView } from './curve-views.js';
 import type { NamedCard } from './given-cards.js';
 import type { CurvePoint } from './given-points.js';
-import { problemsView } from './problems-view.js';
+import { problemsView, tooFewView } from './problems-view.js';
 
 const fields = { table: deviationTableField, heading: bearingField('C') };
 
@@ -192,7 +192,7 @@ export class LubberDeviationCurve extends LubberElement {
       <h2>${this.t('curve.title')}</h2>
       <div class="columns">
         ${this.#fieldsView()}
-        <div class="headline" aria-live="polite">${problemsView(this, this.#input)} ${state ? answerView(this, state) : nothing} ${this.#state ? nothing : this.#howView()}</div>
+        <div class="headline" aria-live="polite">${problemsView(this, this.#input)} ${state ? answerView(this, state) : nothing} ${this.#state ? nothing : html`${tooFewView(this, this.#input)} ${this.#howView()}`}</div>
         <div class="explanation">${state ? this.#curveView(state) : nothing}</div>
       </div>
     `);
