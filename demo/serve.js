@@ -49,7 +49,10 @@ function answer(request, response) {
       'content-security-policy': strictPolicy,
       'cache-control': 'no-store',
     });
-    createReadStream(file).pipe(response);
+    // A file that is built anew at this moment may be gone: that ends the answer, not the server.
+    createReadStream(file)
+      .on('error', () => response.destroy())
+      .pipe(response);
   }
 }
 
