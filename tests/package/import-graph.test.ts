@@ -27,6 +27,9 @@ const layers: readonly (readonly string[])[] = [
   ['drill'],
 ];
 
+/** Folders of components that are no widgets, and the one widget each is made for. */
+const adapters: Readonly<Record<string, string>> = { lms: 'drill' };
+
 const barrels = ['core/index.ts', 'components/index.ts', 'components/define.ts'];
 
 const files = ['core', 'components'].flatMap((folder) =>
@@ -123,10 +126,10 @@ describe('the import graph', () => {
     assert.deepEqual(told(imports.filter(({ from, to }) => from.startsWith('core/') && to.startsWith('components/'))), []);
   });
 
-  it('never leads from one widget into another, nor from what they share into a widget', () => {
+  it('never leads from one widget into another, nor from what they share into a widget, but from an adapter into its own', () => {
     const astray = imports.filter(({ from, to }) => {
       if (!from.startsWith('components/') || barrels.includes(from) || !to.startsWith('components/')) return false;
-      return folderOf(to) !== folderOf(from) && folderOf(to) !== 'shared';
+      return ![folderOf(from), 'shared', adapters[folderOf(from)]].includes(folderOf(to));
     });
     assert.deepEqual(told(astray), []);
   });
