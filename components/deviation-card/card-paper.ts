@@ -90,7 +90,8 @@ export function cardPaper(host: LubberElement, { result, curve }: CardContent, f
   const chart = { name: t('card.title'), at: (heading: number) => curve.at(heading) };
   const coefficients = coefficientsText(result);
   const verdict = t(check.withinLimit ? 'card.within' : 'card.exceeds', { limit: formatAngle(limit.largest, 0) });
-  return html`<article class="paper ${format}" part="paper" aria-label=${t('card.title')}>
+  // Forty lines need smaller type on a pocket card than twenty-four.
+  return html`<article class="paper ${format} ${rows.length > 24 ? 'dense' : ''}" part="paper" aria-label=${t('card.title')}>
     <h3>${t('card.title')}</h3>
     ${particularsView(host, particulars, format)} ${figuresView(host, rows)}
     <p class="verdict ${check.withinLimit ? '' : 'exceeds'}">${verdict} ${ageText(host, result)}</p>

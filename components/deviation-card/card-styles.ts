@@ -66,10 +66,13 @@ export const cardStyles = css`
     .paper .figures th, .paper .figures td { padding-block: 0; }
     .paper.pocket { inline-size: 105mm; min-block-size: 148mm; border: 0.2mm dashed #777777; padding: 5mm; font-size: 9pt; }
     .paper.pocket .figures { font-size: 8.5pt; line-height: 1.28; }
+    .paper.pocket.dense .figures { font-size: 7.5pt; line-height: 1.08; }
+    .paper.pocket h3 { font-size: 11pt; margin-block-end: 0.5mm; }
+    .paper.pocket .particulars { margin-block-end: 1mm; gap: 0 3mm; line-height: 1.25; }
     .paper.pocket .figures thead th { font-size: 6.5pt; }
     .paper.pocket .standing { font-size: 6.5pt; margin-block: 1.5mm 0; }
     .signatures { margin-block-start: 11mm; break-inside: avoid; }
-    .pocket .signatures { margin-block-start: 8mm; }
+    .pocket .signatures { margin-block-start: 7mm; }
     .correctors, .halves, .particulars { break-inside: avoid; }
   }
 `;
