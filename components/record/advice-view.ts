@@ -1,5 +1,6 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
+import { formatAngle } from '../../core/angle/format-angle.js';
 import type { Advice } from '../../core/record/advice.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { quantityText } from '../shared/quantity-text.js';
@@ -8,7 +9,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 function textOf(host: LubberElement, advice: Advice): string {
   const values: Record<string, string> = {};
-  for (const [name, value] of Object.entries(advice.values)) values[name] = typeof value === 'string' ? value : quantityText(value);
+  for (const [name, value] of Object.entries(advice.values)) values[name] = typeof value === 'string' ? value : value.unit === 'angle' ? formatAngle(value.value, 1) : quantityText(value);
   if (values['event']) values['event'] = capital(host.t(`record.event.${values['event']}`));
   return host.t(`advice.${advice.code}`, values);
 }

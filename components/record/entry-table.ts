@@ -51,14 +51,14 @@ function what(host: LubberElement, entry: RecordEntry): string {
 function notes(host: LubberElement, entry: RecordEntry, before: RecordEntry | null, struckBy: number | undefined): TemplateResult {
   return html`${struckBy === undefined ? nothing : html`<span class="note">${host.t('record.struck', { number: struckBy })}</span>`}
   ${entry.corrects === null ? nothing : html`<span class="note">${host.t('record.corrects', { number: entry.corrects })}</span>`}
-  ${entry.remarks && entry.kind !== 'observation' ? html`<span class="note">${entry.remarks}</span>` : nothing}
+  ${entry.remarks ? html`<span class="note">${entry.remarks}</span>` : nothing}
   ${entryMarks(entry, before).map((mark) => html`<span class="mark">${host.t(`record.mark.${mark}`)}</span>`)}`;
 }
 
 function details(host: LubberElement, entry: RecordEntry, columns: number, state: TableState): TemplateResult {
   return html`<tr>
     <td colspan=${columns}>
-      <dl class="entry" id="entry-${entry.number}">
+      <dl class="particulars" id="entry-${entry.number}">
         ${filledFields(host, entry).map(
           ({ name, label, text }) => html`<div class=${name === 'remarks' ? 'wide' : ''}><dt>${label}</dt><dd><bdi>${text}</bdi></dd></div>`,
         )}
@@ -75,6 +75,7 @@ function details(host: LubberElement, entry: RecordEntry, columns: number, state
 function row(host: LubberElement, entry: RecordEntry, before: RecordEntry | null, columns: readonly Column[], state: TableState): TemplateResult {
   const struckBy = state.struck.get(entry.number);
   const shown = state.live && state.shown === entry.number;
+  const { day, time } = shortInstant(entry.instant);
   return html`<tr class=${struckBy === undefined ? '' : 'struck'}>
       <td class="open figure">
         ${state.live
@@ -89,12 +90,12 @@ function row(host: LubberElement, entry: RecordEntry, before: RecordEntry | null
             </button>`
           : entry.number}
       </td>
-      <td class=${state.narrow ? '' : 'nowrap'}>${shortInstant(entry.instant)}</td>
+      <td class=${state.narrow ? '' : 'nowrap'}><span class="nowrap">${day}</span> <span class="nowrap">${time}</span></td>
       ${state.narrow ? nothing : html`<td>${what(host, entry)} ${notes(host, entry, before, struckBy)}</td>`}
       ${columns.map((column) => html`<td class="figure"><bdi dir="ltr">${column.text(entry)}</bdi></td>`)}
-      ${state.narrow ? nothing : html`<td>${entry.observer}</td>`}
+      ${state.narrow ? nothing : html`<td class="nowrap">${entry.observer}</td>`}
     </tr>
-    ${state.narrow && (entry.kind !== 'observation' || struckBy !== undefined || entryMarks(entry, before).length > 0)
+    ${state.narrow && (entry.kind !== 'observation' || entry.remarks !== '' || struckBy !== undefined || entryMarks(entry, before).length > 0)
       ? html`<tr><td></td><td colspan=${columns.length + 1}>${what(host, entry)} ${notes(host, entry, before, struckBy)}</td></tr>`
       : nothing}
     ${shown ? details(host, entry, columns.length + (state.narrow ? 2 : 4), state) : nothing}`;

@@ -3,16 +3,20 @@ import type { EntryFields, RecordEntry } from '../../core/record/entry.js';
 import { entryFields } from '../../core/record/entry-fields.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
-/** An instant as it stands in a table: `26 Nov 08:52`, with the year where it is another. */
-export function shortInstant(instant: string): string {
-  return `${instant.slice(0, 10)} ${instant.slice(11, 16)}`;
+/** Day and time of an instant as they stand in a table: `2026-11-26`, `08:52`. */
+export function shortInstant(instant: string): { readonly day: string; readonly time: string } {
+  return { day: instant.slice(0, 10), time: instant.slice(11, 16) };
 }
 
 /** Numbers of angle keep a second decimal only where it says something. */
 const decimals = (value: number): number => (Math.abs(value * 10 - Math.round(value * 10)) < 1e-6 ? 1 : 2);
 
-export const bearingText = (value: number | null): string => (value === null ? '' : formatBearing(value, decimals(value)));
-export const errorText = (value: number | null): string => (value === null ? '' : formatError(value, decimals(value)));
+const bearingInFull = (value: number): string => formatBearing(value, decimals(value));
+const errorInFull = (value: number): string => formatError(value, decimals(value));
+
+/** For the columns of a table: a tenth is what a compass is read to. */
+export const bearingText = (value: number | null): string => (value === null ? '' : formatBearing(value));
+export const errorText = (value: number | null): string => (value === null ? '' : formatError(value));
 
 const writers: Partial<Record<keyof EntryFields, (value: number) => string>> = {
   latitude: (value) => formatLatitude(value),
@@ -28,7 +32,7 @@ export function fieldInWords(host: LubberElement, entry: RecordEntry, name: keyo
   if (value === null || value === '') return '';
   if (typeof value === 'number') {
     const writer = writers[name];
-    return writer ? writer(value) : /^heading|earing$/.test(name) ? bearingText(value) : errorText(value);
+    return writer ? writer(value) : /^heading|earing$/.test(name) ? bearingInFull(value) : errorInFull(value);
   }
   const group = { kind: 'record.kind', replacement: 'record.kind', event: 'record.event', watch: 'record.watch', bearingBy: 'record.compass', deviationOf: 'record.compass' }[
     name as 'kind'

@@ -66,5 +66,6 @@ export function coefficientTable(host: LubberElement, { refit }: RecordJudgement
         orDash(card),
         change === null ? '–' : `${formatError(change)}${significant ? ' ▲' : ''}`,
       ]),
-    })}`;
+    })}
+    ${refit.coefficients.some(({ significant }) => significant) ? html`<p class="hint">▲ ${host.t('record.coefficients.significant')}</p>` : nothing}`;
 }

@@ -431,7 +431,7 @@ export class LubberRecord extends LubberElement {
       <h2>${this.t('record.title')}</h2>
       <p class="soft small">${this.t('record.book', { book: book.name })}</p>
       ${statusView(this, book)}
-      <p class="told ${this.told.wrong ? 'wrong' : ''}" role="status">${this.told.text}</p>
+      <p class="told no-print ${this.told.wrong ? 'wrong' : ''}" role="status">${this.told.text}</p>
       ${open
         ? html`<details class="form no-print" ?open=${this.corrected !== null}>
               <summary>${correcting}</summary>
@@ -443,14 +443,16 @@ export class LubberRecord extends LubberElement {
               })}
             </details>
             ${judged ? judgementView(this, judged.judgement, this.#curve, () => this.#makeSwing()) : nothing}
-            <h3>${this.t('record.table')}</h3>
+            <h3>${this.t(this.printing ? 'record.table.printed' : 'record.table')}</h3>
             ${this.#tableView(book)}
             ${transferView(this, {
               export: (format) => void this.#export(format),
               import: (file) => void this.#import(file),
               print: () => void this.#print(),
             })}
-            <p class="small soft">${this.t('record.honest')}</p>`
+            <p class="small soft">
+              ${this.t('record.honest')} ${book.last ? this.t('record.last', { number: book.last.number, hash: book.last.hash }) : nothing}
+            </p>`
         : nothing}
       ${standingCautions(this)}
     `);

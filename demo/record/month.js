@@ -1,7 +1,7 @@
 /* A month of an invented ship: her passage from Port Averil to Saint Ferrant, a compass that drifts, observers by initials. */
 globalThis.halcyonMonth = {
   card: { kind: 'approximate', coefficients: {"A":0.3,"B":-2.1,"C":1.2,"D":1.4,"E":-0.2} },
-  now: '2026-11-25T20:30:00Z',
+  now: '2026-11-25T10:30:00Z',
   drafts: [
     {"kind":"event","instant":"2026-10-26T14:00:00Z","event":"adjustment","observer":"E. M.","remarks":"Swung off Port Averil, new card"},
     {"kind":"observation","instant":"2026-10-27T13:13:49Z","latitude":-48.2,"longitude":-128,"headingGyro":121.5,"headingStandard":95,"method":"amplitude","target":"Sun, lower limb","bearingBy":"standard","bearing":83,"trueBearing":110.1,"variation":28.7,"variationSource":"WMM2025","doubt":0.6,"observer":"E. M.","watch":"morning"},
@@ -63,7 +63,6 @@ globalThis.halcyonMonth = {
     {"kind":"observation","instant":"2026-11-24T00:34:39Z","latitude":-48.432,"longitude":-76.34,"headingGyro":196,"headingStandard":185,"method":"amplitude","target":"Sun, lower limb","bearingBy":"standard","bearing":226,"trueBearing":237.6,"variation":13.9,"variationSource":"WMM2025","doubt":0.6,"observer":"R. T.","watch":"dog"},
     {"kind":"observation","instant":"2026-11-24T09:05:04Z","latitude":-48.389,"longitude":-75.36,"headingGyro":46.5,"headingStandard":30,"method":"amplitude","target":"Sun, lower limb","bearingBy":"standard","bearing":105.5,"trueBearing":122.5,"variation":13.1,"variationSource":"WMM2025","doubt":0.6,"observer":"J. V.","watch":"morning"},
     {"kind":"observation","instant":"2026-11-25T00:28:24Z","latitude":-48.389,"longitude":-74.46,"headingGyro":81,"headingStandard":65,"method":"amplitude","target":"Sun, lower limb","bearingBy":"standard","bearing":220.5,"trueBearing":237.3,"variation":12.4,"variationSource":"WMM2025","doubt":0.6,"observer":"E. M.","watch":"dog"},
-    {"kind":"observation","instant":"2026-11-26T08:56:07Z","latitude":-48.339,"longitude":-73.48,"headingGyro":108.5,"headingStandard":95,"method":"amplitude","target":"Sun, lower limb","bearingBy":"standard","bearing":109,"trueBearing":123.1,"variation":11.7,"variationSource":"WMM2025","doubt":0.6,"observer":"R. T.","watch":"morning"},
-    {"kind":"observation","instant":"2026-11-26T00:22:05Z","latitude":-48.339,"longitude":-72.58,"headingGyro":139,"headingStandard":130,"method":"amplitude","target":"Sun, lower limb","bearingBy":"standard","bearing":227.5,"trueBearing":237,"variation":11,"variationSource":"WMM2025","doubt":0.6,"observer":"J. V.","watch":"dog"},
+    {"kind":"observation","instant":"2026-11-25T08:56:54Z","latitude":-48.339,"longitude":-73.48,"headingGyro":108.5,"headingStandard":95,"method":"amplitude","target":"Sun, lower limb","bearingBy":"standard","bearing":109,"trueBearing":122.8,"variation":11.7,"variationSource":"WMM2025","doubt":0.6,"observer":"R. T.","watch":"morning"},
   ],
 };
