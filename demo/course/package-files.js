@@ -1,0 +1,25 @@
+/** The files of a package, each by its path from the root: those of the pages and of the built scripts. */
+import { existsSync, readFileSync } from 'node:fs';
+import { lessons, pageOf } from './lessons.js';
+
+const root = new URL('../../', import.meta.url);
+
+/** What every lesson needs. */
+export const sharedFiles = [
+  'demo/course/course.css',
+  'demo/course/index.html',
+  'demo/mark.svg',
+  'demo/pages.css',
+  'demo/theme.js',
+  'dist/lubberline-course.js',
+  'dist/lubberline.js',
+  'dist/lubberline.js.LEGAL.txt',
+];
+
+/** Their contents by path; throws where the scripts are not built. */
+export function packageFiles() {
+  const paths = [...lessons.map(pageOf), ...sharedFiles];
+  const missing = paths.filter((path) => !existsSync(new URL(path, root)));
+  if (missing.length > 0) throw new Error(`Not there: ${missing.join(', ')}. Run npm run build first.`);
+  return Object.fromEntries(paths.map((path) => [path, readFileSync(new URL(path, root))]));
+}
