@@ -17,6 +17,7 @@ export const conversionStyles = css`
   .norths .compass { stroke-dasharray: 2 3; }
   .norths .direction { stroke: var(--accent); stroke-width: 2.4; }
   .norths .head { stroke: var(--body); stroke-width: 1.6; }
+  .after-pair { margin-block: -0.4rem 0.75rem; }
   .part > .hint { margin-block-end: 0.6rem; }
   .mark { margin: 0.6rem 0 0; padding: 0.4rem 0.75rem; border-inline-start: 3px solid var(--line); }
   .mark.wrong { border-inline-start-color: var(--warn); background: var(--warn-paper); }

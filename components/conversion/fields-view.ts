@@ -28,14 +28,11 @@ function directionView(host: LubberElement, name: 'heading' | 'bearing', state: 
 
 /** The wind's part: for a course only, since a bearing makes no leeway. */
 function leewayView(host: LubberElement, state: ConversionState): TemplateResult {
-  return html`<details class="part" ?open=${state.leeway.state !== 'empty'}>
-    <summary>${host.t('conversion.wind.part')}</summary>
-    <div class="pair">
-      ${fieldView(host, 'leeway', fields.leeway, state.leeway, { label: host.t('conversion.leeway') })}
+  return html`<div class="pair">
+      ${fieldView(host, 'leeway', fields.leeway, state.leeway, { label: host.t('conversion.leeway'), placeholder: '0' })}
       ${fieldView(host, 'wind', fields.wind, state.wind, { label: host.t('conversion.wind') })}
     </div>
-    <p class="hint">${host.t('conversion.wind.what')}</p>
-  </details>`;
+    ${state.leeway.state === 'empty' ? nothing : html`<p class="hint after-pair">${host.t('conversion.wind.what')}</p>`}`;
 }
 
 /** All fields in the order they are asked for; `course` is the true course as far as it is known. */
@@ -53,6 +50,6 @@ export function fieldsView(host: LubberElement, state: ConversionState, course: 
   ${fieldView(host, 'variation', fields.variation, state.variation, { label: host.t('conversion.variation'), placeholder: host.t('conversion.unknown') })}
   ${cardProblemView(host, state.given)} ${sourceView(host, state.source, state.sources)}
   ${fieldView(host, 'gyroError', fields.gyroError, state.gyroError, { label: host.t('conversion.gyroError'), placeholder: host.t('conversion.noGyro') })}
-  ${fieldView(host, 'byHand', fields.byHand, state.byHand, { label: host.t('conversion.byHand') })}
-  ${bearing ? nothing : leewayView(host, state)} ${gyroSpeedView(host, state.speed, state.latitude, course)}`;
+  ${bearing ? nothing : leewayView(host, state)}
+  ${fieldView(host, 'byHand', fields.byHand, state.byHand, { label: host.t('conversion.byHand') })} ${gyroSpeedView(host, state.speed, state.latitude, course)}`;
 }

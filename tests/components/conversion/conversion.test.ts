@@ -1,7 +1,10 @@
+import { ContextProvider } from '@lit/context';
 import { expect, fixture, html } from '@open-wc/testing';
 import { resetMouse, sendKeys } from '@web/test-runner-commands';
 import '../../../components/conversion/define.js';
 import type { LubberConversion } from '../../../components/conversion/conversion.js';
+import { shipContext } from '../../../components/shared/ship-context.js';
+import type { Ship } from '../../../components/shared/ship-context.js';
 import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
 import { assertAccessible } from '../../support/axe.js';
 
@@ -289,6 +292,23 @@ describe('what the host can do', () => {
     await element.updateComplete;
     expect(text(element)).to.contain('095.0°');
     expect(root(element).querySelector('[part=working]')).to.equal(null);
+  });
+
+  it('takes the card and the variation of the ship around it', async () => {
+    const around = await fixture(html`<div></div>`);
+    const card: DeviationCard = { kind: 'approximate', coefficients: { A: 2, B: 0, C: 0, D: 0, E: 0 } };
+    const ship: Ship = { name: 'm.v. Halcyon Tern', compassName: 'standard', values: { variation: '12E', heading: '100' }, card, useCard: () => undefined, onRecordRequest: () => () => undefined };
+    new ContextProvider(around as HTMLElement, { context: shipContext, initialValue: ship });
+    const element = document.createElement('lubber-conversion');
+    around.append(element);
+    await element.updateComplete;
+    await element.updateComplete;
+    // 100 by compass, deviation 2E, variation 12E: 114 true, by hand.
+    expect(headline(element)).to.contain('True course 114.0°');
+    expect(radio(element, 'source', 'card').checked).to.equal(true);
+    element.heading = '200';
+    await element.updateComplete;
+    expect(headline(element)).to.contain('True course 214.0°');
   });
 
   for (const theme of ['day', 'dusk', 'night'] as const) {
