@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { confidenceBand } from '../../core/deviation/confidence-band.js';
+import { confidenceBands } from '../../core/deviation/confidence-band.js';
 import { deviationCurve } from '../../core/deviation/deviation-curve.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { predict } from '../../core/deviation/model-fit.js';
@@ -20,11 +20,12 @@ function fittedCurve(host: LubberElement, { fit, constantLost }: Swing): ChartCu
 /** A band that is asked for the same headings by scale and path is worked out once. */
 function bandOf({ fit }: Swing): ChartContent['band'] {
   if (fit.curve.covariance === null || fit.determined.length < 5) return undefined;
+  const band = confidenceBands(fit);
   const known = new Map<number, readonly [number, number] | null>();
   return (heading) => {
     const found = known.get(heading);
     if (found !== undefined) return found;
-    const point = confidenceBand(fit, heading);
+    const point = band(heading);
     const edges = point && point.halfWidth !== null ? ([point.deviation - point.halfWidth, point.deviation + point.halfWidth] as const) : null;
     known.set(heading, edges);
     return edges;

@@ -14,24 +14,31 @@ export interface BandPoint {
 const MANY = 1000;
 
 /**
- * The fitted curve on a compass heading with the band that holds the true curve there with a
+ * The fitted curve by compass heading with the band that holds the true curve there with a
  * given probability (0.95 if left out), from the covariance of the coefficients and Student's
  * t. Null where the fit determines too little to draw a curve, or has none on that heading.
- * Throws `RangeError` naming a heading that is not finite, or a probability not inside (0, 1).
+ * Throws `RangeError` naming a probability not inside (0, 1); the curve, a heading that is not finite.
  */
-export function confidenceBand(fit: DeviationFit, compassHeading: number, probability = 0.95): BandPoint | null {
-  checkFinite('compassHeading', compassHeading);
-  if (fit.determined.length < 5) return null;
-  const prediction = predict(fit.model, fit.curve.estimate, compassHeading);
-  if (prediction === null) return null;
-  const { covariance } = fit.curve;
+export function confidenceBands(fit: DeviationFit, probability = 0.95): (compassHeading: number) => BandPoint | null {
   const limit = studentLimit(probability, fit.basis === 'scatter' ? fit.degreesOfFreedom : MANY);
-  if (covariance === null) return { deviation: prediction.deviation, halfWidth: null };
-  let variance = 0;
-  covariance.forEach((row, i) =>
-    row.forEach((value, j) => {
-      variance += value * (prediction.change[i] as number) * (prediction.change[j] as number);
-    }),
-  );
-  return { deviation: prediction.deviation, halfWidth: limit * Math.sqrt(Math.max(0, variance)) };
+  const { covariance, estimate } = fit.curve;
+  return (compassHeading) => {
+    checkFinite('compassHeading', compassHeading);
+    if (fit.determined.length < 5) return null;
+    const prediction = predict(fit.model, estimate, compassHeading);
+    if (prediction === null) return null;
+    if (covariance === null) return { deviation: prediction.deviation, halfWidth: null };
+    let variance = 0;
+    covariance.forEach((row, i) =>
+      row.forEach((value, j) => {
+        variance += value * (prediction.change[i] as number) * (prediction.change[j] as number);
+      }),
+    );
+    return { deviation: prediction.deviation, halfWidth: limit * Math.sqrt(Math.max(0, variance)) };
+  };
+}
+
+/** The same on one compass heading. Throws `RangeError` naming a heading that is not finite, or a probability not inside (0, 1). */
+export function confidenceBand(fit: DeviationFit, compassHeading: number, probability = 0.95): BandPoint | null {
+  return confidenceBands(fit, probability)(compassHeading);
 }
