@@ -6,8 +6,11 @@ import type { MarkError, TransitSight } from '../../core/sight/transit-sight.js'
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenBearing, spokenError } from '../shared/spoken.js';
 
-/** Side of the drawing, units that are pixels at full size. */
-const SIDE = { wide: 400, narrow: 288 } as const;
+/** Length of the lines, units that are pixels at full size; beside it their bearings need room. */
+const REACH = { wide: 150, narrow: 78 } as const;
+const ROOM = 66;
+/** Above and below, half a line of type. */
+const TYPE = 18;
 
 interface Point {
   readonly x: number;
@@ -26,12 +29,10 @@ function at(centre: number, bearing: number, radius: number): Point {
   return { x: centre + radius * sinDegrees(bearing), y: centre - radius * cosDegrees(bearing) };
 }
 
-/** Text beside a point on a ray from the centre, on its outer side. */
-function label(centre: number, point: Point, text: string, kind = ''): TemplateResult {
-  const right = point.x > centre + 2;
-  const anchor = Math.abs(point.x - centre) < 12 ? 'middle' : right ? 'start' : 'end';
-  const dy = point.y < centre ? -6 : 14;
-  return svg`<text class=${kind} x=${point.x + (anchor === 'middle' ? 0 : right ? 5 : -5)} y=${point.y + dy} text-anchor=${anchor}>${text}</text>`;
+/** The bearing of a line at its far end, on the outer side. */
+function lineLabel(centre: number, point: Point, text: string): TemplateResult {
+  const anchor = Math.abs(point.x - centre) < 12 ? 'middle' : point.x > centre ? 'start' : 'end';
+  return svg`<text x=${point.x} y=${point.y + (point.y < centre ? -6 : 14)} text-anchor=${anchor}>${text}</text>`;
 }
 
 function northsOf(host: LubberElement, result: TransitSight): North[] {
@@ -44,12 +45,17 @@ function northsOf(host: LubberElement, result: TransitSight): North[] {
   return norths;
 }
 
-/** The norths as arrows of different length, so that their names do not meet. */
-function northView(centre: number, north: North, radius: number): TemplateResult {
+/** Shorter by this part of the lines is each further north, so that their names do not meet. */
+const STAGGER = 0.22;
+
+/** A north as an arrow, its name on the side to which it lies; true north's above it. */
+function northView(centre: number, north: North, radius: number, first: boolean): TemplateResult {
+  const east = north.bearing >= 0;
   const tip = at(centre, north.bearing, radius);
   const [left, right] = [at(centre, north.bearing - 3, radius - 11), at(centre, north.bearing + 3, radius - 11)];
   return svg`<line x1=${centre} y1=${centre} x2=${tip.x} y2=${tip.y} stroke=${north.colour} stroke-width="1.4" stroke-dasharray=${north.dash || nothing}></line>
-    <path d="M${left.x} ${left.y} L${tip.x} ${tip.y} L${right.x} ${right.y}" fill="none" stroke=${north.colour} stroke-width="1.4"></path>`;
+    <path d="M${left.x} ${left.y} L${tip.x} ${tip.y} L${right.x} ${right.y}" fill="none" stroke=${north.colour} stroke-width="1.4"></path>
+    <text class="soft" x=${tip.x + (first ? 0 : east ? 10 : -10)} y=${tip.y + (first ? -6 : 4)} text-anchor=${first ? 'middle' : east ? 'start' : 'end'}>${north.label}</text>`;
 }
 
 /** How far along the ray the front mark stands: to scale where the distances are known. */
@@ -69,7 +75,14 @@ function lineView(centre: number, reach: number, mark: MarkError, number: number
   const marks = mark.kind === 'charted' ? nothing : mark.kind === 'one-mark' ? post(rear, 8) : svg`${post(front, 7)}${post(rear, 9)}`;
   const text = number === null ? formatBearing(mark.trueBearing) : `${number}: ${formatBearing(mark.trueBearing)}`;
   return svg`<line x1=${behind.x} y1=${behind.y} x2=${far.x} y2=${far.y} stroke="var(--body)" stroke-width="1.6"></line>${marks}
-    ${label(centre, at(centre, mark.trueBearing, reach + 4), text)}`;
+    ${lineLabel(centre, at(centre, mark.trueBearing, reach + 4), text)}`;
+}
+
+/** Top and height of what is drawn: half of the circle is often empty. */
+function extent(centre: number, reach: number, { marks }: TransitSight): { top: number; height: number } {
+  const ends = marks.flatMap(({ trueBearing }) => [at(centre, trueBearing, reach).y, at(centre, trueBearing, -reach / 4).y]);
+  const top = Math.min(centre - reach, ...ends) - TYPE;
+  return { top, height: Math.max(centre, ...ends) + TYPE - top };
 }
 
 /**
@@ -77,9 +90,9 @@ function lineView(centre: number, reach: number, mark: MarkError, number: number
  * is the angle between true north and the compass's.
  */
 export function transitPicture(host: LubberElement, result: TransitSight, numbers: readonly number[]): TemplateResult {
-  const side = host.width.narrow ? SIDE.narrow : SIDE.wide;
-  const centre = side / 2;
-  const reach = centre - 46;
+  const reach = host.width.narrow ? REACH.narrow : REACH.wide;
+  const centre = reach + ROOM;
+  const { top, height } = extent(centre, reach, result);
   const several = result.marks.length > 1;
   const [first] = result.marks;
   const error = spokenError(result.error, host.t);
@@ -89,10 +102,9 @@ export function transitPicture(host: LubberElement, result: TransitSight, number
       : host.t('transit.picture.several', { count: result.marks.length, error });
   const magnetic = result.variation.source === 'none' || result.compass === 'gyro' ? '' : ` ${host.t('transit.picture.magnetic', { variation: spokenError(result.variation.value, host.t) })}`;
   const norths = northsOf(host, result);
-  return html`<svg viewBox="0 0 ${side} ${side}" role="img" aria-label="${summary}${magnetic}" class="plan" dir="ltr">
+  return html`<svg viewBox="0 ${top} ${2 * centre} ${height}" role="img" aria-label="${summary}${magnetic}" class="plan" dir="ltr">
     ${result.marks.map((mark, index) => lineView(centre, reach, mark, several ? (numbers[index] ?? index + 1) : null))}
-    ${norths.map((north, index) => northView(centre, north, reach - index * 34))}
-    ${norths.map((north, index) => label(centre, at(centre, north.bearing, reach - index * 34), north.label, 'soft'))}
+    ${norths.map((north, index) => northView(centre, north, reach * (1 - index * STAGGER) - 6, index === 0))}
     <circle cx=${centre} cy=${centre} r="6" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.6"></circle>
   </svg>`;
 }

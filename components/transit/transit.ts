@@ -317,7 +317,7 @@ export class LubberTransit extends LubberElement {
             })}
           </div>`}
       <h3>${this.t('transit.ship')}</h3>
-      <p class="hint">${this.t('transit.ship.hint')}</p>
+      <p class="hint why">${this.t('transit.ship.hint')}</p>
       ${placeView(this, state, fields)} ${whenView(this, state, fields)}
     </div>`;
   }
@@ -349,7 +349,7 @@ export class LubberTransit extends LubberElement {
       return html`<p class="waiting wrong">${this.t(`transit.none.${found.reason}`, { line })}</p>`;
     }
     if (plan && shown) {
-      return html`<p class="answer" part="answer"><bdi dir="ltr">${formatBearing(plan.trueBearing)}</bdi><small>${this.t('sight.mark.true')}</small></p>
+      return html`<p class="answer" part="answer"><bdi dir="ltr">${formatBearing(plan.trueBearing)}</bdi> <small>${this.t('sight.mark.true')}</small></p>
         <p class="soft">${this.t(plan.markDistance !== null && !plan.ship ? 'transit.plan.front' : 'transit.plan')}</p>
         ${this.#missing()}`;
     }

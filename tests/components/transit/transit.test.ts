@@ -1,6 +1,8 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/transit/define.js';
+import '../../../components/ship/define.js';
+import type { LubberShip } from '../../../components/ship/ship.js';
 import type { LubberTransit } from '../../../components/transit/transit.js';
 import { assertAccessible } from '../../support/axe.js';
 
@@ -68,6 +70,82 @@ describe('a transit typed by keyboard', () => {
   });
 });
 
+// Geoscience Australia, GDA technical manual, test line (from memory): Flinders Peak to Buninyong 306°52′05.37″ and
+// 54 972.271 m, back 127°10′25.07″.
+const [flindersPeak, buninyong] = [
+  ['37-57-03.7203S', '144-25-29.5244E'],
+  ['37-39-10.1561S', '143-55-35.3839E'],
+] as const;
+
+describe('the bearing of marks by their positions', () => {
+  const twoMarks = { kind: 'two-marks', frontLatitude: flindersPeak[0], frontLongitude: flindersPeak[1], rearLatitude: buninyong[0], rearLongitude: buninyong[1] };
+
+  it('is there before the compass is read: 306.9° true, chart and distance beside it once it is', async () => {
+    const element = await fixture<LubberTransit>(html`<lubber-transit .marks=${[twoMarks]}></lubber-transit>`);
+    expect(headline(element)).to.contain('306.9° true');
+    expect(headline(element)).to.contain('Still needed: Bearing by compass.');
+    expect(element.result).to.equal(null);
+    await type(element, 'bearing-0', '295');
+    expect(headline(element)).to.contain('Error 11.9° E');
+    expect(text(element, '.facts')).to.match(/By the line of sight 306\.87°, by the Mercator chart 307\.02°\. The marks are 29\.7 M apart\./);
+    await assertAccessible(element);
+  });
+
+  it('is taken from the ship’s own place to one mark: 127.2° true', async () => {
+    const element = await fixture<LubberTransit>(html`<lubber-transit compass="gyro" latitude=${buninyong[0]} longitude=${buninyong[1]}></lubber-transit>`);
+    const [, , oneMark] = [...root(element).querySelectorAll<HTMLInputElement>('input[name=kind-0]')];
+    oneMark?.focus();
+    await sendKeys({ press: 'Space' });
+    await element.updateComplete;
+    await type(element, 'frontLatitude-0', flindersPeak[0]);
+    await type(element, 'frontLongitude-0', flindersPeak[1]);
+    await type(element, 'bearing-0', '126.2');
+    expect(headline(element)).to.contain('Gyro error 1.0° E');
+    expect(element.result?.trueBearing).to.be.closeTo(127.17363, 1e-4);
+  });
+
+  it('needs the place for one mark and says so', async () => {
+    const element = await fixture<LubberTransit>(html`<lubber-transit .marks=${[{ kind: 'one-mark', frontLatitude: '1', frontLongitude: '1', bearing: '1' }]}></lubber-transit>`);
+    expect(headline(element)).to.contain('Still needed: Latitude and Longitude.');
+  });
+
+  it('keeps what was typed for another kind of line', async () => {
+    const element = await fixture<LubberTransit>(html`<lubber-transit charted="080" bearing="084"></lubber-transit>`);
+    const choose = async (index: number): Promise<void> => {
+      root(element).querySelectorAll<HTMLInputElement>('input[name=kind-0]')[index]?.click();
+      await element.updateComplete;
+    };
+    await choose(1);
+    expect(element.result).to.equal(null);
+    await choose(0);
+    expect(element.result?.error).to.be.closeTo(-4, 1e-9);
+  });
+});
+
+describe('several lines', () => {
+  it('the line that is not complete does not count, and the caution names the lines as they are numbered', async () => {
+    const marks = ['45 42', '', '262 259', '10 7', '131 118'].map((line) => ({ kind: 'charted', charted: line.split(' ')[0] ?? '', bearing: line.split(' ')[1] ?? '' }));
+    const element = await fixture<LubberTransit>(html`<lubber-transit .marks=${marks} variation="2E"></lubber-transit>`);
+    expect(element.result?.marks.length).to.equal(4);
+    expect(headline(element)).to.contain('Still needed: True bearing by the chart (line 2) and Bearing by compass (line 2).');
+    expect(text(element, '.cautions')).to.contain('Line 5 lies 10');
+    expect(text(element, 'tr.odd')).to.contain('Line 5');
+    await assertAccessible(element);
+  });
+});
+
+describe('a transit aboard a ship', () => {
+  it('takes place, date and the card for the head from her, and shows what the card says', async () => {
+    const ship = await fixture<LubberShip>(html`<lubber-ship latitude="33-23S" longitude="71-40W" instant="2026-11-26T08:52:40Z" heading="040" table="000 1W
+180 1W"><lubber-transit charted="109.7" bearing="107"></lubber-transit></lubber-ship>`);
+    const element = ship.querySelector('lubber-transit') as LubberTransit;
+    await element.updateComplete;
+    expect(element.result?.variation.source).to.equal('model');
+    expect(element.result?.cardDeviation).to.be.closeTo(-1, 1e-9);
+    expect(root(element).querySelector<HTMLInputElement>('#cardDeviation')?.placeholder).to.equal('1.0° W');
+  });
+});
+
 describe('what is odd about a transit', () => {
   it('a line taken the wrong way is named', async () => {
     const element = await fixture<LubberTransit>(html`<lubber-transit charted="260" bearing="084" variation="9W"></lubber-transit>`);
@@ -124,6 +202,19 @@ describe('every state of a transit', () => {
     expect(heard).to.be.greaterThan(0);
     await press(element, /Enter in the record/);
     expect(entry['method']).to.equal('transit');
+  });
+
+  it('keeps its answer back where the host says so, and fits 320 px', async () => {
+    const element = await fixture<LubberTransit>(html`<lubber-transit charted="080" bearing="084" variation="9W" answer="hidden"></lubber-transit>`);
+    expect(headline(element)).not.to.contain('4.0°');
+    element.answer = 'shown';
+    const frame = document.createElement('div');
+    frame.style.inlineSize = '320px';
+    element.replaceWith(frame);
+    frame.append(element);
+    await element.updateComplete;
+    await new Promise((resolve) => setTimeout(resolve, 60));
+    expect(root(element).querySelector('.frame')?.scrollWidth).to.be.at.most(320);
   });
 
   it('can be locked as a whole', async () => {
