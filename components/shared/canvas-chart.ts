@@ -21,8 +21,11 @@ export function canvasData({ curves }: ChartContent): uPlot.AlignedData {
   return [headings, ...curves.map((curve) => headings.map((heading) => curve.at(heading)))];
 }
 
-/** The band lies under the curves. */
-function paintBand(u: uPlot, { band }: ChartContent, { colour }: ChartPaint): void {
+/** Under the curves: the line of no deviation, and the band. */
+function paintUnder(u: uPlot, { band }: ChartContent, { colour }: ChartPaint): void {
+  u.ctx.strokeStyle = colour('--ink');
+  u.ctx.lineWidth = devicePixelRatio;
+  paintLevel(u, u.valToPos(0, 'y', true));
   if (!band) return;
   const edges = headings.flatMap((heading) => {
     const edge = band(heading);
@@ -63,6 +66,14 @@ function paintPoint(u: uPlot, point: ChartPoint, { colour }: ChartPaint): void {
   ctx.stroke();
 }
 
+/** A level line across the drawing. */
+function paintLevel({ ctx, bbox }: uPlot, y: number): void {
+  ctx.beginPath();
+  ctx.moveTo(bbox.left, y);
+  ctx.lineTo(bbox.left + bbox.width, y);
+  ctx.stroke();
+}
+
 /** What lies over the curves: the limit either way, then the points. */
 function paintOver(u: uPlot, { limit, points = [] }: ChartContent, paint: ChartPaint): void {
   const { ctx, bbox } = u;
@@ -73,10 +84,7 @@ function paintOver(u: uPlot, { limit, points = [] }: ChartContent, paint: ChartP
     if (y < bbox.top || y > bbox.top + bbox.height) continue;
     ctx.strokeStyle = paint.colour('--warn');
     ctx.setLineDash([devicePixelRatio, 4 * devicePixelRatio]);
-    ctx.beginPath();
-    ctx.moveTo(bbox.left, y);
-    ctx.lineTo(bbox.left + bbox.width, y);
-    ctx.stroke();
+    paintLevel(u, y);
   }
   ctx.setLineDash([]);
   for (const point of points) paintPoint(u, point, paint);
@@ -114,7 +122,7 @@ export function canvasOptions(content: ChartContent, paint: ChartPaint, size: { 
       }),
     ],
     hooks: {
-      drawAxes: [(u) => paintBand(u, content, paint)],
+      drawAxes: [(u) => paintUnder(u, content, paint)],
       draw: [(u) => paintOver(u, content, paint)],
       setCursor: [
         (u) => {
