@@ -1,4 +1,5 @@
 import { formatBearing } from '../../core/angle/format-angle.js';
+import { parseBearing } from '../../core/angle/parse-bearing.js';
 import { plannedHeadings } from '../../core/swing/planned-headings.js';
 import type { HeadingReckoning, SwingMethod } from '../../core/swing/swing-row.js';
 
@@ -30,10 +31,6 @@ export function plannedRows(count: number): readonly GridRow[] {
   return plannedHeadings(count).map((heading) => ({ ...blankRow, heading: written(heading) }));
 }
 
-export function isBlank({ heading, reading, second }: GridRow): boolean {
-  return heading.trim() === '' && reading.trim() === '' && second.trim() === '';
-}
-
 /** Whether anything has been read on any heading. */
 export function hasReadings(rows: readonly GridRow[]): boolean {
   return rows.some(({ reading, second }) => reading.trim() !== '' || second.trim() !== '');
@@ -43,4 +40,17 @@ export function hasReadings(rows: readonly GridRow[]): boolean {
 export function withRow(rows: readonly GridRow[], place: number, change: Partial<GridRow>): readonly GridRow[] {
   const length = Math.max(rows.length, place + 1);
   return Array.from({ length }, (_, index) => (index === place ? { ...(rows[index] ?? blankRow), ...change } : (rows[index] ?? blankRow)));
+}
+
+const headingOf = ({ heading }: GridRow): number | null => {
+  const reading = parseBearing(heading);
+  return reading.ok ? reading.value : null;
+};
+
+/** Rows for another number of headings: what has been read stays, in order where all headings can be read. */
+export function replanned(rows: readonly GridRow[], count: number): readonly GridRow[] {
+  const kept = rows.filter((row) => hasReadings([row]));
+  const taken = kept.map(headingOf);
+  const merged = [...kept, ...plannedRows(count).filter((row) => !taken.includes(headingOf(row)))];
+  return taken.includes(null) ? merged : merged.sort((a, b) => (headingOf(a) ?? 0) - (headingOf(b) ?? 0));
 }

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
 import { formatBearing, formatError } from '../../core/angle/format-angle.js';
 import { headingReckonings, swingMethods } from '../../core/swing/swing-row.js';
@@ -117,18 +118,53 @@ function mixedCells(host: LubberElement, place: number, row: GridRow, actions: G
     </td>`;
 }
 
-function found(swung: SwungRow | null | undefined, byCompass: boolean): TemplateResult {
-  const good = swung?.ok ? swung : null;
-  return html`${byCompass ? html`<td class="figure">${good ? formatBearing(good.heading) : ''}</td>` : nothing}
-    <td class="figure">${good ? formatError(good.deviation) : ''}</td>
-    <td class="figure ${good?.suspect && !good.struck ? 'bad' : ''}">${good && good.residual !== null ? `${good.suspect && !good.struck ? '▲ ' : ''}${formatError(good.residual)}` : ''}</td>`;
+/** What is written beside a row, in the order of its columns. */
+function foundTexts(swung: SwungRow | null | undefined): readonly [byCompass: string, deviation: string, residual: string] {
+  if (!swung?.ok) return ['', '', ''];
+  const { heading, deviation, residual } = swung;
+  return [formatBearing(heading), formatError(deviation), residual === null ? '' : formatError(residual)];
+}
+
+function rowView(host: LubberElement, place: number, content: GridContent, actions: GridActions, shown: RowShown): TemplateResult {
+  const { columns, mixed, locked, state } = content;
+  const row = state.rows[place] as GridRow;
+  const { problem, bad, texts, byCompass } = shown;
+  const width = columns.length + (mixed ? 2 : 0) + (byCompass ? 1 : 0) + 3;
+  return html`<tr class=${row.struck ? 'struck' : ''}>
+      ${columns.map((column) => cell(host, place, column, row, content, actions))} ${mixed ? mixedCells(host, place, row, actions) : nothing}
+      ${byCompass ? html`<td class="figure">${texts[0]}</td>` : nothing}
+      <td class="figure">${texts[1]}</td>
+      <td class="figure ${bad ? 'bad' : ''}">${bad ? '▲ ' : ''}${texts[2]}</td>
+      <td>
+        <label class="use"
+          ><input
+            type="checkbox"
+            id="use-${place}"
+            aria-label=${host.t('swing.use', { row: place + 1, heading: row.heading })}
+            .checked=${live(!row.struck)}
+            ?disabled=${locked}
+            @change=${(event: Event) => actions.edit(place, { struck: !(event.target as HTMLInputElement).checked }, null)}
+        /></label>
+      </td>
+    </tr>
+    <tr class="reason" ?hidden=${!problem}>
+      <td colspan=${width}><p class="problem" id="problem-${place}">${problem}</p></td>
+    </tr>`;
+}
+
+interface RowShown {
+  readonly problem: string;
+  readonly bad: boolean;
+  readonly texts: readonly [string, string, string];
+  readonly byCompass: boolean;
 }
 
 /** The table of entry: heading, reading and what the method asks besides; beside it what each row came to. */
 export function gridView(host: LubberElement, content: GridContent, actions: GridActions): TemplateResult {
   const { state, worked, columns, mixed, locked } = content;
   const byCompass = state.headingBy !== 'compass' || worked.rows.some(({ headingBy }) => headingBy !== 'compass');
-  const width = columns.length + (mixed ? 2 : 0) + (byCompass ? 1 : 0) + 3;
+  // A row that looks as it did is not drawn again: most look the same after a figure elsewhere.
+  const common = JSON.stringify([state.method, state.headingBy, state.methods, columns, mixed, locked, byCompass, host.page.language]);
   return html`<div class="scroll" part="grid">
     <table class="grid">
       <caption class="spoken">${host.t('swing.grid')}</caption>
@@ -144,25 +180,10 @@ export function gridView(host: LubberElement, content: GridContent, actions: Gri
       </thead>
       <tbody>
         ${state.rows.map((row, place) => {
-          const problem = problemOf(host, place, content);
-          return html`<tr class=${row.struck ? 'struck' : ''}>
-              ${columns.map((column) => cell(host, place, column, row, content, actions))}
-              ${mixed ? mixedCells(host, place, row, actions) : nothing} ${found(worked.swung[place], byCompass)}
-              <td>
-                <label class="use"
-                  ><input
-                    type="checkbox"
-                    id="use-${place}"
-                    aria-label=${host.t('swing.use', { row: place + 1, heading: row.heading })}
-                    .checked=${live(!row.struck)}
-                    ?disabled=${locked}
-                    @change=${(event: Event) => actions.edit(place, { struck: !(event.target as HTMLInputElement).checked }, null)}
-                /></label>
-              </td>
-            </tr>
-            <tr class="reason" ?hidden=${!problem}>
-              <td colspan=${width}><p class="problem" id="problem-${place}">${problem}</p></td>
-            </tr>`;
+          const [swung, read] = [worked.swung[place], worked.read[place]];
+          const shown = { problem: problemOf(host, place, content), bad: swung?.ok === true && swung.suspect && !swung.struck, texts: foundTexts(swung), byCompass };
+          const refused = read?.state === 'refused' ? read.column : '';
+          return guard([row, common, refused, shown.problem, shown.bad, ...shown.texts], () => rowView(host, place, content, actions, shown));
         })}
       </tbody>
     </table>

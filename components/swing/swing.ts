@@ -16,7 +16,7 @@ import { curveView } from './curve-view.js';
 import type { GridKey } from './grid-keys.js';
 import { GridHistory } from './grid-history.js';
 import { isTable, pasteInto, pastedCells } from './grid-paste.js';
-import { hasReadings, plannedRows, withRow } from './grid-row.js';
+import { hasReadings, plannedRows, replanned, withRow } from './grid-row.js';
 import type { GridRow, TypedColumn } from './grid-row.js';
 import { gridView } from './grid-view.js';
 import type { GridActions } from './grid-view.js';
@@ -126,7 +126,11 @@ export class LubberSwing extends LubberElement {
     if (changed.has('rows') && this.rows !== undefined) {
       const data = typeof this.rows === 'string' ? null : readRowsData(this.rows);
       this.#show(data ?? (typeof this.rows === 'string' && this.rows.trim() !== '' ? pasteInto([], this.rows, { row: 0, column: 'heading', columns: this.#columns }) : this.#planned()));
-    } else if (changed.has('headings') && !hasReadings(this.grid)) this.grid = this.#planned();
+    } else if (changed.has('headings') && this.headings !== undefined && !this.isLocked('rows') && !this.#restored) {
+      this.#history.before(this.grid, null);
+      this.grid = replanned(this.grid, countNamed(this.headings));
+    }
+    this.#restored = false;
   }
 
   #planned(): readonly GridRow[] {
@@ -143,6 +147,7 @@ export class LubberSwing extends LubberElement {
     if (!draft) return;
     for (const [name, value] of Object.entries(draft.settings)) if (this.#settingNames.includes(name)) (this as unknown as Record<string, FieldInput>)[name] = value;
     this.#show(draft.rows);
+    this.#restored = true;
     this.kept = true;
     this.say(this.t('swing.draft.restored'));
   }
@@ -215,6 +220,7 @@ export class LubberSwing extends LubberElement {
   }
 
   #touched = false;
+  #restored = false;
 
   #textOf(name: string): [string, string][] {
     const value = (this as unknown as Record<string, FieldInput>)[name];

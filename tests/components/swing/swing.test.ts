@@ -121,6 +121,20 @@ describe('the keyboard', () => {
   });
 });
 
+describe('another number of headings', () => {
+  it('keeps what has been read and lays the rest between', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', '045\t2W\n100\t1W');
+    root(element).querySelector<HTMLInputElement>('input[name=headings][value="16"]')?.click();
+    await settled(element);
+    expect(column(element, 'heading').slice(0, 7)).to.deep.equal(['000', '022.5', '045', '067.5', '090', '100', '112.5']);
+    expect(column(element, 'reading').slice(2, 6)).to.deep.equal(['2W', '', '', '1W']);
+    cell(element, 'undo').click();
+    await settled(element);
+    expect(column(element, 'heading')).to.deep.equal(['045', '100']);
+  });
+});
+
 describe('what cannot be read', () => {
   it('stays in its cell with the reason beside its row, and the rest is fitted', async () => {
     const element = await make();
