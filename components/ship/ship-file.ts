@@ -19,6 +19,9 @@ export type ShipFileReading = { readonly ok: true; readonly file: ShipFile } | {
 
 const textNames = ['name', 'compassName', 'latitude', 'longitude', 'heightOfEye', 'variation', 'heading'] as const;
 
+/** More than any ship is written in; the longest table of deviations is far shorter. */
+export const MOST_CHARACTERS = 1_000_000;
+
 /** The file as text, two spaces deep, so that a person can read it. */
 export function writeShipFile(file: ShipFile): string {
   return `${JSON.stringify(file, null, 2)}\n`;
@@ -28,6 +31,7 @@ const refuse = (reason: string, where = ''): ShipFileReading => ({ ok: false, re
 
 /** Reads a file; all of it or, with the reason, nothing. */
 export function readShipFile(text: string): ShipFileReading {
+  if (text.length > MOST_CHARACTERS) return refuse('too-long');
   let value: unknown;
   try {
     value = JSON.parse(text) as unknown;

@@ -1,26 +1,28 @@
 import { ContextProvider } from '@lit/context';
-import { css, html, nothing } from 'lit';
+import { css, html } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { formatInstant } from '../../core/time/instant.js';
-import { deviationTableField, deviationTableView } from '../shared/deviation-table-field.js';
+import { deviationTableField } from '../shared/deviation-table-field.js';
 import { deviationTableStyles } from '../shared/deviation-table-styles.js';
 import { LubberRecordRequestEvent } from '../shared/events.js';
 import type { RecordRequestDetail } from '../shared/events.js';
-import { textOf, valueOf } from '../shared/field.js';
+import { textOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import { readGivenCard } from '../shared/given-card.js';
-import { cardProblemView } from '../shared/given-card-view.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
 import { shipContext } from '../shared/ship-context.js';
 import type { Ship, ShipValues } from '../shared/ship-context.js';
 import { bearingField, dateField, errorField, heightOfEyeField, latitudeField, longitudeField, timeField } from '../shared/trade-fields.js';
-import { readShipFile, writeShipFile } from './ship-file.js';
+import { cardForms, cardOf, cardView, coefficientNames } from './ship-card.js';
+import type { CardForm, CardStates } from './ship-card.js';
+import { MOST_CHARACTERS, readShipFile, writeShipFile } from './ship-file.js';
 import type { ShipFile } from './ship-file.js';
+import { fileNameOf, shipFileView } from './ship-file-view.js';
 import { shipMessages } from './ship-messages.js';
 import { recall, remember } from './ship-memory.js';
 
@@ -33,6 +35,11 @@ const fields = {
   heading: bearingField('C'),
   variation: errorField,
   table: deviationTableField,
+  coefficientA: errorField,
+  coefficientB: errorField,
+  coefficientC: errorField,
+  coefficientD: errorField,
+  coefficientE: errorField,
 };
 
 const shared = ['latitude', 'longitude', 'date', 'time', 'heightOfEye', 'heading', 'variation'] as const;
@@ -41,6 +48,8 @@ const shipStyles = css`
   .bar { display: flex; flex-wrap: wrap; gap: 0.1rem 1.25rem; align-items: baseline; }
   .bar h2 { margin: 0; }
   .grid { display: grid; grid-template-columns: repeat(auto-fit, minmax(14rem, 1fr)); gap: 0 2rem; padding-block-start: 0.5rem; }
+  .open-file { font-size: 0.92rem; }
+  .open-file input { font: inherit; max-inline-size: 100%; color: var(--ink); }
   textarea { inline-size: 100%; font: inherit; font-variant-numeric: tabular-nums; color: var(--ink); background: var(--raise); border: 1px solid var(--edge); border-radius: 3px; padding: 0.4rem 0.5rem; }
   .plain-text input { font-size: 1rem; }
 `;
@@ -93,6 +102,16 @@ export class LubberShip extends LubberElement {
   /** The card as typed or pasted: heading and deviation on each line. */
   @property() table?: string;
 
+  /** Which form of the card is shown for entry: `table` or `coefficients`. */
+  @property({ attribute: 'card-form' }) cardForm?: string;
+
+  /** Approximate coefficients, degrees, east positive, or text such as `2.5W`. */
+  @property({ attribute: 'coefficient-a' }) coefficientA?: string | number;
+  @property({ attribute: 'coefficient-b' }) coefficientB?: string | number;
+  @property({ attribute: 'coefficient-c' }) coefficientC?: string | number;
+  @property({ attribute: 'coefficient-d' }) coefficientD?: string | number;
+  @property({ attribute: 'coefficient-e' }) coefficientE?: string | number;
+
   /** Keeps the ship in this browser under the name given; without it nothing is kept. */
   @property() remember = '';
 
@@ -117,7 +136,28 @@ export class LubberShip extends LubberElement {
 
   /** The card in use: as typed, or as given; null without one. */
   get cardInUse(): DeviationCard | null {
-    return valueOf(this.read(fields.table, 'table')) ?? readGivenCard(this.card).card;
+    return cardOf(this.#card);
+  }
+
+  get #cardForm(): CardForm {
+    const asked = cardForms.find((form) => form === this.cardForm);
+    return asked ?? (coefficientNames.some((name) => this.read(fields[name], name).state !== 'empty') ? 'coefficients' : 'table');
+  }
+
+  get #card(): CardStates {
+    const coefficient = (name: (typeof coefficientNames)[number]) => this.read(fields[name], name);
+    return {
+      form: this.#cardForm,
+      table: this.read(fields.table, 'table'),
+      coefficients: {
+        coefficientA: coefficient('coefficientA'),
+        coefficientB: coefficient('coefficientB'),
+        coefficientC: coefficient('coefficientC'),
+        coefficientD: coefficient('coefficientD'),
+        coefficientE: coefficient('coefficientE'),
+      },
+      given: readGivenCard(this.card),
+    };
   }
 
   /** The ship as plain data, as it is written to a file. */
@@ -140,8 +180,9 @@ export class LubberShip extends LubberElement {
   #shared(): Ship {
     const values: Record<string, FieldInput> = {};
     for (const name of shared) {
-      const input = this.input(name);
-      if (input !== undefined && input !== null && input !== '') values[name] = input;
+      // What is half typed or not understood here is nobody else's.
+      const { state, text } = this.read<unknown>(fields[name], name);
+      if (state === 'value') values[name] = text;
     }
     return {
       name: this.name,
@@ -157,14 +198,26 @@ export class LubberShip extends LubberElement {
   }
 
   #useCard(card: DeviationCard): void {
+    this.#takeCard(card);
+    this.say(this.t('ship.card.used'));
+  }
+
+  /** A card handed over takes the place of whatever was entered. */
+  #takeCard(card: DeviationCard | null): void {
     this.card = card;
-    this.change('table', undefined);
+    for (const name of ['table', ...coefficientNames]) Object.assign(this, { [name]: undefined });
+  }
+
+  #removeCard(): void {
+    // The value of a property that is no field.
+    this.change('card', null);
+    this.say(this.t('ship.card.removed'));
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
     const kept = recall(this.remember);
-    if (kept) this.#takeOver(kept);
+    if (kept) this.#takeOver(kept, (name, text) => Object.assign(this, { [name]: text }));
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -182,20 +235,36 @@ export class LubberShip extends LubberElement {
     return { inputs: {}, result: this.result };
   }
 
-  #takeOver(file: ShipFile): void {
+  #takeOver(file: ShipFile, set: (name: 'latitude' | 'longitude' | 'heightOfEye' | 'variation' | 'heading', text: string | undefined) => void): void {
     this.name = file.name;
     this.compassName = file.compassName;
-    for (const name of ['latitude', 'longitude', 'heightOfEye', 'variation', 'heading'] as const) this.change(name, file[name] || undefined);
-    this.card = file.card;
-    this.change('table', undefined);
+    for (const name of ['latitude', 'longitude', 'heightOfEye', 'variation', 'heading'] as const) set(name, file[name] || undefined);
+    this.#takeCard(file.card);
   }
 
   #readFile(): void {
     const reading = readShipFile(this.fileText);
     this.fileProblem = reading.ok ? '' : this.t(`ship.file.${reading.reason}`, { where: reading.where });
     if (!reading.ok) return;
-    this.#takeOver(reading.file);
+    this.#takeOver(reading.file, (name, text) => {
+      this.change(name, text);
+      // What a file brings is no half-typed text.
+      this.settle(name);
+    });
     this.say(this.t('ship.file.taken'));
+  }
+
+  async #openFile(file: File): Promise<void> {
+    this.fileProblem = file.size > MOST_CHARACTERS ? this.t('ship.file.too-long') : '';
+    if (this.fileProblem) return;
+    try {
+      this.fileText = await file.text();
+    } catch {
+      // A file may be gone by the time it is read.
+      this.fileProblem = this.t('ship.file.unreadable');
+      return;
+    }
+    this.#readFile();
   }
 
   #summary(): string {
@@ -235,33 +304,20 @@ export class LubberShip extends LubberElement {
   }
 
   #fileView(): TemplateResult {
-    return html`<details>
-      <summary>${this.t('ship.file')}</summary>
-      <p class="hint" id="file-hint">${this.t('ship.file.hint')}</p>
-      <label class="legend" for="file">${this.t('ship.file.label')}</label>
-      <textarea
-        id="file"
-        rows="6"
-        spellcheck="false"
-        aria-describedby="file-hint file-problem"
-        .value=${live(this.fileText)}
-        @input=${(event: Event) => (this.fileText = (event.target as HTMLTextAreaElement).value)}
-      ></textarea>
-      <p class="problem" id="file-problem" ?hidden=${!this.fileProblem}>${this.fileProblem}</p>
-      <p class="row">
-        <button
-          type="button"
-          @click=${() => {
-            this.fileText = writeShipFile(this.result);
-            this.fileProblem = '';
-            this.say(this.t('ship.file.written'));
-          }}
-        >
-          ${this.t('ship.file.write')}
-        </button>
-        <button type="button" @click=${() => this.#readFile()}>${this.t('ship.file.read')}</button>
-      </p>
-    </details>`;
+    return shipFileView(this, {
+      text: this.fileText,
+      problem: this.fileProblem,
+      fileName: fileNameOf(this.name),
+      onText: (text) => (this.fileText = text),
+      onWrite: () => {
+        this.fileText = writeShipFile(this.result);
+        this.fileProblem = '';
+        this.say(this.t('ship.file.written'));
+      },
+      onRead: () => this.#readFile(),
+      onFile: (file) => void this.#openFile(file),
+      written: () => writeShipFile(this.result),
+    });
   }
 
   #editView(): TemplateResult {
@@ -276,16 +332,12 @@ export class LubberShip extends LubberElement {
         label: this.t(`sight.${name}`),
         placeholder: name === 'variation' ? this.t('sight.variation.model') : '',
       });
-    const made = this.card && this.table === undefined;
     return html`<details class="no-print">
       <summary>${this.t('ship.edit')}</summary>
       <div class="grid">
         <div>${placeView(this, state, fields)} ${plain('heightOfEye')} ${plain('heading')}</div>
         <div>${whenView(this, state, fields)} ${plain('variation')} ${this.#nameView('name')} ${this.#nameView('compassName')}</div>
-        <div>
-          ${deviationTableView(this, 'table', this.read(fields.table, 'table'), this.t('ship.card'))}
-          ${made ? html`<p class="hint">${this.t('ship.card.made')}</p>` : nothing} ${cardProblemView(this, readGivenCard(this.card))}
-        </div>
+        <div>${cardView(this, this.#card, () => this.#removeCard())}</div>
       </div>
       ${this.#fileView()}
     </details>`;

@@ -72,6 +72,62 @@ describe('a widget aboard a ship', () => {
     expect(sight.result?.cardDeviation).to.be.closeTo(-1.5, 1e-9);
   });
 
+  // By the approximate series, by hand: A + B sin 40° + C cos 40° = 1 + 2 × 0.6428 − 1 × 0.7660 = 1.52.
+  it('takes the deviation from coefficients typed in the ship', async () => {
+    const { ship, sight } = await aboard();
+    ship.cardForm = 'coefficients';
+    for (const details of root(ship).querySelectorAll('details')) details.open = true;
+    await ship.updateComplete;
+    for (const [name, text] of [['coefficientA', '1E'], ['coefficientB', '2E'], ['coefficientC', '1W']] as const) {
+      input(ship, name).focus();
+      await sendKeys({ type: text });
+      await sendKeys({ press: 'Tab' });
+    }
+    await settle(ship, sight);
+    expect(sight.result?.cardDeviation).to.be.closeTo(1.5195, 0.001);
+    await assertAccessible(ship);
+    input(ship, 'coefficientB').select();
+    input(ship, 'coefficientB').focus();
+    await sendKeys({ type: 'two' });
+    await sendKeys({ press: 'Tab' });
+    await settle(ship, sight);
+    expect(root(ship).querySelector('#coefficientB-problem')?.textContent).to.match(/not understood/);
+    expect(sight.result?.cardDeviation).to.equal(null);
+  });
+
+  it('is not troubled by what is half typed in the ship', async () => {
+    const { ship, sight } = await aboard();
+    ship.latitude = '48-17.0 banana';
+    await settle(ship, sight);
+    expect(input(sight, 'latitude').value).to.equal('');
+    expect(root(ship).querySelector('#latitude-problem')?.textContent).to.match(/not understood/);
+  });
+
+  it('has its card put aside by the user', async () => {
+    const { ship, sight } = await aboard();
+    sight.ship?.useCard({ kind: 'table', rows: [{ heading: 0, deviation: 2 }] });
+    await settle(ship, sight);
+    expect(sight.result?.cardDeviation).to.equal(2);
+    root(ship).querySelector<HTMLButtonElement>('#remove-card')?.click();
+    await settle(ship, sight);
+    expect(sight.result?.cardDeviation).to.equal(null);
+  });
+
+  it('may be attached before its ship is', async () => {
+    const sight = document.createElement('lubber-amplitude');
+    sight.bearing = '113.5';
+    const ship = document.createElement('lubber-ship');
+    ship.latitude = '48-17.0S';
+    const home = await fixture<HTMLDivElement>(html`<div></div>`);
+    home.append(sight);
+    await sight.updateComplete;
+    expect(input(sight, 'latitude').value).to.equal('');
+    home.append(ship);
+    ship.append(sight);
+    await settle(ship, sight);
+    expect(input(sight, 'latitude').value).to.equal('48-17.0S');
+  });
+
   it('is told of a card that a swing has made', async () => {
     const { ship, sight } = await aboard();
     ship.table = '000 1E\n180 1E';
@@ -138,7 +194,7 @@ describe('the ship', () => {
     ship.card = { kind: 'table', rows: [{ heading: 0, deviation: -1 }, { heading: 180, deviation: 2 }] };
     await ship.updateComplete;
     const before = ship.result;
-    const [write, read] = root(ship).querySelectorAll<HTMLButtonElement>('details details button');
+    const [write, read] = ['#write-ship', '#read-ship'].map((id) => root(ship).querySelector<HTMLButtonElement>(id));
     write?.click();
     await ship.updateComplete;
     const text = (root(ship).querySelector('#file') as HTMLTextAreaElement).value;
@@ -163,13 +219,46 @@ describe('the ship', () => {
       const box = root(ship).querySelector('#file') as HTMLTextAreaElement;
       box.value = text;
       box.dispatchEvent(new Event('input'));
-      root(ship).querySelectorAll<HTMLButtonElement>('details details button')[1]?.click();
+      root(ship).querySelector<HTMLButtonElement>('#read-ship')?.click();
       await ship.updateComplete;
       expect(root(ship).querySelector('#file-problem')?.textContent).to.match(said);
       expect(ship.latitude).to.equal('48-17.0S');
       expect(box.value).to.equal(text);
     });
   }
+
+  it('opens a file, and says why one is none', async () => {
+    const { ship } = await aboard();
+    const open = async (text: string): Promise<void> => {
+      const chosen = new DataTransfer();
+      chosen.items.add(new File([text], 'ship.json', { type: 'application/json' }));
+      const box = root(ship).querySelector<HTMLInputElement>('#open-ship') as HTMLInputElement;
+      box.files = chosen.files;
+      box.dispatchEvent(new Event('change'));
+      await new Promise((resolve) => setTimeout(resolve, 50));
+      await ship.updateComplete;
+    };
+    await open('{"schema":"lubberline-ship","version":1,"name":"Grey Petrel","latitude":"banana","longitude":"010-00E","card":{"kind":"approximate","coefficients":{"A":1,"B":2,"C":3,"D":4,"E":5}}}');
+    expect(ship.name).to.equal('Grey Petrel');
+    expect(ship.cardInUse).to.deep.equal({ kind: 'approximate', coefficients: { A: 1, B: 2, C: 3, D: 4, E: 5 } });
+    expect(root(ship).querySelector('#latitude-problem')?.textContent).to.match(/not understood/);
+    await open('no ship');
+    expect(root(ship).querySelector('#file-problem')?.textContent).to.match(/no JSON/);
+    expect(ship.name).to.equal('Grey Petrel');
+  });
+
+  it('hands its text over as a file named after it', async () => {
+    const { ship } = await aboard();
+    const saved: string[] = [];
+    const click = HTMLAnchorElement.prototype.click;
+    HTMLAnchorElement.prototype.click = function (this: HTMLAnchorElement) {
+      saved.push(this.download, this.href);
+    };
+    root(ship).querySelector<HTMLButtonElement>('#save-ship')?.click();
+    HTMLAnchorElement.prototype.click = click;
+    expect(saved[0]).to.equal('halcyon-tern.json');
+    expect(saved[1]).to.match(/^blob:/);
+  });
 
   it('keeps itself under a name only when asked to', async () => {
     localStorage.clear();
@@ -180,6 +269,13 @@ describe('the ship', () => {
     await first.updateComplete;
     const second = await fixture<LubberShip>(html`<lubber-ship remember="test"></lubber-ship>`);
     expect(second.latitude).to.equal('2N');
+    const asked = Storage.prototype.getItem;
+    Storage.prototype.getItem = () => {
+      throw new Error('storage is refused');
+    };
+    const third = await fixture<LubberShip>(html`<lubber-ship remember="test" latitude="3N"></lubber-ship>`);
+    Storage.prototype.getItem = asked;
+    expect(third.latitude).to.equal('3N');
     localStorage.clear();
   });
 });

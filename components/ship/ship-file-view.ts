@@ -1,0 +1,66 @@
+import { html } from 'lit';
+import type { TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+
+interface ShipFileText {
+  readonly text: string;
+  readonly problem: string;
+  /** What to call the file. */
+  readonly fileName: string;
+  onText(text: string): void;
+  onWrite(): void;
+  onRead(): void;
+  onFile(file: File): void;
+  /** The ship as she stands, as text. */
+  written(): string;
+}
+
+/** Hands the text to the browser as a file; a frame that may save none refuses in silence, and the text stays. */
+function save(text: string, name: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  // The browser may still be reading it when the click returns.
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
+
+/** The ship as text to copy or paste, and as a file to save or open. */
+export function shipFileView(host: LubberElement, file: ShipFileText): TemplateResult {
+  const onChosen = (event: Event): void => {
+    const input = event.target as HTMLInputElement;
+    const [chosen] = input.files ?? [];
+    if (chosen) file.onFile(chosen);
+    // The same file may be opened again after it was mended.
+    input.value = '';
+  };
+  return html`<details>
+    <summary>${host.t('ship.file')}</summary>
+    <p class="hint" id="file-hint">${host.t('ship.file.hint')}</p>
+    <label class="legend" for="file">${host.t('ship.file.label')}</label>
+    <textarea
+      id="file"
+      rows="6"
+      spellcheck="false"
+      aria-describedby="file-hint file-problem"
+      aria-invalid=${file.problem ? 'true' : 'false'}
+      .value=${live(file.text)}
+      @input=${(event: Event) => file.onText((event.target as HTMLTextAreaElement).value)}
+    ></textarea>
+    <p class="problem" id="file-problem" role="alert" ?hidden=${!file.problem}>${file.problem}</p>
+    <p class="row">
+      <button type="button" id="write-ship" @click=${() => file.onWrite()}>${host.t('ship.file.write')}</button>
+      <button type="button" id="read-ship" @click=${() => file.onRead()}>${host.t('ship.file.read')}</button>
+      <button type="button" id="save-ship" @click=${() => save(file.written(), file.fileName)}>${host.t('ship.file.save')}</button>
+      <label class="open-file">${host.t('ship.file.open')} <input type="file" id="open-ship" accept=".json,application/json,text/plain" @change=${onChosen} /></label>
+    </p>
+  </details>`;
+}
+
+/** A name every file system takes. */
+export function fileNameOf(ship: string): string {
+  const plain = ship.normalize('NFKD').replace(/[^\w -]/g, '').trim().replace(/\s+/g, '-').toLowerCase();
+  return `${plain || 'ship'}.json`;
+}
