@@ -326,7 +326,7 @@ export class LubberAmplitude extends LubberElement {
       <h2>${this.t('amplitude.title')}</h2>
       <div class="columns">
         ${this.#fieldsView()}
-        <div class="headline" aria-live="polite">
+        <div class="headline">
           ${result && shown ? answerView(this, result) : nothing}
           ${!result && bearing?.determined && shown ? planView(this, bearing, body) : nothing}
           ${bearing && !bearing.determined ? html`<p class="waiting wrong">${this.t(`amplitude.none.${bearing.reason}`, { body: capital(body) })}</p>` : nothing}

@@ -183,7 +183,7 @@ export class LubberConversion extends LubberElement {
       <h2>${this.t('conversion.title')}</h2>
       <div class="columns">
         <div class="fields">${fieldsView(this, state, this.#result?.values.true ?? null)}</div>
-        <div class="headline" aria-live="polite">${headlineView(this, state, this.#input, this.#result)}</div>
+        <div class="headline">${headlineView(this, state, this.#input, this.#result)}</div>
         <div class="explanation">
           ${this.#result && this.answer === 'shown' ? explanationView(this, this.#result) : nothing}
           ${threeCompassesView(this, state)}

@@ -192,7 +192,7 @@ export class LubberDeviationCurve extends LubberElement {
       <h2>${this.t('curve.title')}</h2>
       <div class="columns">
         ${this.#fieldsView()}
-        <div class="headline" aria-live="polite">${problemsView(this, this.#input)} ${state ? answerView(this, state) : nothing} ${this.#state ? nothing : html`${tooFewView(this, this.#input)} ${this.#howView()}`}</div>
+        <div class="headline">${problemsView(this, this.#input)} ${state ? answerView(this, state) : nothing} ${this.#state ? nothing : html`${tooFewView(this, this.#input)} ${this.#howView()}`}</div>
         <div class="explanation">${state ? this.#curveView(state) : nothing}</div>
       </div>
     `);

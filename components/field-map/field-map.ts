@@ -242,7 +242,7 @@ export class LubberFieldMap extends LubberElement {
       <p class="small soft no-print" id="keys">${this.t('field-map.keys')}</p>
       <div class="columns below">
         <div class="fields">${placeView(this, this.#state, fields)}</div>
-        <div class="headline" aria-live="polite">
+        <div class="headline">
           ${result && this.answer === 'shown' ? placeAnswer.view(this, result) : nothing}
           ${result || outside ? nothing : html`<p class="waiting">${this.t('field-map.waiting')}</p>`}
         </div>

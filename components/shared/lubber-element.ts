@@ -2,6 +2,7 @@ import { ContextConsumer } from '@lit/context';
 import { LitElement, html } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
+import { AnswerAnnouncer } from './answer-announcer.js';
 import { baseStyles } from './base-styles.js';
 import { translate } from './catalogue.js';
 import type { Catalogue, Values } from './catalogue.js';
@@ -32,6 +33,8 @@ export abstract class LubberElement extends LitElement {
   readonly page = new PageController(this);
 
   readonly width = new WidthController(this);
+
+  readonly #announcer = new AnswerAnnouncer(this);
 
   readonly #ship = new ContextConsumer(this, { context: shipContext, subscribe: true });
 
@@ -171,6 +174,7 @@ export abstract class LubberElement extends LitElement {
     super.updated(changed);
     if (!this.#changedByUser) return;
     this.#changedByUser = false;
+    this.#announcer.changed();
     const detail = this.resultDetail();
     if (detail) this.dispatchEvent(new LubberResultEvent({ widget: this.localName, ...detail }));
   }

@@ -196,7 +196,7 @@ export class LubberVariation extends LubberElement {
       <h2>${this.t('variation.title')}</h2>
       <div class="columns">
         <div class="fields">${placeView(this, state, fields)} ${whenView(this, state, fields)} ${roseEntry(this, this.#form, state)}</div>
-        <div class="headline" aria-live="polite">
+        <div class="headline">
           ${shown ? answerView(this, result, rose) : nothing}
           ${result?.outside ? outsideModelsView(this, result.outside, this.#model) : nothing} ${this.#missing()}
           ${result && roseUnfinished(this.#form, state) && result.field ? html`<p class="waiting">${this.t('variation.unfinished')}</p>` : nothing}
