@@ -44,8 +44,16 @@ export function methodsOf(rows: readonly GridRow[], method: SwingMethod): readon
   return [...new Set([method, ...rows.map((row) => methodOf(row, { method }))])];
 }
 
+interface Uses {
+  readonly methods: readonly SwingMethod[];
+  /** A head is by gyro. */
+  readonly byGyro: boolean;
+  readonly gyroKnown: boolean;
+  readonly objectBy: 'true' | 'magnetic';
+}
+
 /** The settings that methods ask for, in the order they are shown. */
-export function usedFields(methods: readonly SwingMethod[], byGyro: boolean, objectBy: 'true' | 'magnetic'): readonly SwingFieldName[] {
+export function usedFields({ methods, byGyro, gyroKnown, objectBy }: Uses): readonly SwingFieldName[] {
   const uses = (...names: readonly SwingMethod[]): boolean => names.some((name) => methods.includes(name));
   const gyro = byGyro || uses('gyro');
   const variation = gyro || uses('sun', 'transit') || (uses('known-object') && objectBy === 'true');
@@ -56,7 +64,7 @@ export function usedFields(methods: readonly SwingMethod[], byGyro: boolean, obj
   if (gyro) used.push('gyroError');
   if (uses('shore-compass')) used.push('shoreError');
   if (variation) used.push('latitude', 'longitude', 'date', 'variation');
-  if (uses('unknown-object', 'gyro')) used.push('constant');
+  if (uses('unknown-object') || (uses('gyro') && !gyroKnown)) used.push('constant');
   return used;
 }
 

@@ -7,6 +7,10 @@ export const swingStyles = css`
   .swing > .result-side { flex: 1.4 1 33rem; min-inline-size: 0; }
   /* Two more columns leave no room beside the grid. */
   .swing.wide > .entry-side { flex-basis: 100%; }
+  /* The curve stays in sight while a long column is typed. */
+  .frame:not(.narrow) .swing > .result-side { position: sticky; inset-block-start: 0; }
+  .swing.wide > .result-side.result-side { position: static; }
+  [part='curve'] { max-inline-size: 46rem; }
   .narrow .swing { flex-direction: column; align-items: stretch; }
   .narrow .swing > .entry-side, .narrow .swing > .result-side { flex-basis: auto; inline-size: 100%; }
   .settings { display: flex; flex-wrap: wrap; gap: 0 1.5rem; align-items: flex-start; }
@@ -58,7 +62,7 @@ export const swingStyles = css`
   .advice li { margin-block-end: 0.5rem; max-inline-size: 40rem; }
   @media print {
     .swing { display: block; }
-    .swing > .result-side { margin-block-start: 1rem; }
+    .frame .swing > .result-side.result-side { margin-block-start: 1rem; position: static; }
     table.grid { inline-size: auto; }
     table.grid td.typed input { min-height: 0; padding-block: 0; }
     table.grid select { border: 0; appearance: none; }

@@ -185,7 +185,7 @@ export class LubberSwing extends LubberElement {
       limit: limitNamed(this.limit),
       given: this.#given,
       methods,
-      used: usedFields(methods, byGyro, objectBy),
+      used: usedFields({ methods, byGyro, gyroKnown: fields.gyroError.state !== 'empty', objectBy }),
       rows: this.grid,
     };
   }
