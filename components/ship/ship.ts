@@ -1,5 +1,5 @@
 import { ContextProvider } from '@lit/context';
-import { css, html } from 'lit';
+import { html } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
@@ -25,6 +25,7 @@ import type { ShipFile } from './ship-file.js';
 import { fileNameOf, shipFileView } from './ship-file-view.js';
 import { shipMessages } from './ship-messages.js';
 import { recall, remember } from './ship-memory.js';
+import { shipStyles } from './ship-styles.js';
 
 const fields = {
   latitude: latitudeField,
@@ -43,16 +44,6 @@ const fields = {
 };
 
 const shared = ['latitude', 'longitude', 'date', 'time', 'heightOfEye', 'heading', 'variation'] as const;
-
-const shipStyles = css`
-  .bar { display: flex; flex-wrap: wrap; gap: 0.1rem 1.25rem; align-items: baseline; }
-  .bar h2 { margin: 0; }
-  .grid { display: grid; grid-template-columns: repeat(auto-fit, minmax(14rem, 1fr)); gap: 0 2rem; padding-block-start: 0.5rem; }
-  .open-file { font-size: 0.92rem; }
-  .open-file input { font: inherit; max-inline-size: 100%; color: var(--ink); }
-  textarea { inline-size: 100%; font: inherit; font-variant-numeric: tabular-nums; color: var(--ink); background: var(--raise); border: 1px solid var(--edge); border-radius: 3px; padding: 0.4rem 0.5rem; }
-  .plain-text input { font-size: 1rem; }
-`;
 
 /**
  * Shares a ship's place, time, compass and deviation card with the widgets inside it, and

@@ -189,6 +189,17 @@ describe('the ship', () => {
     await assertAccessible(ship);
   });
 
+  it('fits a width of 320 px, everything open', async () => {
+    const { ship } = await aboard();
+    const frame = document.createElement('div');
+    frame.style.inlineSize = '320px';
+    ship.replaceWith(frame);
+    frame.append(ship);
+    for (const details of root(ship).querySelectorAll('details')) details.open = true;
+    await new Promise((resolve) => setTimeout(resolve, 60));
+    expect(frame.scrollWidth).to.be.at.most(320);
+  });
+
   it('is written as text and taken over again, the same', async () => {
     const { ship } = await aboard();
     ship.card = { kind: 'table', rows: [{ heading: 0, deviation: -1 }, { heading: 180, deviation: 2 }] };
