@@ -283,6 +283,84 @@ describe('methods', () => {
   });
 });
 
+// tan δ of the exact coefficients B 0.32, C −0.21, D 0.09, on compass headings by halving.
+function largeRows(): string {
+  const rad = Math.PI / 180;
+  const byMagnetic = (z: number): number =>
+    Math.atan2(0.32 * Math.sin(z * rad) - 0.21 * Math.cos(z * rad) + 0.09 * Math.sin(2 * z * rad), 1 + 0.32 * Math.cos(z * rad) + 0.21 * Math.sin(z * rad) + 0.09 * Math.cos(2 * z * rad)) / rad;
+  return Array.from({ length: 24 }, (_, i) => {
+    let [low, high] = [i * 15 - 90, i * 15 + 90];
+    for (let turn = 0; turn < 50; turn++) {
+      const middle = (low + high) / 2;
+      if (middle - byMagnetic(middle) < i * 15) low = middle;
+      else high = middle;
+    }
+    return `${i * 15}\t${byMagnetic(low).toFixed(3)}`;
+  }).join('\n');
+}
+
+describe('large deviations', () => {
+  it('take the exact coefficients, B 0.32 C −0.21 D 0.09', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', largeRows());
+    expect(['B', 'C', 'D'].map((name) => coefficient(element, name)[1]?.slice(0, 7))).to.deep.equal(['+0.3200', '−0.2100', '+0.0900']);
+    expect(element.result?.card?.kind).to.equal('exact');
+  });
+
+  it('offer them where five terms were asked for', async () => {
+    const element = await make();
+    element.model = 'approximate';
+    await paste(element, 'heading-0', largeRows());
+    expect(cautions(element)).to.match(/five-term series fails by/);
+    expect(element.result?.card?.kind).to.equal('approximate');
+    cell(element, 'exact').click();
+    await settled(element);
+    expect(element.result?.card?.kind).to.equal('exact');
+  });
+});
+
+describe('judging', () => {
+  it('by the limit chosen, with its source', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing limit="panama-canal" .rows=${shipRows(8)}></lubber-swing>`);
+    expect(headline(element)).to.match(/Within the limit of 7°/);
+    expect(text(element)).to.contain('Panama Canal OP Notice N-1-2022');
+  });
+
+  it('advises a licensed adjuster in words: −B asks for red ends aft, with the source', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing .rows=${shipRows(16)}></lubber-swing>`);
+    const advice = flat(root(element).querySelector('.advice'));
+    expect(advice).to.match(/Advice only: the manufacturer’s manual and a licensed compass adjuster prevail/);
+    expect(advice).to.match(/B 3\.0° W: fore-and-aft magnets below the card, red ends aft\..*Source:/);
+    expect(advice).not.to.match(/\{|swing\.advice/);
+  });
+
+  it('says what the parallax of a near object does, and allows for it once the turn is known', async () => {
+    const element = await fixture<LubberSwing>(
+      html`<lubber-swing method="known-object" object-bearing="080" circle-radius="300" circle-distance="5" .rows=${'000\t79\n090\t81\n180\t82\n270\t80'}></lubber-swing>`,
+    );
+    // arcsin(300 m / 9260 m) = 1.86°.
+    expect(cautions(element)).to.match(/moves by up to 1\.86°/);
+    element.turning = 'port';
+    await settled(element);
+    expect(cautions(element)).not.to.match(/moves by up to/);
+  });
+});
+
+describe('a narrow page', () => {
+  it('320 pixels wide does not scroll sideways, and the answer stands first', async () => {
+    const frame = await fixture<HTMLElement>(html`<div></div>`);
+    frame.style.inlineSize = '320px';
+    const element = document.createElement('lubber-swing');
+    element.rows = shipRows(36);
+    frame.append(element);
+    await settled(element);
+    expect(element.scrollWidth).to.be.at.most(320);
+    const order = root(element).querySelector('.headline')?.compareDocumentPosition(root(element).querySelector('table.grid') as Node) ?? 0;
+    expect(order & Node.DOCUMENT_POSITION_FOLLOWING).to.equal(Node.DOCUMENT_POSITION_FOLLOWING);
+    await assertAccessible(element);
+  });
+});
+
 describe('locked readings', () => {
   it('can be walked and not be changed', async () => {
     const element = await fixture<LubberSwing>(html`<lubber-swing locked="rows" .rows=${shipRows(8)}></lubber-swing>`);
