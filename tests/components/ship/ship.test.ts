@@ -118,7 +118,9 @@ describe('a widget aboard a ship', () => {
     sight.bearing = '113.5';
     const ship = document.createElement('lubber-ship');
     ship.latitude = '48-17.0S';
-    const home = await fixture<HTMLDivElement>(html`<div></div>`);
+    // Not by a fixture: that of a plain element waits for a frame, which a page in the background never gets.
+    const home = document.createElement('div');
+    document.body.append(home);
     home.append(sight);
     await sight.updateComplete;
     expect(input(sight, 'latitude').value).to.equal('');
@@ -126,6 +128,7 @@ describe('a widget aboard a ship', () => {
     ship.append(sight);
     await settle(ship, sight);
     expect(input(sight, 'latitude').value).to.equal('48-17.0S');
+    home.remove();
   });
 
   it('is told of a card that a swing has made', async () => {
