@@ -1,19 +1,25 @@
 /** Makes dist/: modules with types by the compiler, classic scripts by esbuild. */
 import { spawnSync } from 'node:child_process';
-import { rmSync } from 'node:fs';
+import { renameSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const folder = fileURLToPath(new URL('..', import.meta.url));
 
+/** Made beside the old one and put in its place when all is well: a failed build takes nothing away. */
+const made = `node_modules/.lubberline-dist-${process.pid}`;
+
 function compileModules() {
   const compiler = createRequire(import.meta.url).resolve('typescript/bin/tsc');
-  const { status } = spawnSync(process.execPath, [compiler, '-p', 'components/tsconfig.json'], {
+  const { status } = spawnSync(process.execPath, [compiler, '-p', 'components/tsconfig.json', '--outDir', made], {
     cwd: folder,
     stdio: 'inherit',
   });
-  if (status !== 0) process.exit(status ?? 1);
+  if (status !== 0) {
+    rmSync(`${folder}${made}`, { recursive: true, force: true });
+    process.exit(status ?? 1);
+  }
 }
 
 /** One classic script that registers everything: opens from a folder, needs no loader. */
@@ -34,7 +40,8 @@ async function bundleScript(entry, outfile) {
   });
 }
 
-rmSync(new URL('../dist', import.meta.url), { recursive: true, force: true });
 compileModules();
-await bundleScript('components/define.ts', 'dist/lubberline.js');
-await bundleScript('components/lms/course-page.ts', 'dist/lubberline-course.js');
+await bundleScript('components/define.ts', `${made}/lubberline.js`);
+await bundleScript('components/lms/course-page.ts', `${made}/lubberline-course.js`);
+rmSync(`${folder}dist`, { recursive: true, force: true });
+renameSync(`${folder}${made}`, `${folder}dist`);
