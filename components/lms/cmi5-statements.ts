@@ -77,7 +77,7 @@ export class Cmi5Statements {
     const { masteryScore } = this.#data;
     const success = this.passes(result);
     const { scaled } = result;
-    const score = { scaled: Number(plainNumber(scaled)), raw: Number(plainNumber(scaled * 100)), min: 0, max: 100 };
+    const score = { scaled: Number(plainNumber(scaled)), raw: Number(plainNumber(scaled * 100, 2)), min: 0, max: 100 };
     const context = this.#context([CATEGORY.cmi5, CATEGORY.moveOn], masteryScore === null ? {} : { [MASTERY]: masteryScore });
     return this.#statement(success ? 'passed' : 'failed', context, { result: { success, score, duration: isoDuration(seconds) } });
   }

@@ -23,6 +23,6 @@ export function answerName({ id, asked }: ScoredAnswer): string {
 }
 
 /** A number without exponent and without the noise of floating point: `1e-7` is refused by platforms. */
-export function plainNumber(value: number): string {
-  return String(Math.round(value * 1e4) / 1e4 || 0);
+export function plainNumber(value: number, decimals = 4): string {
+  return String(Math.round(value * 10 ** decimals) / 10 ** decimals || 0);
 }

@@ -24,7 +24,7 @@ export const scorm12: ScormVersion = {
   standing: (standing) => [
     ['cmi.core.score.min', '0'],
     ['cmi.core.score.max', '100'],
-    ['cmi.core.score.raw', plainNumber(standing.scaled * 100)],
+    ['cmi.core.score.raw', plainNumber(standing.scaled * 100, 2)],
     ['cmi.core.lesson_status', lessonStatus(standing)],
   ],
   exit: (complete) => ['cmi.core.exit', complete ? '' : 'suspend'],

@@ -38,7 +38,7 @@ export const scorm2004: ScormVersion = {
     ['cmi.score.min', '0'],
     ['cmi.score.max', '100'],
     // Both: some platforms grade by the one, some by the other.
-    ['cmi.score.raw', plainNumber(standing.scaled * 100)],
+    ['cmi.score.raw', plainNumber(standing.scaled * 100, 2)],
     ['cmi.score.scaled', plainNumber(standing.scaled)],
     ['cmi.success_status', successStatus(standing)],
     ['cmi.completion_status', standing.complete ? 'completed' : 'incomplete'],
