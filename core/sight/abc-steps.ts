@@ -22,6 +22,9 @@ export interface AbcParts {
 
 const north = (positive: boolean): AbcName => (positive ? 'N' : 'S');
 
+/** Nearer to the meridian A and B run beyond all bounds: their difference is rounding alone. */
+const ON_MERIDIAN = 1e-8;
+
 /**
  * A = tan L / tan P, named opposite to the latitude unless LHA lies in 90..270;
  * B = tan d / sin P, named as the declination; C, their sum if named alike, else their
@@ -31,7 +34,7 @@ const north = (positive: boolean): AbcName => (positive ? 'N' : 'S');
  */
 export function abcParts(latitude: number, declination: number, localHourAngle: number): AbcParts | null {
   const meridianAngle = localHourAngle > 180 ? 360 - localHourAngle : localHourAngle;
-  if (sinDegrees(meridianAngle) === 0 || Math.abs(latitude) === 90 || Math.abs(declination) === 90) return null;
+  if (sinDegrees(meridianAngle) < ON_MERIDIAN || Math.abs(latitude) === 90 || Math.abs(declination) === 90) return null;
   const beyond = localHourAngle > 90 && localHourAngle < 270;
   const bName = north(declination >= 0);
   const aSize = Math.abs(tanDegrees(latitude) / tanDegrees(meridianAngle));

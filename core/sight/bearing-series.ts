@@ -11,6 +11,7 @@ import type { AzimuthDoubts } from './azimuth-doubts.js';
 import type { TimedSource } from './azimuth-source.js';
 import { driftOf } from './drift.js';
 import type { Drift } from './drift.js';
+import { errorCautions } from './error-cautions.js';
 import { meanOf } from './series-mean.js';
 import type { SeriesMean } from './series-mean.js';
 import { sourceAfter } from './source-at.js';
@@ -156,6 +157,9 @@ export function bearingSeries(observation: SeriesObservation): BearingSeries | N
     drift,
     doubt,
     deviationDoubt,
-    cautions: seriesCautions(shots, drift, byCard, compass),
+    cautions: [
+      ...seriesCautions(shots, drift, byCard, compass),
+      ...errorCautions({ ...mean, compass, variation, compassBearing: middle.compassBearing }, deviationDoubt ?? doubt.total),
+    ],
   };
 }

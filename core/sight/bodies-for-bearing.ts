@@ -1,10 +1,10 @@
 import { angleFromTo } from '../angle/wrap.js';
-import { tanDegrees } from '../angle/trigonometry.js';
+import { acosDegrees, cosDegrees, sinDegrees, tanDegrees } from '../angle/trigonometry.js';
 import { horizonRates } from '../sky/horizon-rates.js';
 import type { BodyInSky } from './sky-survey.js';
 import { surveySky } from './sky-survey.js';
 
-/** What speaks for or against a body, worst first. */
+/** What speaks against a body, or where nothing does what speaks for it. */
 export type RankReason =
   | 'too-low'
   | 'too-high'
@@ -12,6 +12,8 @@ export type RankReason =
   | 'fast'
   | 'hard-to-see'
   | 'near-another'
+  | 'in-glare'
+  | 'bright'
   | 'steady'
   | 'well-placed';
 
@@ -21,6 +23,8 @@ export interface RankedBody {
   readonly altitude: number;
   readonly azimuth: number;
   readonly magnitude: number;
+  /** As dimmed by the air at that altitude. */
+  readonly seenMagnitude: number;
   /** Degrees per minute, clockwise positive. */
   readonly azimuthRate: number;
   /** One standard deviation of a bearing of it by tilt, time and place, beside that of the reading. */
@@ -49,6 +53,11 @@ const AS_BRIGHT = 1;
 /** Within so many magnitudes of the faintest that shows, a body must be searched for. */
 const FAINT_MARGIN = 1;
 
+/** Within these of Sun or Moon a body is looked for in their glare, degrees; the Moon's is that of her half and more. */
+const GLARE = { Sun: 15, Moon: 8, moonMagnitude: -9 };
+/** What shows as brightly as this is found at once and stays in sight over the compass. */
+const BRIGHT = 0.5;
+
 /** Usual doubts that differ from body to body: tilt of the circle, a few seconds, a mile; common practice, no source. */
 const TILT = 0.5;
 const SECONDS = 5;
@@ -67,6 +76,21 @@ function confusable(candidate: BodyInSky, all: readonly BodyInSky[]): boolean {
   );
 }
 
+/** Angle in the sky between two bodies, degrees. */
+function apart(one: BodyInSky, other: BodyInSky): number {
+  const turn = cosDegrees(angleFromTo(one.azimuth, other.azimuth));
+  return acosDegrees(sinDegrees(one.altitude) * sinDegrees(other.altitude) + cosDegrees(one.altitude) * cosDegrees(other.altitude) * turn);
+}
+
+/** Whether Sun or Moon above the horizon blind the eye that looks for it. */
+function inGlare(candidate: BodyInSky, all: readonly BodyInSky[]): boolean {
+  if (candidate.body === 'Sun' || candidate.body === 'Moon') return false;
+  return all.some((other) => {
+    if (other.body === 'Sun') return apart(candidate, other) < GLARE.Sun;
+    return other.body === 'Moon' && other.magnitude < GLARE.moonMagnitude && apart(candidate, other) < GLARE.Moon;
+  });
+}
+
 function rank(candidate: BodyInSky, all: readonly BodyInSky[], latitude: number, faintest: number): RankedBody {
   const { body, altitude, azimuth, magnitude, declination, localHourAngle } = candidate;
   const azimuthRate = horizonRates({ latitude, declination, localHourAngle }).azimuth ?? 0;
@@ -79,8 +103,12 @@ function rank(candidate: BodyInSky, all: readonly BodyInSky[], latitude: number,
   if (Math.abs(azimuthRate) > FAST) reasons.push('fast');
   if (body !== 'Sun' && body !== 'Moon' && candidate.seenMagnitude > faintest - FAINT_MARGIN) reasons.push('hard-to-see');
   if (confusable(candidate, all)) reasons.push('near-another');
-  if (reasons.length === 0) reasons.push(Math.abs(azimuthRate) < STEADY ? 'steady' : 'well-placed');
-  return { body, altitude, azimuth, magnitude, azimuthRate, doubt, reasons };
+  if (inGlare(candidate, all)) reasons.push('in-glare');
+  if (reasons.length === 0) {
+    if (candidate.seenMagnitude < BRIGHT) reasons.push('bright');
+    reasons.push(Math.abs(azimuthRate) < STEADY ? 'steady' : 'well-placed');
+  }
+  return { body, altitude, azimuth, magnitude, seenMagnitude: candidate.seenMagnitude, azimuthRate, doubt, reasons };
 }
 
 /** What each reason costs, in degrees of doubt that one would take instead; common practice, no source. */
@@ -91,11 +119,17 @@ const cost: Record<RankReason, number> = {
   fast: 0.2,
   'hard-to-see': 0.3,
   'near-another': 0.3,
+  'in-glare': 0.3,
+  bright: 0,
   steady: 0,
   'well-placed': 0,
 };
 
-const badness = ({ doubt, reasons }: RankedBody): number => reasons.reduce((all, reason) => all + cost[reason], doubt);
+/** A magnitude fainter is worth so many degrees of doubt: a dim star is hard to hold over the compass; common practice, no source. */
+const PER_MAGNITUDE = 0.05;
+
+const badness = ({ doubt, reasons, seenMagnitude }: RankedBody): number =>
+  reasons.reduce((all, reason) => all + cost[reason], doubt + PER_MAGNITUDE * Math.max(0, seenMagnitude - BRIGHT));
 
 /**
  * Which body now: those in sight at a place and instant, the best for a bearing first, each

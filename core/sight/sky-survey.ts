@@ -31,7 +31,7 @@ export interface SkySurvey {
   readonly bodies: readonly BodyInSky[];
 }
 
-/** By day only a broad Moon shows; from memory, no source. */
+/** By day only a broad Moon shows, however bright a point of light would be; from memory, no source. */
 const MOON_BY_DAY = -8.5;
 
 /**
@@ -57,7 +57,7 @@ export function surveySky(latitude: number, longitude: number, instant: Date): S
     if (altitude <= 0 || azimuth === null) continue;
     const magnitude = magnitudeIn(sky, body);
     const seen = seenMagnitude(magnitude, altitude);
-    const visible = seen <= (body === 'Moon' ? Math.max(limit, MOON_BY_DAY) : limit);
+    const visible = body === 'Moon' && sunAltitude > 0 ? magnitude <= MOON_BY_DAY : seen <= limit;
     bodies.push({ ...place, azimuth, magnitude, seenMagnitude: seen, visible });
   }
   return { sunAltitude, faintest: limit, bodies };

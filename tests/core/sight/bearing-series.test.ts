@@ -61,6 +61,8 @@ describe('a series of bearings', () => {
 
   it('flags no drift in scatter', () => assert.equal(reduced([1, 1.2, 0.8, 1.1, 0.9]).drift?.significant, false));
 
+  it('judges the mean as it would a single bearing: a gyro 4° out', () => assert.ok(codes(reduced([4, 4.1, 3.9])).includes('gyro-error-large')));
+
   it('is of one mind across north', () => {
     const circumpolar = { ...plain, source: { by: 'body', body: 'Polaris' } as const };
     const list = [1, -1, 0.5].map((error, minute) => {
