@@ -11,25 +11,31 @@ import { deviationKey } from '../shared/deviation-key.js';
 import { deviationSummary } from '../shared/deviation-summary.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
-/** The fitted curve; none where the headings determine too little of it. */
-function fittedCurve(host: LubberElement, { fit, constantLost }: Swing): ChartCurve | null {
-  const enough = fit.determined.length === 5 || (constantLost && fit.determined.length === 4);
-  return enough ? { name: host.t('swing.curve'), at: (heading) => predict(fit.model, fit.curve.estimate, heading)?.deviation ?? null } : null;
-}
-
-/** A band that is asked for the same headings by scale and path is worked out once. */
-function bandOf({ fit }: Swing): ChartContent['band'] {
-  if (fit.curve.covariance === null || fit.determined.length < 5) return undefined;
-  const band = confidenceBands(fit);
-  const known = new Map<number, readonly [number, number] | null>();
+/** What is asked for the same headings by scale, line and summary is worked out once. */
+function remembered<T>(of: (heading: number) => T): (heading: number) => T {
+  const known = new Map<number, T>();
   return (heading) => {
     const found = known.get(heading);
     if (found !== undefined) return found;
-    const point = band(heading);
-    const edges = point && point.halfWidth !== null ? ([point.deviation - point.halfWidth, point.deviation + point.halfWidth] as const) : null;
-    known.set(heading, edges);
-    return edges;
+    const value = of(heading);
+    known.set(heading, value);
+    return value;
   };
+}
+
+/** The fitted curve; none where the headings determine too little of it. */
+function fittedCurve(host: LubberElement, { fit, constantLost }: Swing): ChartCurve | null {
+  const enough = fit.determined.length === 5 || (constantLost && fit.determined.length === 4);
+  return enough ? { name: host.t('swing.curve'), at: remembered((heading) => predict(fit.model, fit.curve.estimate, heading)?.deviation ?? null) } : null;
+}
+
+function bandOf({ fit }: Swing): ChartContent['band'] {
+  if (fit.curve.covariance === null || fit.determined.length < 5) return undefined;
+  const band = confidenceBands(fit);
+  return remembered((heading) => {
+    const point = band(heading);
+    return point && point.halfWidth !== null ? ([point.deviation - point.halfWidth, point.deviation + point.halfWidth] as const) : null;
+  });
 }
 
 function pointsOf({ rows }: Swing): readonly ChartPoint[] {

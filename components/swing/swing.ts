@@ -25,6 +25,7 @@ import { answerView } from './swing-answer.js';
 import { dropDraft, loadDraft, readRowsData, saveDraft } from './swing-draft.js';
 import { chosenSettings, swingFields } from './swing-fields.js';
 import type { SwingFieldName } from './swing-fields.js';
+import { swingInputs } from './swing-inputs.js';
 import { swingMessages } from './swing-messages.js';
 import { countNamed, limitNamed, methodNamed, methodsOf, reckoningNamed, usedFields } from './swing-state.js';
 import type { SwingFieldStates, SwingState } from './swing-state.js';
@@ -204,8 +205,7 @@ export class LubberSwing extends LubberElement {
   /** The inputs of the swing as plain data; null while nothing is read. */
   protected override resultDetail() {
     const { rows, settings, result } = this.#work(this.#state);
-    // By way of JSON: times become text, and settings nobody gave fall out.
-    return result ? { inputs: JSON.parse(JSON.stringify({ rows, settings })) as Record<string, unknown>, result } : null;
+    return result ? { inputs: swingInputs(rows, settings), result } : null;
   }
 
   protected override updated(changed: PropertyValues<this>): void {
