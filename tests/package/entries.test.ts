@@ -1,5 +1,7 @@
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, it } from 'node:test';
 import { projectFolder } from '../install.js';
 
@@ -16,7 +18,19 @@ describe('the package in Node, where there is no page', () => {
     assert.equal(said, '90');
   });
 
-  for (const entry of ['lubberline', 'lubberline/define.js', 'lubberline/components/amplitude.js', 'lubberline/components/amplitude/define.js']) {
+  const widgets = readdirSync(join(projectFolder, 'components'), { withFileTypes: true })
+    .filter((each) => each.isDirectory() && !['shared', 'lms'].includes(each.name))
+    .map(({ name }) => name);
+
+  it('has the thirteen widgets', () => assert.equal(widgets.length, 13));
+
+  it('imports every entry by its public name', () => {
+    const entries = ['lubberline', 'lubberline/define.js', ...widgets.flatMap((name) => [`lubberline/components/${name}.js`, `lubberline/components/${name}/define.js`])];
+    const said = importInNode(`for (const entry of ${JSON.stringify(entries)}) await import(entry); console.log('imported')`);
+    assert.equal(said, 'imported');
+  });
+
+  for (const entry of ['lubberline/lms/scorm.js', 'lubberline/lms/cmi5.js']) {
     it(`${entry} imports`, () => {
       assert.equal(importInNode(`await import('${entry}'); console.log('imported')`), 'imported');
     });
