@@ -22,12 +22,14 @@ interface Column {
   readonly key: string;
   readonly figure: boolean;
   readonly narrow: boolean;
+  /** Left out first where the window is not wide. */
+  readonly spare: boolean;
   text(entry: RecordEntry): string;
 }
 
 function columnsFor(compass: MagneticCompass): readonly Column[] {
   const standard = compass === 'standard';
-  const figure = (key: string, text: Column['text'], narrow = false): Column => ({ key, figure: true, narrow, text });
+  const figure = (key: string, text: Column['text'], narrow = false): Column => ({ key, figure: true, narrow, spare: key === 'bearing' || key === 'variation', text });
   const own = (value: (entry: RecordEntry) => number | null) => (entry: RecordEntry) => (entry.deviationOf === compass ? errorText(value(entry)) : '');
   return [
     figure('head', (entry) => bearingText(standard ? entry.headingStandard : entry.headingSteering), true),
@@ -92,7 +94,7 @@ function row(host: LubberElement, entry: RecordEntry, before: RecordEntry | null
       </td>
       <td class=${state.narrow ? '' : 'nowrap'}><span class="nowrap">${day}</span> <span class="nowrap">${time}</span></td>
       ${state.narrow ? nothing : html`<td>${what(host, entry)} ${notes(host, entry, before, struckBy)}</td>`}
-      ${columns.map((column) => html`<td class="figure"><bdi dir="ltr">${column.text(entry)}</bdi></td>`)}
+      ${columns.map((column) => html`<td class="figure ${column.spare ? 'spare' : ''}"><bdi dir="ltr">${column.text(entry)}</bdi></td>`)}
       ${state.narrow ? nothing : html`<td class="nowrap">${entry.observer}</td>`}
     </tr>
     ${state.narrow && (entry.kind !== 'observation' || entry.remarks !== '' || struckBy !== undefined || entryMarks(entry, before).length > 0)
@@ -109,13 +111,13 @@ export function entryTable(
 ): TemplateResult {
   if (rows.length === 0) return html`<p class="soft">${host.t('record.table.empty')}</p>`;
   const columns = columnsFor(state.compass).filter(({ narrow }) => narrow || !state.narrow);
-  const head = (key: string, figure = false): TemplateResult => html`<th scope="col" class=${figure ? 'figure' : ''}>${host.t(`record.column.${key}`)}</th>`;
+  const head = (key: string, figure = false, spare = false): TemplateResult => html`<th scope="col" class="${figure ? 'figure' : ''} ${spare ? 'spare' : ''}">${host.t(`record.column.${key}`)}</th>`;
   return html`<div class="scroll" tabindex="0" role="region" aria-label=${host.t('record.table')}>
     <table class="book">
       <thead>
         <tr>
           ${head('number', true)} ${head('instant')} ${state.narrow ? nothing : head('target')}
-          ${columns.map(({ key }) => head(key, true))} ${state.narrow ? nothing : head('observer')}
+          ${columns.map(({ key, spare }) => head(key, true, spare))} ${state.narrow ? nothing : head('observer')}
         </tr>
       </thead>
       <tbody>

@@ -26,6 +26,9 @@ export const recordStyles = css`
   .narrow table { font-size: 0.88rem; }
   .narrow th, .narrow td { padding-inline-end: 0.5rem; }
   .narrow .book th, .narrow .book td { padding-inline-end: 0.35rem; }
+  @media screen and (max-width: 56rem) {
+    .book .spare { display: none; }
+  }
   dl.particulars { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(8.2rem, 100%), 1fr)); gap: 0.3rem 1.5rem; margin: 0.4rem 0 0.6rem; }
   dl.particulars dt { color: var(--soft); font-size: var(--small); }
   dl.particulars dd { margin: 0; overflow-wrap: anywhere; }

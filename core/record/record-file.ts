@@ -71,6 +71,8 @@ export function readEntries(text: string, offset: number, header: FileHeader, co
     at += written.length;
     const after = number < header.count ? codec.between : end;
     if (text.startsWith(after, at)) at += after.length;
+    // Torn off just here: what follows is missing, the entry itself is whole.
+    else if (at < text.length && after.startsWith(text.slice(at))) return { ok: false, reason: 'incomplete', number: number + 1 };
     // A last line end may have been lost on the way; nothing else may.
     else if (after !== end || end.trim() !== '' || at < text.length) return { ok: false, reason: 'altered', number };
     if (entry.number !== number || entry.previous !== previous) return { ok: false, reason: 'out-of-place', number };
