@@ -128,7 +128,7 @@ export class LubberSwing extends LubberElement {
       const data = typeof this.rows === 'string' ? null : readRowsData(this.rows);
       this.#show(data ?? (typeof this.rows === 'string' && this.rows.trim() !== '' ? pasteInto([], this.rows, { row: 0, column: 'heading', columns: this.#columns }) : this.#planned()));
     } else if (changed.has('headings') && this.headings !== undefined && !this.isLocked('rows') && !this.#restored) {
-      this.#history.before(this.grid, null);
+      if (this.hasUpdated) this.#history.before(this.grid, null);
       this.grid = replanned(this.grid, countNamed(this.headings));
     }
     this.#restored = false;
