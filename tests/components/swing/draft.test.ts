@@ -60,6 +60,15 @@ describe('the draft', () => {
     }
   });
 
+  it('keeps the number of headings planned without laying out rows anew', async () => {
+    const first = await fixture<LubberSwing>(html`<lubber-swing draft="harbour" headings="36"></lubber-swing>`);
+    expect(cell(first, 'undo').hasAttribute('disabled')).to.equal(true);
+    await paste(first, 'heading-0', '010\t2W\n020\t1W');
+    first.remove();
+    const second = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
+    expect(column(second, 'heading')).to.deep.equal(['010', '020']);
+  });
+
   it('is not kept without a name', async () => {
     const before = localStorage.length;
     const element = await fixture<LubberSwing>(html`<lubber-swing></lubber-swing>`);
