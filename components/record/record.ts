@@ -7,7 +7,7 @@ import type { DeviationCurve } from '../../core/deviation/deviation-curve.js';
 import { readDeviationCard } from '../../core/deviation/read-deviation-card.js';
 import type { AdviceSettings } from '../../core/record/advice-settings.js';
 import { bookName } from '../../core/record/chain.js';
-import type { EntryDraft, EventKind, MagneticCompass, RecordEntry, Watch } from '../../core/record/entry.js';
+import type { EntryDraft, MagneticCompass, RecordEntry } from '../../core/record/entry.js';
 import { judgeRecord } from '../../core/record/judge-record.js';
 import type { RecordJudgement } from '../../core/record/judge-record.js';
 import { prepareEntry } from '../../core/record/prepare-entry.js';
@@ -18,13 +18,10 @@ import { answerStyles } from '../shared/answer-styles.js';
 import { standingCautions } from '../shared/caution-view.js';
 import { LubberResultEvent } from '../shared/events.js';
 import type { RecordRequestDetail } from '../shared/events.js';
-import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { sharedStyles } from '../shared/lubber-element.js';
 import type { Ship } from '../shared/ship-context.js';
 import { entryTable } from './entry-table.js';
 import { fieldInWords } from './entry-text.js';
-import { formFields } from './form-fields.js';
-import type { FormField } from './form-fields.js';
-import { forgotten, formOfEntry } from './form-of-entry.js';
 import { formView } from './form-view.js';
 import { judgementView } from './judgement-view.js';
 import { importText, problemsText, saveText } from './outcome-text.js';
@@ -32,8 +29,7 @@ import type { Told } from './outcome-text.js';
 import { RecordBook } from './record-book.js';
 import type { ImportOutcome, SaveOutcome } from './record-book.js';
 import { draftOfForm, fieldsFor } from './record-form.js';
-import type { FormChoices, FormState } from './record-form.js';
-import { recordMessages } from './record-messages.js';
+import { RecordFormElement } from './record-form-element.js';
 import { recordStyles } from './record-styles.js';
 import { draftOfRequest } from './request-draft.js';
 import { fileName, saveFile } from './save-file.js';
@@ -55,7 +51,7 @@ const NAME_PATIENCE = 800;
  * @csspart advice - what the book advises
  * @csspart transfer - export, import, print
  */
-export class LubberRecord extends LubberElement {
+export class LubberRecord extends RecordFormElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, recordStyles];
 
   /** Name of the book; each name is a book of its own. Without it the ship's name and compass, or `book`. */
@@ -82,41 +78,10 @@ export class LubberRecord extends LubberElement {
   /** Rows of the table on one page. */
   @property({ type: Number, attribute: 'page-size' }) pageSize = 25;
 
-  /** Initials of the observer. */
-  @property() observer?: string;
-
-  @property() date?: string;
-  @property() time?: string;
-  @property() latitude?: string | number;
-  @property() longitude?: string | number;
-  @property({ attribute: 'heading-gyro' }) headingGyro?: string | number;
-  @property({ attribute: 'heading-standard' }) headingStandard?: string | number;
-  @property({ attribute: 'heading-steering' }) headingSteering?: string | number;
-  @property() target?: string;
-  @property() bearing?: string | number;
-  @property({ attribute: 'true-bearing' }) trueBearing?: string | number;
-  @property() variation?: string | number;
-  @property({ attribute: 'variation-source' }) variationSource?: string;
-  @property({ attribute: 'card-deviation' }) cardDeviation?: string | number;
-  @property({ attribute: 'gyro-error' }) gyroError?: string | number;
-  @property() heel?: string | number;
-  @property() remarks?: string;
-
-  /** Choices of the form. */
-  @property() entry: FormChoices['entry'] = 'observation';
-  @property({ attribute: 'bearing-by' }) bearingBy: FormChoices['bearingBy'] = 'standard';
-  @property() event: EventKind = 'adjustment';
-  @property() watch: Watch | '' = '';
-  @state() protected replaces: 'entry' | 'nothing' = 'nothing';
-  @state() private corrected: RecordEntry | null = null;
-
   @state() private shown = 0;
   @state() private first = 0;
   @state() private printing = false;
   @state() private told: Told = { text: '', wrong: false };
-
-  protected readonly messages = recordMessages;
-  protected readonly fields = formFields;
 
   #book: RecordBook | null = null;
   #heard: Ship | undefined;
@@ -277,15 +242,6 @@ export class LubberRecord extends LubberElement {
     return null;
   }
 
-  get #state(): FormState {
-    return Object.fromEntries(Object.entries(formFields).map(([name, field]) => [name, this.read<never>(field as never, name)])) as unknown as FormState;
-  }
-
-  get #choices(): FormChoices {
-    const { entry, bearingBy, event, watch } = this;
-    return { entry, bearingBy, event, watch, corrects: this.corrected?.number ?? 0, replaces: this.replaces === 'entry' };
-  }
-
   /** All that follows from the entries, worked out once for each state of them. */
   #judgement() {
     const book = this.#book;
@@ -300,8 +256,8 @@ export class LubberRecord extends LubberElement {
   }
 
   async #save(): Promise<void> {
-    const state = this.#state;
-    const choices = this.#choices;
+    const state = this.formState;
+    const choices = this.choices;
     const counted = fieldsFor(choices);
     for (const name of counted) this.settle(name);
     const wrong = counted.filter((name) => state[name].state === 'refused');
@@ -322,42 +278,14 @@ export class LubberRecord extends LubberElement {
     }
     const outcome = await this.appendEntry(draft);
     if (!outcome.saved) return;
-    this.#forget(forgotten);
+    this.forgetObservation();
     this.corrected = null;
     this.dispatchEvent(new LubberResultEvent({ widget: this.localName, inputs: { ...draft }, result: { kind: 'entry', entry: outcome.entry } }));
   }
 
-  #forget(names: readonly FormField[]): void {
-    for (const name of names) {
-      this.change(name, undefined);
-      this.unsettle(name);
-    }
-  }
-
-  #correct(entry: RecordEntry): void {
-    for (const [name, value] of Object.entries(formOfEntry(entry))) if (name !== 'observer') this.change(name, value);
-    const kind = entry.kind === 'correction' ? entry.replacement : entry.kind;
-    this.entry = kind ?? 'observation';
-    this.bearingBy = entry.bearingBy ?? 'standard';
-    this.event = entry.event ?? 'adjustment';
-    this.watch = entry.watch ?? '';
-    this.replaces = 'nothing';
-    this.corrected = entry;
-    void this.updateComplete.then(() => {
-      const form = this.renderRoot.querySelector<HTMLDetailsElement>('details.form');
-      if (form) form.open = true;
-      this.renderRoot.querySelector<HTMLElement>('[name="replaces"]')?.focus();
-    });
-  }
-
-  #cancel(): void {
-    this.corrected = null;
-    this.#forget(forgotten);
-  }
-
   /** What the form would put in the book, in words. */
   #preview(): string {
-    const draft = draftOfForm(this.#state, this.#choices, null);
+    const draft = draftOfForm(this.formState, this.choices, null);
     if (!draft || (draft.replacement ?? draft.kind) !== 'observation') return '';
     const reading = prepareEntry({ ...draft, kind: 'observation', corrects: null, replacement: null }, { watched: this.#compass, card: this.#card });
     if (!reading.ok) return '';
@@ -416,7 +344,7 @@ export class LubberRecord extends LubberElement {
       narrow: this.width.narrow && !this.printing,
       live: !this.printing,
       show: (number) => (this.shown = number),
-      correct: (entry) => this.#correct(entry),
+      correct: (entry) => this.correct(entry),
     });
     return html`${table} ${this.printing ? nothing : pager(this, { first, size, count, go: (place) => (this.first = place) })}`;
   }
@@ -435,11 +363,11 @@ export class LubberRecord extends LubberElement {
       ${open
         ? html`<details class="form no-print" ?open=${this.corrected !== null}>
               <summary>${correcting}</summary>
-              ${formView(this, this.#state, this.#choices, {
+              ${formView(this, this.formState, this.choices, {
                 hasCard: this.#card !== null,
                 preview: this.#preview(),
                 onSave: () => void this.#save(),
-                onCancel: () => this.#cancel(),
+                onCancel: () => this.cancelCorrection(),
               })}
             </details>
             ${judged ? judgementView(this, judged.judgement, this.#curve, () => this.#makeSwing()) : nothing}
