@@ -3,13 +3,23 @@ import type { TemplateResult } from 'lit';
 import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
 import { formatAmplitude } from '../../core/angle/quadrantal.js';
 import type { AmplitudeBearing, AmplitudeSight } from '../../core/sight/amplitude-sight.js';
+import type { Caution } from '../../core/working/caution.js';
+import { cautionsView } from '../shared/caution-view.js';
 import { headlineView } from '../shared/headline-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';
 
-/** The error in one line, and its split. */
+/** Cautions under which the error found is worth nothing: told beside it, before anything else. */
+const grave = new Set(['not-at-horizon', 'zone-time-ahead', 'zone-time-behind', 'longitude-turned', 'latitude-turned', 'other-side']);
+
+/** The cautions told beside the answer, or those that can wait for the explanation. */
+export function cautionsOf(result: AmplitudeSight, where: 'answer' | 'explanation'): Caution[] {
+  return result.cautions.filter(({ code }) => grave.has(code) === (where === 'answer'));
+}
+
+/** The error in one line, its split, and what makes it worthless. */
 export function answerView(host: LubberElement, result: AmplitudeSight): TemplateResult {
-  return headlineView(host, result);
+  return html`${headlineView(host, result)} ${cautionsView(host, cautionsOf(result, 'answer'))}`;
 }
 
 /** Before a bearing is entered: where the body will be. */

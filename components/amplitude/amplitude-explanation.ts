@@ -6,7 +6,7 @@ import { doubtView } from '../shared/doubt-view.js';
 import { RIBBON_WIDTH, horizonRibbon } from '../shared/horizon-ribbon.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { stepsView, workingView } from '../shared/working-view.js';
-import { handText, pictureText, rateText } from './amplitude-answer.js';
+import { cautionsOf, handText, pictureText, rateText } from './amplitude-answer.js';
 
 /** What stands below the answer: picture, cautions, doubt, working, and the way into the record. */
 export function explanationView(
@@ -31,7 +31,7 @@ export function explanationView(
       host.width.narrow ? RIBBON_WIDTH.narrow : RIBBON_WIDTH.wide,
     )}
     <p class="small soft">${rateText(host, result)}</p>
-    ${cautionsView(host, result.cautions)}
+    ${cautionsView(host, cautionsOf(result, 'explanation'))}
     <div class="after">
       ${workingView(host, result.steps, hand)} ${doubtView(host, result.doubt)}
       <p class="row after no-print"><button type="button" @click=${onRecord}>${host.t('record')}</button></p>

@@ -43,13 +43,20 @@ export const amplitudeMessages: Catalogue = {
   'step.amplitude.altitude': 'True altitude of the centre at the moment seen',
   'step.amplitude.celestial': 'Amplitude with the centre on the celestial horizon',
   'step.amplitude.visible': 'Amplitude at that altitude',
-  'step.amplitude.correction': 'Correction between the two horizons, north positive',
+  'step.amplitude.correction': 'Correction to the amplitude observed on the visible horizon, north positive',
   'step.amplitude.bearing.rising': 'True bearing: the body rises, so counted from east',
   'step.amplitude.bearing.setting': 'True bearing: the body sets, so counted from west',
   'doubt.horizonAltitude': 'altitude at the horizon: refraction, swell, judging by eye',
-  'caution.not-at-horizon': 'By this time the true altitude of the centre is {altitude}, where it should be {expected}: the body was not on the horizon. Check the body, the time and the compass.',
-  'caution.zone-time':
-    'At this time the body is not on the horizon, but {hours} hours explain it: the time looks like zone time, not UTC.',
+  'caution.not-at-horizon':
+    'By this time the true altitude of the centre is {altitude}, where it should be {expected}: the body was not on the horizon. Do not use the error before time, position and body are checked.',
+  'caution.time-and-moment':
+    'By this time the true altitude of the centre is {altitude}, where it should be {expected}, and its bearing {effect} off: check the time, and what was on the horizon.',
+  'caution.zone-time-ahead':
+    'At this time the body is not on the horizon, but by a clock {hours} h ahead of UTC it is: the time looks like zone time (zone description −{hours}).',
+  'caution.zone-time-behind':
+    'At this time the body is not on the horizon, but by a clock {hours} h behind UTC it is: the time looks like zone time (zone description +{hours}).',
+  'caution.longitude-turned': 'At this time the body is not on the horizon here, but in longitude {longitude} it is: has east been taken for west?',
+  'caution.latitude-turned': 'At this time the body is not on the horizon here, but in latitude {latitude} it is: has north been taken for south?',
   'caution.steep-horizon':
     'The body crosses the horizon at a slant here: a tenth of a degree of altitude moves the bearing {effect}. An azimuth of a body higher up is the better check.',
   'caution.star-on-horizon': 'Stars are rarely seen on the visible horizon itself; an azimuth at 5 to 30 degrees is surer.',

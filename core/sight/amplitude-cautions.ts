@@ -11,9 +11,13 @@ import { errorCautions } from './error-cautions.js';
 
 /** A body this far from the horizon by the clock was not observed on it, degrees of altitude. */
 const FAR_FROM_HORIZON = 1;
+/** As near as refraction and the judging of the moment leave a good time, degrees of altitude. Common practice, no source. */
+const WELL_TIMED = 0.35;
+/** Between the two, a time is still worth a word where it turns the bearing by more than this, degrees. */
+const MATTERS = 1;
 /** Where a tenth of a degree of altitude moves the bearing this much, an amplitude is hardly a check. */
 const STEEP_PER_TENTH = 0.3;
-/** How near the horizon a body must stand by another zone's clock to be taken for what was seen, degrees. */
+/** How near the horizon a body must stand by another clock or place to be taken for what was seen, degrees. */
 const ZONE_MATCH = 0.35;
 /** How near the bearing read must lie to the true one then, degrees: no error of a usable compass is larger. */
 const ZONE_BEARING = 45;
@@ -21,34 +25,66 @@ const ZONE_BEARING = 45;
 const ZONES = [...Array.from({ length: 12 }, (_, index) => index - 12), ...Array.from({ length: 14 }, (_, index) => index + 1)];
 const HOUR = 3_600_000;
 
-/**
- * The zone whose clock explains the time given: by UTC that many hours earlier the body
- * stood on the horizon where the compass pointed. Null where there is none.
- */
-function zoneHours({ body, latitude, longitude, instant, compassBearing }: AmplitudeObservation, altitude: number): number | null {
-  const fits = ZONES.filter((hours) => {
-    const then = new Date(instant.getTime() - hours * HOUR);
-    if (!isSkyInstant(then)) return false;
-    const { gha, declination } = geographicalPosition(body, then);
-    const seen = altitudeAzimuth({ latitude, declination, localHourAngle: gha + longitude });
-    return (
-      seen.azimuth !== null &&
-      Math.abs(seen.altitude - altitude) <= ZONE_MATCH &&
-      Math.abs(wrap180(seen.azimuth - compassBearing)) <= ZONE_BEARING
-    );
-  });
+/** Whether the body stood at the altitude of the moment, where the compass pointed, at another place or time. */
+function seenFrom(
+  observation: AmplitudeObservation,
+  altitude: number,
+  other: Partial<Pick<AmplitudeObservation, 'latitude' | 'longitude' | 'instant'>>,
+): boolean {
+  const { body, latitude, longitude, instant, compassBearing } = { ...observation, ...other };
+  if (!isSkyInstant(instant)) return false;
+  const { gha, declination } = geographicalPosition(body, instant);
+  const seen = altitudeAzimuth({ latitude, declination, localHourAngle: gha + longitude });
+  return (
+    seen.azimuth !== null &&
+    Math.abs(seen.altitude - altitude) <= ZONE_MATCH &&
+    Math.abs(wrap180(seen.azimuth - compassBearing)) <= ZONE_BEARING
+  );
+}
+
+/** The zone whose clock explains the time given: by UTC that many hours earlier the body was seen so. Null where there is none. */
+function zoneHours(observation: AmplitudeObservation, altitude: number): number | null {
+  const fits = ZONES.filter((hours) => seenFrom(observation, altitude, { instant: new Date(observation.instant.getTime() - hours * HOUR) }));
   // Where the body creeps along the horizon many hours fit, and none explains anything.
   return fits.length === 1 ? (fits[0] ?? null) : null;
 }
 
-/** A time far from rising or setting: by a whole zone, or simply far. */
-function timeCautions(observation: AmplitudeObservation, found: Omit<AmplitudeSight, 'steps' | 'handSteps' | 'cautions'>): Caution[] {
-  if (Math.abs(found.altitudeByTime - found.altitude) <= FAR_FROM_HORIZON) return [];
+/** What explains a body far from the horizon: another zone's clock, or a name of latitude or longitude turned; all that fit are told. */
+function explanations(observation: AmplitudeObservation, found: Pick<AmplitudeSight, 'altitudeByTime' | 'altitude'>): Caution[] {
+  const { latitude, longitude } = observation;
   const altitude = quantity(found.altitudeByTime, 'angle');
+  const cautions: Caution[] = [];
   const hours = zoneHours(observation, found.altitude);
-  return hours === null
-    ? [warning('not-at-horizon', { altitude, expected: quantity(found.altitude, 'angle') })]
-    : [warning('zone-time', { altitude, hours: `${hours > 0 ? '+' : '−'}${Math.abs(hours)}` })];
+  if (hours !== null) {
+    cautions.push(warning(hours > 0 ? 'zone-time-ahead' : 'zone-time-behind', { altitude, hours: quantity(Math.abs(hours), 'number') }));
+  }
+  if (seenFrom(observation, found.altitude, { longitude: -longitude })) {
+    cautions.push(warning('longitude-turned', { altitude, longitude: quantity(wrap180(-longitude), 'longitude') }));
+  }
+  if (seenFrom(observation, found.altitude, { latitude: -latitude })) {
+    cautions.push(warning('latitude-turned', { altitude, latitude: quantity(-latitude, 'latitude') }));
+  }
+  return cautions;
+}
+
+/** How far the bearing of the body at the time given lies from that at the moment, degrees. */
+function bearingByTime({ body, latitude, longitude, instant }: AmplitudeObservation, trueBearing: number): number {
+  const { gha, declination } = geographicalPosition(body, instant);
+  const { azimuth } = altitudeAzimuth({ latitude, declination, localHourAngle: gha + longitude });
+  return azimuth === null ? 0 : Math.abs(wrap180(azimuth - trueBearing));
+}
+
+/** A time that does not go with the moment: far from rising or setting, or near it where the bearing moves fast. */
+function timeCautions(observation: AmplitudeObservation, found: Omit<AmplitudeSight, 'steps' | 'handSteps' | 'cautions'>): Caution[] {
+  const away = Math.abs(found.altitudeByTime - found.altitude);
+  if (away <= FAR_FROM_HORIZON) {
+    const off = away > WELL_TIMED ? bearingByTime(observation, found.trueBearing) : 0;
+    const values = { altitude: quantity(found.altitudeByTime, 'angle'), expected: quantity(found.altitude, 'angle'), effect: quantity(off, 'angle') };
+    return off > MATTERS ? [warning('time-and-moment', values)] : [];
+  }
+  const explained = explanations(observation, found);
+  if (explained.length > 0) return explained;
+  return [warning('not-at-horizon', { altitude: quantity(found.altitudeByTime, 'angle'), expected: quantity(found.altitude, 'angle') })];
 }
 
 /** Everything odd about an amplitude, by code. */

@@ -67,14 +67,15 @@ export function amplitudeSteps(observation: AmplitudeObservation, found: Found):
 
 /**
  * The form of the hand tables for a body seen on the visible horizon: the amplitude of the
- * celestial horizon, and the correction between the two horizons. None for the moment that
- * needs no correction, or where the body does not reach the celestial horizon.
+ * celestial horizon, and the correction that brings an amplitude observed on the visible
+ * horizon to it. None for the moment that needs no correction, or where the body does not
+ * reach the celestial horizon.
  */
 export function handSteps(observation: AmplitudeObservation, found: Found): Step[] {
   if (observation.moment === 'celestial' || found.celestialAmplitude === null) return [];
   const values = { A: quantity(found.amplitude, 'angle'), A_0: quantity(found.celestialAmplitude, 'angle') };
   return [
     celestialStep(observation, found, found.celestialAmplitude, 'A_0'),
-    step('amplitude.correction', 'x', sum([symbol('A')], [symbol('A_0')]), values, quantity(found.amplitude - found.celestialAmplitude, 'angle')),
+    step('amplitude.correction', 'x', sum([symbol('A_0')], [symbol('A')]), values, quantity(found.celestialAmplitude - found.amplitude, 'angle')),
   ];
 }

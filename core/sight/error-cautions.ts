@@ -28,8 +28,11 @@ function gyroCautions({ error, variation }: ErrorSplit): Caution[] {
 export function errorCautions(split: ErrorSplit, doubt: number): Caution[] {
   const cautions: Caution[] = [];
   const { variation, deviation, difference, cardDeviation } = split;
-  if (Math.abs(split.error) > 90) cautions.push(warning('other-side', { error: quantity(split.error, 'error') }));
-  if (split.compass === 'gyro') return [...cautions, ...gyroCautions(split)];
+  // Near a dip pole the variation itself may be so large: then the deviation tells.
+  const otherSide = Math.abs(split.error) > 90 && (deviation === null || Math.abs(deviation) > 90);
+  if (otherSide) cautions.push(warning('other-side', { error: quantity(split.error, 'error') }));
+  // On the other side of the compass neither gyro nor deviation is to blame: one warning says it.
+  if (split.compass === 'gyro') return otherSide ? cautions : gyroCautions(split);
   if (variation.source === 'none') cautions.push(warning('variation-missing'));
   if (variation.source === 'none' || deviation === null) return cautions;
   if (variation.zone === 'blackout') cautions.push(warning('blackout-zone'));
@@ -38,6 +41,7 @@ export function errorCautions(split: ErrorSplit, doubt: number): Caution[] {
   const signTurned = Math.abs(variation.value) >= TELLING_VARIATION && Math.abs(wrap180(split.error + variation.value)) < MIX_UP;
   if (looksLikeGyro) cautions.push(warning('looks-like-gyro', { variation: quantity(variation.value, 'error') }));
   else if (signTurned) cautions.push(warning('variation-turned', { variation: quantity(variation.value, 'error') }));
+  if (otherSide) return cautions;
   if (difference !== null && cardDeviation !== null) {
     const size = { difference: quantity(difference, 'error'), doubt: quantity(doubt, 'angle') };
     if (Math.abs(difference) > Math.max(CARD_DIFFERENCE, 2 * doubt)) cautions.push(warning('far-from-card', size));

@@ -212,6 +212,17 @@ describe('next rising and setting', () => {
   });
 });
 
+describe('a time that cannot be', () => {
+  it('is told beside the answer, with the zone description as the trade signs it', async () => {
+    const element = await answered();
+    element.time = '04:52:40';
+    await element.updateComplete;
+    const warning = root(element).querySelector('.headline .cautions .warning')?.textContent ?? '';
+    expect(warning).to.contain('4 h behind UTC');
+    expect(warning).to.contain('zone description +4');
+  });
+});
+
 describe('what the host can do', () => {
   it('hears lubber-result for what the user did, and only for that', async () => {
     const element = await answered();

@@ -164,7 +164,30 @@ describe('what is odd about an amplitude', () => {
 
   it('has nothing to say of a plain one', () => assert.deepEqual(codes({}), []));
   it('takes 04:52:40, ship’s time four hours behind UTC, for zone time', () => {
-    assert.deepEqual(codes({ instant: new Date('2026-11-26T04:52:40Z') }).filter((code) => code === 'zone-time'), ['zone-time']);
+    assert.deepEqual(codes({ instant: new Date('2026-11-26T04:52:40Z') }).filter((code) => code.startsWith('zone-time')), ['zone-time-behind']);
+  });
+  it('takes 06:07:30, three hours ahead of UTC in 45° E, for zone time ahead', () => {
+    // By hand: at the equinox it rises at 06:00 apparent time, 03:00 at Greenwich, and the equation of time adds 7½ minutes.
+    const zone = { latitude: 0, longitude: 45, instant: new Date('2026-03-20T06:07:30Z'), compassBearing: 88 };
+    assert.deepEqual(codes(zone).slice(0, 1), ['zone-time-ahead']);
+  });
+  it('sees east taken for west, and north for south, in the place', () => {
+    assert.ok(codes({ longitude: 71.7083 }).includes('longitude-turned'));
+    assert.ok(codes({ latitude: 48.2833 }).includes('latitude-turned'));
+    assert.ok(!codes({ longitude: 71.7083 }).includes('not-at-horizon'));
+  });
+  it('hears 15 minutes where they turn the bearing by degrees, and 4 where they do not', () => {
+    // By hand, dZ/dt = 15° sin L an hour: 3.4° in 15 minutes in 66° N, 0.03° in 4 minutes in 2° N.
+    const high = { latitude: 66, longitude: 0, instant: new Date('2026-05-10T02:40:00Z'), compassBearing: 40, compass: 'gyro' as const };
+    assert.ok(codes(high).includes('time-and-moment'));
+    assert.ok(!codes(high).includes('not-at-horizon'));
+    const low = { latitude: 2, longitude: 0, instant: new Date('2026-03-20T06:11:30Z'), compassBearing: 90 };
+    assert.ok(!codes(low).some((code) => code === 'time-and-moment' || code === 'not-at-horizon'));
+  });
+  it('says once that a bearing lies on the other side, and not of a large variation', () => {
+    assert.deepEqual(codes({ compassBearing: 293.5 }), ['other-side']);
+    const arctic = { latitude: 82, longitude: 170, instant: new Date('2026-03-25T16:00:00Z') };
+    assert.ok(!codes({ ...arctic, variation: -120, compassBearing: 210 }).includes('other-side'));
   });
   it('calls noon far from the horizon', () => assert.ok(codes({ instant: new Date('2026-11-26T16:20:00Z') }).includes('not-at-horizon')));
   it('sees a bearing on the other side', () => assert.ok(codes({ compassBearing: 293.5 }).includes('other-side')));
