@@ -34,5 +34,8 @@ function start(): void {
   void connection.ready.then(() => showReturn(connection));
 }
 
-if (document.readyState === 'loading') document.addEventListener('DOMContentLoaded', start);
-else start();
+// Imported where there is no page, it does nothing.
+if (typeof document !== 'undefined') {
+  if (document.readyState === 'loading') document.addEventListener('DOMContentLoaded', start);
+  else start();
+}

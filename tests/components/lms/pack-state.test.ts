@@ -38,7 +38,7 @@ describe('values as platforms take them', () => {
   it('100 h is 0100:00:00', () => expect(clockSpan(360_000)).to.equal('0100:00:00'));
   it('a clock put back is no time at all', () => expect([clockSpan(-5), isoDuration(-5)]).to.deep.equal(['0000:00:00', 'PT0S']));
   it('an instant has two figures of a second and a zone', () => expect(hundredthInstant(new Date(Date.UTC(2026, 10, 25, 10)))).to.equal('2026-11-25T10:00:00.00Z'));
-  it('a number has no exponent and no noise', () => expect([1e-7, 0.1 + 0.2, 200 / 3, -0].map(plainNumber)).to.deep.equal(['0', '0.3', '66.6667', '0']));
+  it('a number has no exponent and no noise', () => expect([1e-7, 0.1 + 0.2, 200 / 3, -0].map((value) => plainNumber(value))).to.deep.equal(['0', '0.3', '66.6667', '0']));
 
   const answer = (given: string, id = 'a-1'): ScoredAnswer => ({ id, asked: 'variation', given, correct: true, mistake: null, expected: 3, tolerance: 0.5 });
   for (const [given, number] of [['3.0E', 3], ['3W', -3], ['-2.5', -2.5], ['+2.5', 2.5], ['045.0', 45], ['', null]] as const) {
