@@ -46,7 +46,7 @@ export default {
   nodeResolve: { exportConditions: ['production', 'default'] },
   concurrency: 2,
   testsFinishTimeout: 180000,
-  testFramework: { config: { timeout: 10000 } },
+  testFramework: { config: { timeout: 30000 } },
   reporters: [summaryReporter(), countReporter()],
   browsers: [
     chromeLauncher({ launchOptions: { executablePath: findChromium(), args: quiet } }),

@@ -45,7 +45,9 @@ async function measure(large) {
 const sizes = { 'five terms': 1, 'exact': 6 } as const;
 
 async function measure(size: number): Promise<readonly number[]> {
-  const browser = await puppeteer.launch({ executablePath: findChromium(), args: ['--no-sandbox', '--disable-gpu', '--no-first-run'] });
+  const executablePath = findChromium();
+  if (!executablePath) throw new Error('no Chromium: see npm test');
+  const browser = await puppeteer.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu', '--no-first-run'] });
   try {
     const page = await browser.newPage();
     await page.setViewport({ width: 1280, height: 1400 });
