@@ -38,7 +38,8 @@ export async function answer(drill: LubberDrill, off = 0): Promise<void> {
   await drill.updateComplete;
   root.querySelector<HTMLButtonElement>('#check')?.click();
   await drill.updateComplete;
-  root.querySelector<HTMLButtonElement>('#onward')?.click();
+  // Where there is one exercise only, the way on is to begin again.
+  if ((drill.state?.count ?? 0) > 1) root.querySelector<HTMLButtonElement>('#onward')?.click();
   await drill.updateComplete;
 }
 
