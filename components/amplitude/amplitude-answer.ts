@@ -23,7 +23,7 @@ export function answerView(host: LubberElement, result: AmplitudeSight): Templat
 }
 
 /** Before a bearing is entered: where the body will be. */
-export function planView(host: LubberElement, bearing: AmplitudeBearing, body: string): TemplateResult {
+export function planView(host: LubberElement, bearing: AmplitudeBearing, body: string, expected: string): TemplateResult {
   return html`<p class="answer" part="answer">
       <bdi dir="ltr">${formatBearing(bearing.trueBearing)}</bdi><small>${host.t('sight.mark.true')}</small>
     </p>
@@ -34,6 +34,7 @@ export function planView(host: LubberElement, bearing: AmplitudeBearing, body: s
         bearing: formatBearing(bearing.trueBearing),
         amplitude: formatAmplitude(bearing.amplitude, bearing.side),
       })}
+      ${expected}
     </p>`;
 }
 

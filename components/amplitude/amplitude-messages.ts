@@ -29,6 +29,8 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.side.rising': 'rising',
   'amplitude.side.setting': 'setting',
   'amplitude.plan': '{body} {side}, {bearing} true, {amplitude}.',
+  'amplitude.expected': 'By compass look near {bearing}: variation {variation}, deviation by the card {deviation}.',
+  'amplitude.expected.undeviated': 'By compass look near {bearing}, before deviation: variation {variation}.',
   'amplitude.plan.hint': 'Enter the bearing read from the compass to get its error.',
   'amplitude.none.pole': 'At the pole every direction is south or north: there is no amplitude.',
   'amplitude.none.stays above': '{body} does not set here on this day: it stays above this altitude. Take an azimuth instead.',

@@ -23,6 +23,7 @@ import { bearingField, dateField, errorField, heightOfEyeField, latitudeField, l
 import { amplitudeMessages } from './amplitude-messages.js';
 import { answerView, planView } from './amplitude-answer.js';
 import { amplitudeRecord } from './amplitude-record.js';
+import { expectedBearingText } from './expected-bearing.js';
 import { explanationView } from './amplitude-explanation.js';
 import { momentRule } from './moment-rule.js';
 import { nextEvent } from './next-event.js';
@@ -309,6 +310,17 @@ export class LubberAmplitude extends LubberElement {
     return missingView(this, this.#compass === 'gyro' ? labels.slice(0, -2) : labels);
   }
 
+  /** Where the magnetic compass should show the body, as far as variation and card are known. */
+  #expected(trueBearing: number): string {
+    const state = this.#state;
+    const latitude = valueOf(state.latitude);
+    const longitude = valueOf(state.longitude);
+    const instant = combinedInstant(state.date, state.time);
+    if (this.#compass === 'gyro' || latitude === undefined || longitude === undefined || !instant) return '';
+    const [variation, cardDeviation] = [valueOf(state.variation), this.#cardDeviation()];
+    return expectedBearingText(this, { trueBearing, latitude, longitude, instant, variation, cardDeviation });
+  }
+
   /** In place of an answer: how the sight is taken. */
   #howView(): TemplateResult {
     return html`<ol class="how">
@@ -328,7 +340,7 @@ export class LubberAmplitude extends LubberElement {
         ${this.#fieldsView()}
         <div class="headline">
           ${result && shown ? answerView(this, result) : nothing}
-          ${!result && bearing?.determined && shown ? planView(this, bearing, body) : nothing}
+          ${!result && bearing?.determined && shown ? planView(this, bearing, body, this.#expected(bearing.trueBearing)) : nothing}
           ${bearing && !bearing.determined ? html`<p class="waiting wrong">${this.t(`amplitude.none.${bearing.reason}`, { body: capital(body) })}</p>` : nothing}
           ${result || (bearing && !bearing.determined) ? nothing : this.#missing()}
           ${bearing ? nothing : this.#howView()}

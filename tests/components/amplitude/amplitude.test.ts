@@ -212,6 +212,28 @@ describe('next rising and setting', () => {
   });
 });
 
+describe('before the bearing is taken', () => {
+  it('says where to look by compass: true less variation less the card’s deviation', async () => {
+    const element = await answered();
+    element.bearing = '';
+    element.variation = '10E';
+    element.cardDeviation = '1.5W';
+    await element.updateComplete;
+    const plan = root(element).querySelector('.headline')?.textContent ?? '';
+    const [, trueBearing] = /([\d.]+)° true/.exec(plan) ?? [];
+    const [, byCompass] = /look near ([\d.]+)°/.exec(plan) ?? [];
+    // By hand: error 10° E and 1.5° W is 8.5° E; east is least by compass.
+    expect(Number(trueBearing) - Number(byCompass)).to.be.closeTo(8.5, 0.11);
+  });
+  it('says nothing of a magnetic compass for a gyro', async () => {
+    const element = await answered();
+    element.bearing = '';
+    element.compass = 'gyro';
+    await element.updateComplete;
+    expect(root(element).querySelector('.headline')?.textContent).not.to.contain('look near');
+  });
+});
+
 describe('a time that cannot be', () => {
   it('is told beside the answer, with the zone description as the trade signs it', async () => {
     const element = await answered();

@@ -1,0 +1,26 @@
+import { formatBearing, formatError } from '../../core/angle/format-angle.js';
+import { wrap360 } from '../../core/angle/wrap.js';
+import { expectedError } from '../../core/sight/expected-error.js';
+import { variationSource } from '../../core/sight/variation-source.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+
+interface Expectation {
+  readonly trueBearing: number;
+  readonly latitude: number;
+  readonly longitude: number;
+  readonly instant: Date;
+  readonly variation: number | undefined;
+  readonly cardDeviation: number | undefined;
+}
+
+/** Where the magnetic compass should show the body, in words: where to look before it is up. Empty where the variation is not known. */
+export function expectedBearingText(host: LubberElement, { trueBearing, latitude, longitude, instant, variation, cardDeviation }: Expectation): string {
+  const source = variationSource({ latitude, longitude }, instant, variation);
+  const expected = expectedError({ compass: 'magnetic', variation: source, deviation: null, cardDeviation: cardDeviation ?? null, difference: null });
+  if (source.source === 'none' || !expected) return '';
+  return host.t(cardDeviation === undefined ? 'amplitude.expected.undeviated' : 'amplitude.expected', {
+    bearing: formatBearing(wrap360(trueBearing - expected.error)),
+    variation: formatError(source.value),
+    deviation: formatError(cardDeviation ?? 0),
+  });
+}
