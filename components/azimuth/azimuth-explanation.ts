@@ -11,6 +11,7 @@ import { RIBBON_WIDTH, horizonRibbon } from '../shared/horizon-ribbon.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';
 import { stepsView, workingView } from '../shared/working-view.js';
+import { seriesPicture } from './series-picture.js';
 
 function picture(host: LubberElement, trueBearing: number, compassBearing: number, error: number, gyro: boolean): TemplateResult {
   return horizonRibbon(
@@ -54,7 +55,7 @@ export function sightExplanation(host: LubberElement, sight: AzimuthSight, compa
 
 /** What stands below the mean of a series. */
 export function seriesExplanation(host: LubberElement, series: BearingSeries, onRecord: () => void): TemplateResult {
-  return html`${cautionsView(host, series.cautions)}
+  return html`${seriesPicture(host, series)} ${cautionsView(host, series.cautions)}
     <div class="after">${doubtView(host, series.doubt)} ${recordButton(host, onRecord)}</div>
     ${standingCautions(host)}`;
 }

@@ -1,9 +1,19 @@
 import { parseSignedAngle } from '../../core/angle/parse-signed-angle.js';
 import { formatAngle, formatNumber } from '../../core/angle/format-angle.js';
 import { wrap360 } from '../../core/angle/wrap.js';
-import { refused, understood } from '../../core/text/reading.js';
+import { refused, understood, within } from '../../core/text/reading.js';
 import type { Field } from '../shared/field.js';
-import { altitudeField, bearingField, dateField, declinationField, errorField, latitudeField, longitudeField, timeField } from '../shared/trade-fields.js';
+import {
+  altitudeField,
+  bearingField,
+  dateField,
+  declinationField,
+  errorField,
+  heightOfEyeField,
+  latitudeField,
+  longitudeField,
+  timeField,
+} from '../shared/trade-fields.js';
 
 /** An hour angle as almanacs print it, degrees [0, 360): `051 53.4` or `51.89`; west is positive. */
 const hourAngleField: Field<number> = {
@@ -19,6 +29,15 @@ const hourAngleField: Field<number> = {
   inputMode: 'text',
 };
 
+/** An altitude by the sextant over the visible horizon: what dips further below is no sight. */
+export const observedAltitudeField: Field<number> = {
+  ...altitudeField,
+  parse: (text) => {
+    const reading = altitudeField.parse(text);
+    return reading.ok ? within(reading.value, -1, 90) : reading;
+  },
+};
+
 export const azimuthFields = {
   latitude: latitudeField,
   longitude: longitudeField,
@@ -29,6 +48,7 @@ export const azimuthFields = {
   aries: hourAngleField,
   declination: declinationField,
   altitude: altitudeField,
+  heightOfEye: heightOfEyeField,
   bearing: bearingField('C'),
   heading: bearingField('C'),
   variation: errorField,

@@ -6,14 +6,12 @@ import { azimuthBearing } from '../../core/sight/azimuth-bearing.js';
 import type { AzimuthBearing, NoAzimuth } from '../../core/sight/azimuth-bearing.js';
 import { azimuthSight } from '../../core/sight/azimuth-sight.js';
 import type { AzimuthSight } from '../../core/sight/azimuth-sight.js';
-import type { AzimuthSource } from '../../core/sight/azimuth-source.js';
 import { bearingSeries } from '../../core/sight/bearing-series.js';
 import type { BearingSeries, NoSeries } from '../../core/sight/bearing-series.js';
 import { bodyNamed } from '../../core/sky/body.js';
 import type { BodyName } from '../../core/sky/body.js';
 import { formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
-import { bodySelect } from '../shared/body-select.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
 import { choiceView } from '../shared/choice-view.js';
 import { valueOf } from '../shared/field.js';
@@ -21,20 +19,22 @@ import { fieldView } from '../shared/field-view.js';
 import { headlineView } from '../shared/headline-view.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
-import type { FieldName } from '../shared/missing-view.js';
 import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
 import { bearingField } from '../shared/trade-fields.js';
-import { azimuthFields } from './azimuth-fields.js';
+import { azimuthFields, observedAltitudeField } from './azimuth-fields.js';
 import { seriesExplanation, sightExplanation } from './azimuth-explanation.js';
 import { azimuthMessages } from './azimuth-messages.js';
 import { azimuthStyles } from './azimuth-styles.js';
 import { bodiesView } from './bodies-view.js';
+import { neededFields } from './needed-fields.js';
+import { altitudeKinds, azimuthMethods, sourceOf } from './placing.js';
+import type { AltitudeKind, AzimuthMethod, Placing } from './placing.js';
+import { placingView } from './placing-view.js';
 import { readSeries } from './series-text.js';
 import type { LineProblem } from './series-text.js';
 import { seriesField, seriesTable } from './series-view.js';
 
-const methods = ['body', 'almanac', 'altitude'] as const;
-export type AzimuthMethod = (typeof methods)[number];
+export type { AzimuthMethod } from './placing.js';
 
 /**
  * Compass error from any body at any time: placed by the ephemeris, by figures of an
@@ -86,8 +86,14 @@ export class LubberAzimuth extends LubberElement {
   /** Declination from an almanac, degrees, north positive. */
   @property() declination?: string | number;
 
-  /** True altitude of the centre, degrees. */
+  /** Altitude for an azimuth by altitude, degrees. */
   @property() altitude?: string | number;
+
+  /** What the altitude is: `true` of the centre, or observed over the visible horizon, `lower` limb, `centre` or `upper` limb. */
+  @property({ attribute: 'altitude-of' }) altitudeOf: AltitudeKind = 'true';
+
+  /** Height of the eye above the sea, metres, for an altitude observed. */
+  @property({ attribute: 'height-of-eye' }) heightOfEye?: string | number;
 
   /** Side of the meridian, for an azimuth by altitude: `east` or `west`. */
   @property() side: 'east' | 'west' = 'east';
@@ -145,7 +151,8 @@ export class LubberAzimuth extends LubberElement {
       sha: this.read(azimuthFields.sha, 'sha'),
       aries: this.read(azimuthFields.aries, 'aries'),
       declination: this.read(azimuthFields.declination, 'declination'),
-      altitude: this.read(azimuthFields.altitude, 'altitude'),
+      altitude: this.read(this.#altitudeOf === 'true' ? azimuthFields.altitude : observedAltitudeField, 'altitude'),
+      heightOfEye: this.read(azimuthFields.heightOfEye, 'heightOfEye'),
       bearing: this.read(azimuthFields.bearing, 'bearing'),
       heading: this.read(azimuthFields.heading, 'heading'),
       variation: this.read(azimuthFields.variation, 'variation'),
@@ -154,33 +161,29 @@ export class LubberAzimuth extends LubberElement {
   }
 
   get #method(): AzimuthMethod {
-    return methods.includes(this.method) ? this.method : 'body';
+    return azimuthMethods.includes(this.method) ? this.method : 'body';
+  }
+
+  get #altitudeOf(): AltitudeKind {
+    return altitudeKinds.includes(this.altitudeOf) ? this.altitudeOf : 'true';
+  }
+
+  #placing(state: Placing['state']): Placing {
+    const side = this.side === 'west' ? 'west' : 'east';
+    return { method: this.#method, body: this.#body, altitudeOf: this.#altitudeOf, side, state };
   }
 
   get #body(): BodyName {
     return bodyNamed(this.body) ?? 'Sun';
   }
 
-  get #gyro(): boolean {
-    return this.compass === 'gyro';
+  /** The series as typed; nothing where the host has taken it away. */
+  get #seriesText(): string {
+    return String(this.series ?? '').trim();
   }
 
-  /** What places the body, or null while something is missing. */
-  #source(instant: Date | null): AzimuthSource | null {
-    const state = this.#state;
-    const declination = valueOf(state.declination);
-    if (this.#method === 'body') return instant ? { by: 'body', body: this.#body } : null;
-    if (this.#method === 'altitude') {
-      const altitude = valueOf(state.altitude);
-      if (altitude === undefined || state.declination.state === 'refused') return null;
-      const side = this.side === 'west' ? 'west' : 'east';
-      if (declination !== undefined) return { by: 'altitude', body: null, declination, altitude, side };
-      return instant ? { by: 'altitude', body: this.#body, altitude, side } : null;
-    }
-    if (declination === undefined) return null;
-    const [gha, sha, ghaAries] = [valueOf(state.gha), valueOf(state.sha), valueOf(state.aries)];
-    if (gha !== undefined) return { by: 'hour-angle', gha, declination };
-    return sha !== undefined && ghaAries !== undefined ? { by: 'sidereal-hour-angle', sha, ghaAries, declination } : null;
+  get #gyro(): boolean {
+    return this.compass === 'gyro';
   }
 
   /** The card's deviation: as typed, or by the ship's card for a heading. */
@@ -198,11 +201,11 @@ export class LubberAzimuth extends LubberElement {
     const refused = state.variation.state === 'refused' || state.cardDeviation.state === 'refused';
     const compass = this.#gyro ? ('gyro' as const) : ('magnetic' as const);
     const common = { compass, ...(variation === undefined ? {} : { variation }) };
-    const text = this.series.trim() && date ? readSeries(this.series, date) : null;
+    const text = this.#seriesText !== '' && date ? readSeries(this.series, date) : null;
     if (text) this.#problems = text.problems;
     if (latitude === undefined || longitude === undefined) return;
     const firstShot = text?.shots[0]?.instant ?? null;
-    const source = this.#source(instant ?? firstShot);
+    const source = sourceOf(this.#placing(state), instant ?? firstShot);
     if (!source) return;
     const look = { source, latitude, longitude, instant: instant ?? firstShot };
     if (text && text.shots.length > 0 && source.by !== 'altitude' && !refused) {
@@ -231,6 +234,7 @@ export class LubberAzimuth extends LubberElement {
     const state = this.#state;
     const instant = combinedInstant(state.date, state.time);
     const almanac = this.#method === 'almanac';
+    const byAltitude = this.#method === 'altitude';
     return {
       inputs: {
         method: this.#method,
@@ -242,13 +246,16 @@ export class LubberAzimuth extends LubberElement {
         sha: almanac ? (valueOf(state.sha) ?? null) : null,
         aries: almanac ? (valueOf(state.aries) ?? null) : null,
         declination: valueOf(state.declination) ?? null,
-        altitude: this.#method === 'altitude' ? (valueOf(state.altitude) ?? null) : null,
+        altitude: byAltitude ? (valueOf(state.altitude) ?? null) : null,
+        altitudeOf: byAltitude ? this.#altitudeOf : null,
+        heightOfEye: byAltitude && this.#altitudeOf !== 'true' ? (valueOf(state.heightOfEye) ?? null) : null,
+        side: byAltitude ? this.side : null,
         compass: this.#gyro ? 'gyro' : 'magnetic',
         bearing: valueOf(state.bearing) ?? null,
         heading: valueOf(state.heading) ?? null,
         variation: valueOf(state.variation) ?? null,
         cardDeviation: valueOf(state.cardDeviation) ?? null,
-        series: this.series.trim() || null,
+        series: this.#seriesText || null,
       },
       result,
     };
@@ -265,40 +272,12 @@ export class LubberAzimuth extends LubberElement {
     this.say(this.t('azimuth.now.taken', { body }));
   }
 
-  /** The fields that place the body, by the method chosen. */
-  #placingView(): TemplateResult {
-    const state = this.#state;
-    const field = (name: 'gha' | 'sha' | 'aries' | 'declination' | 'altitude', placeholder = ''): TemplateResult =>
-      fieldView(this, name, azimuthFields[name], state[name], { label: this.t(`azimuth.${name}`), placeholder });
-    if (this.#method === 'body') return bodySelect(this, this.#body);
-    if (this.#method === 'almanac') {
-      return html`${field('gha', this.t('azimuth.gha.instead'))}
-        <div class="pair">${field('sha')} ${field('aries')}</div>
-        ${field('declination')}`;
-    }
-    return html`${bodySelect(this, this.#body)} ${field('altitude')} ${field('declination', this.t('azimuth.declination.body'))}
-    ${choiceView(
-      this,
-      'side',
-      this.t('azimuth.side'),
-      this.side === 'west' ? 'west' : 'east',
-      (['east', 'west'] as const).map((value) => ({ value, label: this.t(`azimuth.side.${value}`) })),
-    )}`;
-  }
-
   #fieldsView(): TemplateResult {
     const state = this.#state;
     const gyro = this.#gyro;
     const byShip = cardDeviationOn(this.ship?.card, valueOf(state.heading));
     return html`<div class="fields">
-      ${choiceView(
-        this,
-        'method',
-        this.t('azimuth.method'),
-        this.#method,
-        methods.map((value) => ({ value, label: this.t(`azimuth.method.${value}`) })),
-      )}
-      ${this.#placingView()} ${placeView(this, state, azimuthFields)} ${whenView(this, state, azimuthFields)}
+      ${placingView(this, this.#placing(state))} ${placeView(this, state, azimuthFields)} ${whenView(this, state, azimuthFields)}
       ${choiceView(
         this,
         'compass',
@@ -317,36 +296,19 @@ export class LubberAzimuth extends LubberElement {
               placeholder: byShip === undefined ? this.t('sight.cardDeviation.none') : formatError(byShip),
             })}
           </div>`}
-      <details ?open=${this.series !== ''}>
+      <details ?open=${this.#seriesText !== ''}>
         <summary>${this.t('azimuth.series')}</summary>
-        ${seriesField(this, this.series, this.#problems)}
+        ${seriesField(this, this.series ?? '', this.#problems)}
       </details>
     </div>`;
   }
 
   #missing(): TemplateResult {
     const state = this.#state;
-    const method = this.#method;
-    const stars = state.sha.state !== 'empty' || state.aries.state !== 'empty';
-    const timed = method === 'body' || (method === 'altitude' && state.declination.state === 'empty');
-    const name = (key: keyof typeof state, label: string, needed: boolean): FieldName => ({ state: state[key], label: this.t(label), needed });
-    const names: FieldName[] = [
-      name('latitude', 'sight.latitude', true),
-      name('longitude', 'sight.longitude', true),
-      name('date', 'sight.date', timed),
-      name('time', 'sight.time', timed),
-      name('bearing', this.#gyro ? 'azimuth.bearing.gyro' : 'azimuth.bearing', !this.series.trim()),
-      name('heading', 'sight.heading', false),
-      name('variation', 'sight.variation', false),
-      name('cardDeviation', 'sight.cardDeviation', false),
-    ];
-    if (method === 'almanac') {
-      names.push(name('gha', 'azimuth.gha', !stars), name('sha', 'azimuth.sha', stars), name('aries', 'azimuth.aries', stars));
-    }
-    if (method !== 'body') names.push(name('declination', 'azimuth.declination', method === 'almanac'));
-    if (method === 'altitude') names.push(name('altitude', 'azimuth.altitude', true));
+    const series = this.#seriesText !== '';
+    const names = neededFields(this, this.#placing(state), state, { gyro: this.#gyro, series });
     return html`${missingView(this, names)}
-    ${method === 'altitude' && this.series.trim() ? html`<p class="waiting">${this.t('azimuth.series.altitude')}</p>` : nothing}`;
+    ${this.#method === 'altitude' && series ? html`<p class="waiting">${this.t('azimuth.series.altitude')}</p>` : nothing}`;
   }
 
   #headline(): TemplateResult {
@@ -372,7 +334,7 @@ export class LubberAzimuth extends LubberElement {
     return html`${this.#series && shown ? seriesTable(this, this.#series) : nothing}
       ${this.#series?.determined && shown ? seriesExplanation(this, this.#series, onRecord) : nothing}
       ${!this.#series && this.#sight && shown ? sightExplanation(this, this.#sight, valueOf(state.bearing) ?? 0, onRecord) : nothing}
-      ${this.#method === 'altitude' || this.locked.includes('body')
+      ${!shown || this.#method === 'altitude' || this.isLocked('body')
         ? nothing
         : html`<details class="no-print" part="bodies">
             <summary>${this.t('azimuth.now')}</summary>

@@ -1,12 +1,37 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
 import { formatAngle, formatBearing, formatNumber } from '../../core/angle/format-angle.js';
 import { bodiesForBearing } from '../../core/sight/bodies-for-bearing.js';
+import type { RankedBody } from '../../core/sight/bodies-for-bearing.js';
 import type { BodyName } from '../../core/sky/body.js';
+import { daylight } from '../../core/sky/daylight.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
 /** More than a watch would choose from only hides the best. */
 const SHOWN = 12;
+
+/** What speaks for a body or against it, in words and the two figures they come from. */
+function whyText(host: LubberElement, { magnitude, azimuthRate, reasons }: RankedBody): string {
+  return host.t('azimuth.now.why', {
+    reasons: reasons.map((reason) => host.t(`azimuth.reason.${reason}`)).join('; '),
+    magnitude: formatNumber(magnitude, 1),
+    rate: formatAngle(Math.abs(azimuthRate), 2),
+  });
+}
+
+function nameView(host: LubberElement, { body }: RankedBody, chosen: BodyName | null, take: (body: BodyName) => void): TemplateResult {
+  if (host.isLocked('body')) return html`${body}`;
+  return html`<button
+    type="button"
+    class="plain"
+    aria-label=${host.t('azimuth.now.take', { body })}
+    aria-current=${body === chosen ? 'true' : nothing}
+    @click=${() => take(body)}
+  >
+    ${body}
+  </button>`;
+}
 
 /** The bodies fit for a bearing now, the best first, each to be taken by one press. */
 export function bodiesView(
@@ -19,40 +44,24 @@ export function bodiesView(
   if (latitude === undefined || longitude === undefined || !instant) return html`<p class="small soft">${host.t('azimuth.now.needs')}</p>`;
   const { sunAltitude, bodies } = bodiesForBearing(latitude, longitude, instant);
   if (bodies.length === 0) return html`<p class="small soft">${host.t('azimuth.now.none')}</p>`;
-  return html`<p class="small soft">${host.t('azimuth.now.sun', { altitude: formatAngle(sunAltitude, 1) })}</p>
+  return html`<p class="small soft">${host.t('azimuth.now.sun', { altitude: formatAngle(sunAltitude, 1), light: host.t(`azimuth.light.${daylight(sunAltitude)}`) })}</p>
     <div class="scroll" tabindex="0" role="region" aria-label=${host.t('azimuth.now')}>
-      <table>
+      <table class="bodies">
         <thead>
           <tr>
             <th scope="col">${host.t('azimuth.now.body')}</th>
             <th scope="col" class="figure">${host.t('azimuth.now.bearing')}</th>
             <th scope="col" class="figure">${host.t('azimuth.now.altitude')}</th>
-            <th scope="col" class="figure">${host.t('azimuth.now.magnitude')}</th>
-            <th scope="col" class="figure">${host.t('azimuth.now.rate')}</th>
-            <th scope="col">${host.t('azimuth.now.why')}</th>
           </tr>
         </thead>
         <tbody>
-          ${bodies.slice(0, SHOWN).map(
+          ${repeat(
+            bodies.slice(0, SHOWN),
+            ({ body }) => body,
             (ranked) => html`<tr class=${ranked.body === chosen ? 'chosen' : ''}>
-              <td>
-                ${host.isLocked('body')
-                  ? ranked.body
-                  : html`<button
-                      type="button"
-                      class="plain"
-                      aria-label=${host.t('azimuth.now.take', { body: ranked.body })}
-                      aria-current=${ranked.body === chosen ? 'true' : nothing}
-                      @click=${() => take(ranked.body)}
-                    >
-                      ${ranked.body}
-                    </button>`}
-              </td>
+              <td>${nameView(host, ranked, chosen, take)} <small>${whyText(host, ranked)}</small></td>
               <td class="figure">${formatBearing(ranked.azimuth)}</td>
               <td class="figure">${formatAngle(ranked.altitude, 1)}</td>
-              <td class="figure">${formatNumber(ranked.magnitude, 1)}</td>
-              <td class="figure">${formatAngle(Math.abs(ranked.azimuthRate), 2)}</td>
-              <td>${ranked.reasons.map((reason) => host.t(`azimuth.reason.${reason}`)).join('; ')}</td>
             </tr>`,
           )}
         </tbody>

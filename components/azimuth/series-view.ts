@@ -37,15 +37,17 @@ const counts = (host: LubberElement, { struck }: ReducedShot): string => host.t(
 
 /** Each bearing reduced to its own error; one that is struck stays, with its reason. */
 export function seriesTable(host: LubberElement, series: BearingSeries | NoSeries): TemplateResult {
+  // Where there is little room, what was typed and what the picture shows is left out.
+  const wide = !host.width.narrow;
   return html`<div class="scroll" tabindex="0" role="region" aria-label=${host.t('azimuth.series')}>
       <table class="series">
         <thead>
           <tr>
             <th scope="col">${host.t('azimuth.series.time')}</th>
             <th scope="col" class="figure">${host.t('azimuth.series.bearing')}</th>
-            <th scope="col" class="figure">${host.t('azimuth.series.head')}</th>
+            ${wide ? html`<th scope="col" class="figure">${host.t('azimuth.series.head')}</th>` : nothing}
             <th scope="col" class="figure">${host.t('azimuth.series.error')}</th>
-            <th scope="col" class="figure">${host.t('azimuth.series.residual')}</th>
+            ${wide ? html`<th scope="col" class="figure">${host.t('azimuth.series.residual')}</th>` : nothing}
             <th scope="col">${host.t('azimuth.series.counts')}</th>
           </tr>
         </thead>
@@ -54,9 +56,9 @@ export function seriesTable(host: LubberElement, series: BearingSeries | NoSerie
             (shot) => html`<tr class=${shot.struck ? 'struck' : ''}>
               <td>${formatTimeOfDay(shot.instant)}</td>
               <td class="figure">${formatBearing(shot.compassBearing)}</td>
-              <td class="figure">${shot.heading === undefined ? '–' : formatBearing(shot.heading)}</td>
+              ${wide ? html`<td class="figure">${shot.heading === undefined ? '–' : formatBearing(shot.heading)}</td>` : nothing}
               <td class="figure">${shot.error === null ? '–' : formatError(shot.error)}</td>
-              <td class="figure">${shot.residual === null ? '–' : formatError(shot.residual)}</td>
+              ${wide ? html`<td class="figure">${shot.residual === null ? '–' : formatError(shot.residual)}</td>` : nothing}
               <td>${counts(host, shot)}</td>
             </tr>`,
           )}

@@ -66,7 +66,48 @@ describe('an azimuth typed by keyboard', () => {
   });
 });
 
+describe('an altitude by the sextant', () => {
+  // The same example, seen from 18 m: dip 0.0293°·√18 = 7.5′ and refraction 0.8′ (Nautical Almanac 1998, direct
+  // computation) by hand make the true 49-30.0 an observed 49-38.3.
+  it('is corrected for dip and refraction: 49-38.3 from 18 m gives 97.7 too', async () => {
+    const element = await fixture<LubberAzimuth>(html`<lubber-azimuth method="altitude" altitude-of="centre"></lubber-azimuth>`);
+    await type(element, 'altitude', '49-38.3');
+    await type(element, 'declination', '20-13.8N');
+    await type(element, 'latitude', '33-24N');
+    await type(element, 'longitude', '0');
+    expect(headline(element)).to.contain('Still needed: Bearing by compass and Height of eye.');
+    await type(element, 'heightOfEye', '18');
+    expect(headline(element)).to.contain('097.7° true');
+    await type(element, 'bearing', '097');
+    expect(element.result && 'corrections' in element.result ? element.result.altitude : 0).to.be.closeTo(49.5, 0.002);
+  });
+
+  it('of a limb needs the body and the time, and says so', async () => {
+    const element = await fixture<LubberAzimuth>(html`<lubber-azimuth
+      method="altitude" altitude-of="lower" altitude="10-12" height-of-eye="18" declination="20-58.5S" latitude="48-17S" longitude="071-42.5W"
+    ></lubber-azimuth>`);
+    expect(headline(element)).to.contain('Still needed: UTC date, UTC time and Bearing by compass.');
+    // Dip 7.5′, refraction 5.4′, semidiameter 16.2′, parallax 0.1′: true altitude 10-15.4; Z from its cosine, by hand 110.1.
+    element.instant = '2026-11-26T10:05:20Z';
+    await element.updateComplete;
+    expect(headline(element)).to.contain('110.1° true');
+  });
+
+  it('is refused far below the horizon', async () => {
+    const element = await fixture<LubberAzimuth>(html`<lubber-azimuth method="altitude" altitude-of="lower" altitude="-3"></lubber-azimuth>`);
+    expect(text(element, '#altitude-problem')).to.contain('outside the range');
+  });
+});
+
 describe('which body now', () => {
+  it('keeps the bearings back with the answer', async () => {
+    const element = await evening();
+    element.answer = 'hidden';
+    await element.updateComplete;
+    expect(root(element).querySelector('details[part=bodies]')).to.equal(null);
+    expect(text(element, '.frame')).not.to.contain('Error');
+  });
+
   it('offers the bodies in sight and takes one by the keyboard', async () => {
     const element = await evening();
     const details = root(element).querySelector<HTMLDetailsElement>('details[part=bodies]');
@@ -81,7 +122,7 @@ describe('which body now', () => {
 
   it('names the best first with its reason', async () => {
     const element = await evening();
-    expect(text(element, 'details[part=bodies] tbody tr')).to.match(/^Moon .* low and slow enough$/);
+    expect(text(element, 'details[part=bodies] tbody tr')).to.match(/^Moon bright; low and slow enough \(magnitude −\d+\.\d, 0\.\d+° a minute\) 0\d\d\.\d° 2\d\.\d°$/);
   });
 });
 
@@ -97,6 +138,41 @@ describe('a series', () => {
     expect(text(element, '.explanation')).to.contain('Mean of 4 of 5 bearings');
     expect(element.result && 'kept' in element.result ? element.result.kept : 0).to.equal(4);
     await assertAccessible(element);
+  });
+
+  it('is drawn with the one struck crossed out', async () => {
+    const element = await evening();
+    element.series = pasted;
+    await element.updateComplete;
+    const picture = root(element).querySelector('.explanation svg');
+    expect(picture?.getAttribute('aria-label')).to.match(/^Errors by time: 4 of 5 bearings lie about their mean, \d\.\d degrees west/);
+    expect(picture?.querySelectorAll('circle').length).to.equal(4);
+    expect(picture?.querySelectorAll('path').length).to.equal(1);
+  });
+
+  it('typed line by line at the keyboard needs no single bearing', async () => {
+    const element = await evening();
+    element.bearing = undefined as unknown as string;
+    const box = root(element).querySelector<HTMLTextAreaElement>('#series');
+    const details = box?.closest('details');
+    if (details) details.open = true;
+    box?.focus();
+    await sendKeys({ type: '195010 265.1 040' });
+    await sendKeys({ press: 'Enter' });
+    await sendKeys({ type: '195105 265.3 040' });
+    await element.updateComplete;
+    expect(text(element, '.explanation')).to.contain('Mean of 2 of 2 bearings');
+    expect(headline(element)).to.contain('Error 5.3° W');
+  });
+
+  it('is gone when the host takes it away', async () => {
+    const element = await evening();
+    element.setAttribute('series', pasted);
+    await element.updateComplete;
+    element.removeAttribute('series');
+    await element.updateComplete;
+    expect(headline(element)).to.contain('Error');
+    expect(root(element).querySelector('table.series')).to.equal(null);
   });
 
   it('says which line is wrong, and keeps it', async () => {
@@ -151,6 +227,36 @@ describe('every state', () => {
     expect(text(element, '#gha-problem')).to.match(/outside the range.*000 to 360/);
     expect(text(element, '#declination-problem')).to.match(/outside the range/);
     expect(headline(element)).to.contain('To be put right: Greenwich hour angle and Declination.');
+  });
+
+  it('locked fields are read-only and the list offers no body', async () => {
+    const element = await evening();
+    element.locked = 'body latitude instant';
+    await element.updateComplete;
+    for (const name of ['latitude', 'date', 'time']) expect(root(element).querySelector<HTMLInputElement>(`#${name}`)?.readOnly, name).to.equal(true);
+    expect(root(element).querySelector<HTMLInputElement>('#longitude')?.readOnly).to.equal(false);
+    expect(root(element).querySelector<HTMLSelectElement>('#body')?.disabled).to.equal(true);
+    expect(root(element).querySelector('details[part=bodies]')).to.equal(null);
+  });
+
+  it('offers an entry to the record book', async () => {
+    const element = await evening();
+    let entry: Readonly<Record<string, unknown>> = {};
+    element.addEventListener('lubber-record-request', (event) => (entry = event.detail.entry));
+    const button = [...root(element).querySelectorAll('button')].find((one) => one.textContent === 'Enter in the record');
+    button?.focus();
+    await sendKeys({ press: 'Enter' });
+    expect(entry).to.include({ method: 'azimuth', placedBy: 'body', body: 'Saturn', bearing: 265, heading: 40, instant: '2026-03-01T19:50:00Z' });
+    expect(() => JSON.stringify(entry)).not.to.throw();
+  });
+
+  it('survives attributes and properties of any kind', async () => {
+    const element = await evening();
+    for (const [name, value] of [['body', 'Nonesuch'], ['method', 'guess'], ['instant', '2100-06-01T00:00:00Z'], ['side', 'up'], ['altitude-of', 'x'], ['bearing', '∞']] as const) {
+      element.setAttribute(name, value);
+      await element.updateComplete;
+      expect(root(element).querySelector('.frame')?.textContent, name).not.to.match(/NaN|undefined|Invalid/);
+    }
   });
 
   it('fires lubber-result for the user alone', async () => {
