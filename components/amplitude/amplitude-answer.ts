@@ -18,8 +18,9 @@ export function cautionsOf(result: AmplitudeSight, where: 'answer' | 'explanatio
 }
 
 /** The error in one line, its split, and what makes it worthless. */
-export function answerView(host: LubberElement, result: AmplitudeSight): TemplateResult {
-  return html`${headlineView(host, result)} ${cautionsView(host, cautionsOf(result, 'answer'))}`;
+export function answerView(host: LubberElement, result: AmplitudeSight, heading: number | undefined): TemplateResult {
+  const cautions = cautionsOf(result, 'answer');
+  return html`${headlineView(host, result, { heading, worthless: cautions.length > 0 })} ${cautionsView(host, cautions)}`;
 }
 
 /** Before a bearing is entered: where the body will be. */

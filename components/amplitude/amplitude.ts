@@ -339,7 +339,7 @@ export class LubberAmplitude extends LubberElement {
       <div class="columns">
         ${this.#fieldsView()}
         <div class="headline">
-          ${result && shown ? answerView(this, result) : nothing}
+          ${result && shown ? answerView(this, result, valueOf(this.#state.heading)) : nothing}
           ${!result && bearing?.determined && shown ? planView(this, bearing, body, this.#expected(bearing.trueBearing)) : nothing}
           ${bearing && !bearing.determined ? html`<p class="waiting wrong">${this.t(`amplitude.none.${bearing.reason}`, { body: capital(body) })}</p>` : nothing}
           ${result || (bearing && !bearing.determined) ? nothing : this.#missing()}

@@ -43,25 +43,40 @@ function variationPart(host: LubberElement, variation: VariationSource): Templat
   return part(host.t('sight.split.variation'), formatError(variation.value), spokenError(variation.value, host.t), remark);
 }
 
+/** How much of the sight the reader should know beside its figures. */
+export interface HeadlineNote {
+  /** Ship's head by the compass, degrees: a deviation belongs to a heading. */
+  readonly heading?: number | undefined;
+  /** A caution makes the error worthless: then no doubt is claimed for it, nor a figure for practice. */
+  readonly worthless?: boolean;
+}
+
 /** The error in one line to be read at arm's length, then what it consists of. */
-export function headlineView(host: LubberElement, result: Headline): TemplateResult {
+export function headlineView(host: LubberElement, result: Headline, { heading, worthless = false }: HeadlineNote = {}): TemplateResult {
   const gyro = result.compass === 'gyro';
   const name = host.t(gyro ? 'sight.gyroError' : 'sight.error');
   const doubt = formatAngle(result.doubt.total, 1);
   const { deviation, cardDeviation, difference } = result;
   const errorPart = (label: string, value: number): TemplateResult => part(host.t(label), formatError(value), spokenError(value, host.t));
   return html`<p class="answer" part="answer">
-      <span class="spoken">${name} ${spokenError(result.error, host.t)}, ± ${doubt}</span>
+      <span class="spoken">${name} ${spokenError(result.error, host.t)}, ${worthless ? host.t('sight.worthless') : `± ${doubt}`}</span>
       <span aria-hidden="true">
         <span class="name">${name}</span> <bdi dir="ltr">${formatError(result.error)}</bdi><small
-          >± ${doubt}, ${host.t('sight.practice', { error: ofPractice(result.error) })}</small
+          >${worthless ? host.t('sight.worthless') : `± ${doubt}, ${host.t('sight.practice', { error: ofPractice(result.error) })}`}</small
         >
       </span>
     </p>
     <dl class="split" part="split">
       ${result.trueBearing === null ? nothing : part(host.t('sight.split.true'), formatBearing(result.trueBearing), formatBearing(result.trueBearing))}
       ${gyro ? nothing : variationPart(host, result.variation)}
-      ${deviation === null ? nothing : errorPart('sight.split.deviation', deviation)}
+      ${deviation === null
+        ? nothing
+        : part(
+            host.t('sight.split.deviation'),
+            formatError(deviation),
+            spokenError(deviation, host.t),
+            heading === undefined ? host.t('sight.split.noHeading') : host.t('sight.split.onHeading', { heading: formatBearing(heading) }),
+          )}
       ${cardDeviation === null ? nothing : errorPart('sight.split.card', cardDeviation)}
       ${difference === null ? nothing : errorPart('sight.split.difference', difference)}
     </dl>`;

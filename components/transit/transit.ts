@@ -342,7 +342,7 @@ export class LubberTransit extends LubberElement {
     const [found, plan] = [this.#found, this.#plan];
     const shown = this.answer === 'shown';
     // Lines begun and not finished do not count yet: what they need is said beside the answer.
-    if (found?.determined) return html`${shown ? headlineView(this, found) : nothing} ${this.#missing()}`;
+    if (found?.determined) return html`${shown ? headlineView(this, found, { heading: valueOf(this.#state.heading) }) : nothing} ${this.#missing()}`;
     if (found) {
       const number = (this.#used[found.index] ?? 0) + 1;
       const line = this.lines.length > 1 ? this.t('transit.line.lead', { number }) : '';

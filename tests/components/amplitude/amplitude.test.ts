@@ -147,6 +147,25 @@ describe('a gyro', () => {
   });
 });
 
+describe('what belongs to the answer', () => {
+  it('names the head a deviation is for, or says that it is missing', async () => {
+    const element = await answered();
+    expect(headline(element)).to.contain('head not entered');
+    element.heading = '040';
+    await element.updateComplete;
+    expect(headline(element)).to.contain('on 040.0° C');
+  });
+
+  // A wrong clock used to stand under a confident figure with its doubt.
+  it('claims no doubt for an error that a caution makes worthless', async () => {
+    const element = await answered();
+    element.time = '16:20';
+    await element.updateComplete;
+    expect(headline(element)).to.contain('not to be used');
+    expect(text(element).split('Working')[0]).not.to.contain('say 9');
+  });
+});
+
 describe('hard places', () => {
   const at = (attributes: Partial<LubberAmplitude>): Promise<LubberAmplitude> =>
     fixture(html`<lubber-amplitude
