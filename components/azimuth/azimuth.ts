@@ -314,7 +314,7 @@ export class LubberAzimuth extends LubberElement {
   #headline(): TemplateResult {
     const bearing = this.#bearing;
     const found = this.#found;
-    if (found) return this.answer === 'shown' ? headlineView(this, found) : html``;
+    if (found) return this.answer === 'shown' ? headlineView(this, found, { heading: valueOf(this.#state.heading) }) : html``;
     if (bearing && !bearing.determined) return html`<p class="waiting wrong">${this.t(`azimuth.none.${bearing.reason}`)}</p>`;
     const plan =
       bearing && this.answer === 'shown'
