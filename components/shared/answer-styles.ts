@@ -19,7 +19,7 @@ export const answerStyles = css`
   .cautions li { padding: 0.4rem 0.75rem; border-inline-start: 3px solid var(--line); margin-block-end: 0.4rem; font-size: 0.92rem; }
   .cautions li.warning { border-inline-start-color: var(--warn); background: var(--warn-paper); color: var(--ink); }
   .standing { margin: 1rem 0 0; border-block-start: 1px solid var(--line); padding-block-start: 0.6rem; }
-  .working { padding-inline-start: 1.4rem; margin: 0.25rem 0 0.75rem; }
+  .working { padding-inline-start: 2rem; margin: 0.25rem 0 0.75rem; }
   .working li { margin-block-end: 0.6rem; color: var(--soft); }
   .working li > span { display: block; font-size: 0.92rem; }
   .working .line { display: flex; flex-wrap: wrap; gap: 0.1rem 0.4rem; align-items: center; color: var(--ink); padding-block: 0.15rem; }
