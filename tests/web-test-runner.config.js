@@ -44,7 +44,8 @@ export default {
   rootDir: fileURLToPath(new URL('..', import.meta.url)),
   files: ['tests/components/**/*.test.ts'],
   nodeResolve: { exportConditions: ['production', 'default'] },
-  concurrency: 2,
+  // One page at a time: a page in the background gets no animation frame, and what waits for one hangs.
+  concurrency: 1,
   testsFinishTimeout: 180000,
   testFramework: { config: { timeout: 30000 } },
   reporters: [summaryReporter(), countReporter()],
