@@ -26,7 +26,7 @@ interface ErrorModel {
 }
 
 // Source: the error model in section 3 of the WMM2025, WMM2020 and WMM2015 technical reports,
-// in agreeing transcriptions of them. The programs NCEI gave out with the models differ in
+// in agreeing copies of them. The programs NCEI gave out with the models differ in
 // a few places: 145 for f in 2020, and 0.24 and 5432 for the variation in 2015. The reports
 // derive their figures, so they are followed.
 const of2025: ErrorModel = {
