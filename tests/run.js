@@ -46,7 +46,7 @@ function testFiles(folder) {
     .sort();
 }
 
-const inNode = (folder) => tests(process.execPath, ['--import', 'tsx', 'tests/run-in-node.js', ...testFiles(folder)]);
+const inNode = (folder) => tests(process.execPath, ['--import', 'tsx', '--import', './tests/support/seed.js', 'tests/run-in-node.js', ...testFiles(folder)]);
 
 const parts = {
   types: async () => {
