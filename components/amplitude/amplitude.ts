@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
-import { formatError } from '../../core/angle/format-angle.js';
 import { amplitudeBearing, amplitudeSight } from '../../core/sight/amplitude-sight.js';
 import type { AmplitudeBearing, AmplitudeSight, CompassKind, NoAmplitude } from '../../core/sight/amplitude-sight.js';
 import { bodyNamed } from '../../core/sky/body.js';
@@ -12,6 +11,7 @@ import { answerStyles } from '../shared/answer-styles.js';
 import { bodySelect } from '../shared/body-select.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
 import { choiceView } from '../shared/choice-view.js';
+import { compassChoice, headAndSplitView } from '../shared/compass-view.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
@@ -258,7 +258,6 @@ export class LubberAmplitude extends LubberElement {
     const state = this.#state;
     const gyro = this.#compass === 'gyro';
     const body = this.#bodyInWords;
-    const byShip = cardDeviationOn(this.ship?.card, valueOf(state.heading));
     return html`<div class="fields">
       ${bodySelect(this, this.#body)}
       ${placeView(this, state, fields)}
@@ -273,24 +272,9 @@ export class LubberAmplitude extends LubberElement {
       )}
       ${momentRule(this, this.#body, this.#moment, valueOf(state.heightOfEye))}
       ${fieldView(this, 'heightOfEye', fields.heightOfEye, state.heightOfEye, { label: this.t('sight.heightOfEye') })}
-      ${choiceView(
-        this,
-        'compass',
-        this.t('sight.compass'),
-        this.#compass,
-        (['magnetic', 'gyro'] as const).map((value) => ({ value, label: this.t(`sight.compass.${value}`) })),
-      )}
+      ${compassChoice(this, gyro)}
       ${fieldView(this, 'bearing', bearingField(gyro ? 'G' : 'C'), state.bearing, { label: this.t(gyro ? 'sight.bearing.gyro' : 'sight.bearing', { body }) })}
-      ${fieldView(this, 'heading', bearingField(gyro ? 'G' : 'C'), state.heading, { label: this.t(gyro ? 'sight.heading.gyro' : 'sight.heading') })}
-      ${gyro
-        ? nothing
-        : html`<div class="pair">
-            ${fieldView(this, 'variation', fields.variation, state.variation, { label: this.t('sight.variation'), placeholder: this.t('sight.variation.model') })}
-            ${fieldView(this, 'cardDeviation', fields.cardDeviation, state.cardDeviation, {
-              label: this.t('sight.cardDeviation'),
-              placeholder: byShip === undefined ? this.t('sight.cardDeviation.none') : formatError(byShip),
-            })}
-          </div>`}
+      ${headAndSplitView(this, gyro, state)}
     </div>`;
   }
 

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
-import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
+import { formatAngle, formatBearing } from '../../core/angle/format-angle.js';
 import { azimuthBearing } from '../../core/sight/azimuth-bearing.js';
 import type { AzimuthBearing, NoAzimuth } from '../../core/sight/azimuth-bearing.js';
 import { azimuthSight } from '../../core/sight/azimuth-sight.js';
@@ -13,7 +13,7 @@ import type { BodyName } from '../../core/sky/body.js';
 import { formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
-import { choiceView } from '../shared/choice-view.js';
+import { compassChoice, headAndSplitView } from '../shared/compass-view.js';
 import { valueOf } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import { headlineView } from '../shared/headline-view.js';
@@ -275,27 +275,11 @@ export class LubberAzimuth extends LubberElement {
   #fieldsView(): TemplateResult {
     const state = this.#state;
     const gyro = this.#gyro;
-    const byShip = cardDeviationOn(this.ship?.card, valueOf(state.heading));
     return html`<div class="fields">
       ${placingView(this, this.#placing(state))} ${placeView(this, state, azimuthFields)} ${whenView(this, state, azimuthFields)}
-      ${choiceView(
-        this,
-        'compass',
-        this.t('sight.compass'),
-        gyro ? 'gyro' : 'magnetic',
-        (['magnetic', 'gyro'] as const).map((value) => ({ value, label: this.t(`sight.compass.${value}`) })),
-      )}
+      ${compassChoice(this, gyro)}
       ${fieldView(this, 'bearing', bearingField(gyro ? 'G' : 'C'), state.bearing, { label: this.t(gyro ? 'azimuth.bearing.gyro' : 'azimuth.bearing') })}
-      ${fieldView(this, 'heading', bearingField(gyro ? 'G' : 'C'), state.heading, { label: this.t(gyro ? 'sight.heading.gyro' : 'sight.heading') })}
-      ${gyro
-        ? nothing
-        : html`<div class="pair">
-            ${fieldView(this, 'variation', azimuthFields.variation, state.variation, { label: this.t('sight.variation'), placeholder: this.t('sight.variation.model') })}
-            ${fieldView(this, 'cardDeviation', azimuthFields.cardDeviation, state.cardDeviation, {
-              label: this.t('sight.cardDeviation'),
-              placeholder: byShip === undefined ? this.t('sight.cardDeviation.none') : formatError(byShip),
-            })}
-          </div>`}
+      ${headAndSplitView(this, gyro, state)}
       <details ?open=${this.#seriesText !== ''}>
         <summary>${this.t('azimuth.series')}</summary>
         ${seriesField(this, this.series ?? '', this.#problems)}

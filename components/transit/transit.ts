@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { formatBearing, formatError } from '../../core/angle/format-angle.js';
+import { formatBearing } from '../../core/angle/format-angle.js';
 import { transitLine } from '../../core/sight/transit-line.js';
 import type { TrueLine } from '../../core/sight/transit-line.js';
 import { transitSight } from '../../core/sight/transit-sight.js';
@@ -9,10 +9,9 @@ import type { NoTransit, Sighting, TransitObservation, TransitSight } from '../.
 import { formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
-import { choiceView } from '../shared/choice-view.js';
+import { compassChoice, headAndSplitView } from '../shared/compass-view.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldInput, FieldState } from '../shared/field.js';
-import { fieldView } from '../shared/field-view.js';
 import { headlineView } from '../shared/headline-view.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
@@ -285,15 +284,8 @@ export class LubberTransit extends LubberElement {
   #fieldsView(): TemplateResult {
     const state = this.#state;
     const gyro = this.#gyro;
-    const byCard = this.#byCard();
     return html`<div class="fields">
-      ${choiceView(
-        this,
-        'compass',
-        this.t('sight.compass'),
-        gyro ? 'gyro' : 'magnetic',
-        (['magnetic', 'gyro'] as const).map((value) => ({ value, label: this.t(`sight.compass.${value}`) })),
-      )}
+      ${compassChoice(this, gyro)}
       ${this.lines.map(({ kind }, index) =>
         lineView(this, {
           index,
@@ -306,16 +298,7 @@ export class LubberTransit extends LubberElement {
         }),
       )}
       ${this.isLocked('marks') ? nothing : html`<p class="field no-print"><button type="button" id="add-line" @click=${() => this.#add()}>${this.t('transit.add')}</button></p>`}
-      ${fieldView(this, 'heading', bearingField(gyro ? 'G' : 'C'), state.heading, { label: this.t(gyro ? 'sight.heading.gyro' : 'sight.heading') })}
-      ${gyro
-        ? nothing
-        : html`<div class="pair">
-            ${fieldView(this, 'variation', fields.variation, state.variation, { label: this.t('sight.variation'), placeholder: this.t('sight.variation.model') })}
-            ${fieldView(this, 'cardDeviation', fields.cardDeviation, state.cardDeviation, {
-              label: this.t('sight.cardDeviation'),
-              placeholder: byCard === undefined ? this.t('sight.cardDeviation.none') : formatError(byCard),
-            })}
-          </div>`}
+      ${headAndSplitView(this, gyro, state)}
       <h3>${this.t('transit.ship')}</h3>
       <p class="hint why">${this.t('transit.ship.hint')}</p>
       ${placeView(this, state, fields)} ${whenView(this, state, fields)}

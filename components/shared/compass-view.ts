@@ -1,0 +1,40 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatError } from '../../core/angle/format-angle.js';
+import { cardDeviationOn } from './card-deviation.js';
+import { choiceView } from './choice-view.js';
+import { valueOf } from './field.js';
+import type { FieldState } from './field.js';
+import { fieldView } from './field-view.js';
+import type { LubberElement } from './lubber-element.js';
+import { bearingField, errorField } from './trade-fields.js';
+
+/** Which compass the bearing was read from. */
+export function compassChoice(host: LubberElement, gyro: boolean): TemplateResult {
+  return choiceView(
+    host,
+    'compass',
+    host.t('sight.compass'),
+    gyro ? 'gyro' : 'magnetic',
+    (['magnetic', 'gyro'] as const).map((value) => ({ value, label: host.t(`sight.compass.${value}`) })),
+  );
+}
+
+/** Ship's head, and for a magnetic compass what splits its error: variation and the card's deviation. */
+export function headAndSplitView(
+  host: LubberElement,
+  gyro: boolean,
+  state: { readonly heading: FieldState<number>; readonly variation: FieldState<number>; readonly cardDeviation: FieldState<number> },
+): TemplateResult {
+  const byShip = cardDeviationOn(host.ship?.card, valueOf(state.heading));
+  return html`${fieldView(host, 'heading', bearingField(gyro ? 'G' : 'C'), state.heading, { label: host.t(gyro ? 'sight.heading.gyro' : 'sight.heading') })}
+  ${gyro
+    ? nothing
+    : html`<div class="pair">
+        ${fieldView(host, 'variation', errorField, state.variation, { label: host.t('sight.variation'), placeholder: host.t('sight.variation.model') })}
+        ${fieldView(host, 'cardDeviation', errorField, state.cardDeviation, {
+          label: host.t('sight.cardDeviation'),
+          placeholder: byShip === undefined ? host.t('sight.cardDeviation.none') : formatError(byShip),
+        })}
+      </div>`}`;
+}
