@@ -9,7 +9,12 @@ export interface CivilDate {
   readonly day: number;
 }
 
-const MONTHS = ['JAN', 'FEB', 'MAR', 'APR', 'MAY', 'JUN', 'JUL', 'AUG', 'SEP', 'OCT', 'NOV', 'DEC'];
+const MONTHS = ['JANUARY', 'FEBRUARY', 'MARCH', 'APRIL', 'MAY', 'JUNE', 'JULY', 'AUGUST', 'SEPTEMBER', 'OCTOBER', 'NOVEMBER', 'DECEMBER'];
+
+/** The month a name or its beginning of three letters or more stands for, from 1; 0 for none. */
+function monthNamed(name: string): number {
+  return MONTHS.findIndex((month) => month.startsWith(name)) + 1;
+}
 
 function checked(year: number, month: number, day: number): Reading<CivilDate> {
   if (year < 1900 || year > 2100) return refused('out-of-range');
@@ -29,7 +34,7 @@ export function parseDate(text: string): Reading<CivilDate> {
   if (iso) return checked(Number(iso[1]), Number(iso[2]), Number(iso[3]));
   const named = /^(\d{1,2})[ .-]*([A-Z]{3,9})[ .,-]*(\d{4})$/.exec(plain);
   if (named) {
-    const month = MONTHS.indexOf((named[2] ?? '').slice(0, 3)) + 1;
+    const month = monthNamed(named[2] ?? '');
     return month === 0 ? refused('not-understood') : checked(Number(named[3]), month, Number(named[1]));
   }
   const dotted = /^(\d{1,2})\. ?(\d{1,2})\. ?(\d{4})$/.exec(plain);
