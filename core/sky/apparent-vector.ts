@@ -1,12 +1,10 @@
 import { isStar } from './body.js';
 import type { BodyName, PlanetName } from './body.js';
 import type { Ephemeris } from './ephemeris.js';
+import { LIGHT } from './light.js';
 import { starDirection } from './star-direction.js';
 import { add, length, scale, subtract, unit } from './vector.js';
 import type { Vector } from './vector.js';
-
-/** Speed of light, astronomical units a day. */
-const LIGHT = 173.1446326846693;
 
 export interface ApparentVector {
   /** Unit vector in the true equator and equinox of date, geocentric, apparent. */
@@ -51,7 +49,7 @@ export function apparentVector(body: BodyName, ephemeris: Ephemeris): ApparentVe
   if (body === 'Moon') {
     // The Moon shares the Earth's way round the Sun: no aberration of it.
     const fromEarth = ephemeris.moon();
-    return seen(fromEarth, unit(fromEarth), ephemeris);
+    return { direction: unit(fromEarth), distance: length(fromEarth), distanceFromSun: null };
   }
   const { fromEarth, distanceFromSun } = planetAsSeen(body, ephemeris);
   return seen(fromEarth, aberrated(fromEarth, ephemeris), ephemeris, distanceFromSun);

@@ -1,15 +1,29 @@
-import { AstroTime, Body, GeoMoon, HelioVector, RotateVector, Rotation_EQJ_EQD, SiderealTime, Vector as TimedVector } from 'astronomy-engine';
 import { terrestrialMinusUtc } from '../time/terrestrial-time.js';
 import type { PlanetName } from './body.js';
+import { earthAxisAt } from './earth-axis.js';
+import { earthSeries } from './earth-series.js';
+import { jupiterSeries } from './jupiter-series.js';
+import { LIGHT } from './light.js';
+import { marsSeries } from './mars-series.js';
+import { moonSeries } from './moon-series.js';
+import { orbitPlace } from './orbit-place.js';
+import { saturnSeries } from './saturn-series.js';
+import type { OrbitSeries } from './series.js';
+import { length, scale, subtract } from './vector.js';
 import type { Vector } from './vector.js';
+import { venusSeries } from './venus-series.js';
 
 const SECONDS_PER_DAY = 86400;
+const DAYS_PER_CENTURY = 36525;
+const J2000 = Date.UTC(2000, 0, 1, 12);
 /** Half the span over which the Earth's velocity is taken, days: short beside a month, long beside rounding. */
 const VELOCITY_SPAN = 0.1;
 
+const orbits: Readonly<Record<PlanetName, OrbitSeries>> = { Venus: venusSeries, Mars: marsSeries, Jupiter: jupiterSeries, Saturn: saturnSeries };
+
 /**
- * What astronomy-engine knows of one instant. Vectors are in astronomical units and days
- * and in the mean equator and equinox of J2000.0, unless said otherwise.
+ * The Sun, the Moon and the planets at one instant. Vectors are in astronomical units and
+ * days and in the mean equator and equinox of J2000.0, unless said otherwise.
  */
 export interface Ephemeris {
   /** Julian years of terrestrial time since J2000.0. */
@@ -21,47 +35,48 @@ export interface Ephemeris {
   readonly earthVelocity: Vector;
   /** A planet from the Sun, as it was some days earlier. */
   planet(name: PlanetName, daysEarlier: number): Vector;
-  /** The Moon from the Earth, as its light arrives: the theory has the light time in it. */
+  /** The Moon from the Earth as its light arrives, in the true equator and equinox of date. */
   moon(): Vector;
-  /** The same vector in the true equator and equinox of date. */
+  /** A vector in the true equator and equinox of date. */
   toEquatorOfDate(vector: Vector): Vector;
 }
 
 /**
- * A time of the library whose dynamical part is ours: its own ΔT is some five seconds too
- * large in 2025, the setter of it is global, and the constructor from terrestrial time
- * may search for ever where its two scales round differently.
+ * From the ecliptic of VSOP87 to the mean equator of J2000.0, which lies 0.09″ aside of it.
+ * Source: Bretagnon and Francou 1988, eq. 3 (from memory).
  */
-function timeOf(ut: number, tt: number): AstroTime {
-  const time = new AstroTime(ut);
-  time.tt = tt;
-  return time;
+function equatorial([x, y, z]: Vector): Vector {
+  return [
+    x + 0.00000044036 * y - 0.000000190919 * z,
+    -0.000000479966 * x + 0.917482137087 * y - 0.397776982902 * z,
+    0.397776982902 * y + 0.917482137087 * z,
+  ];
 }
 
-function coordinates({ x, y, z }: TimedVector): Vector {
-  return [x, y, z];
+/** A body from the Sun at a terrestrial time in days since J2000.0. */
+function heliocentric(orbit: OrbitSeries, days: number): Vector {
+  return equatorial(orbitPlace(orbit, days / DAYS_PER_CENTURY));
 }
 
-function heliocentric(body: Body, tt: number): Vector {
-  return coordinates(HelioVector(body, timeOf(tt, tt)));
+/** The Moon where it was when the light left it, 1.3 s ago. */
+function moonAsSeen(days: number): Vector {
+  const delay = length(orbitPlace(moonSeries, days / DAYS_PER_CENTURY)) / LIGHT;
+  return orbitPlace(moonSeries, (days - delay) / DAYS_PER_CENTURY);
 }
 
 /** The ephemeris of an instant. Costs some tens of microseconds; the bodies are asked for one by one. */
 export function ephemerisAt(instant: Date): Ephemeris {
-  const { ut } = new AstroTime(instant);
+  const ut = (instant.getTime() - J2000) / (1000 * SECONDS_PER_DAY);
   const tt = ut + terrestrialMinusUtc(instant) / SECONDS_PER_DAY;
-  const time = timeOf(ut, tt);
-  const rotation = Rotation_EQJ_EQD(time);
-  const before = heliocentric(Body.Earth, tt - VELOCITY_SPAN);
-  const after = heliocentric(Body.Earth, tt + VELOCITY_SPAN);
-  const speed = (axis: 0 | 1 | 2): number => (after[axis] - before[axis]) / (2 * VELOCITY_SPAN);
+  const axis = earthAxisAt(ut, tt / DAYS_PER_CENTURY);
+  const [before, after] = [heliocentric(earthSeries, tt - VELOCITY_SPAN), heliocentric(earthSeries, tt + VELOCITY_SPAN)];
   return {
     years: tt / 365.25,
-    ghaAries: SiderealTime(time) * 15,
-    earth: heliocentric(Body.Earth, tt),
-    earthVelocity: [speed(0), speed(1), speed(2)],
-    planet: (name, daysEarlier) => heliocentric(Body[name], tt - daysEarlier),
-    moon: () => coordinates(GeoMoon(time)),
-    toEquatorOfDate: ([x, y, z]) => coordinates(RotateVector(rotation, new TimedVector(x, y, z, time))),
+    ghaAries: axis.ghaAries,
+    earth: heliocentric(earthSeries, tt),
+    earthVelocity: scale(subtract(after, before), 1 / (2 * VELOCITY_SPAN)),
+    planet: (name, daysEarlier) => heliocentric(orbits[name], tt - daysEarlier),
+    moon: () => axis.fromEcliptic(moonAsSeen(tt)),
+    toEquatorOfDate: axis.fromJ2000,
   };
 }

@@ -10,11 +10,11 @@ import type { GeographicalPosition } from './sky-at.js';
  * `horizontalParallax` and `semidiameter` (0 for stars), all in degrees.
  * Any spelling `bodyNamed` reads will do. Throws `RangeError` naming `body`, or `instant`
  * outside 1900-01-01 to 2100-01-01.
- * Good to 0.05′ (Sun, Moon), 0.35′ (planets) and 0.01′ (stars; Rigil Kentaurus, a binary,
- * 0.15′) from 1990 to 2035, were UT1 = UTC. It is so within 0.9 s, 0.2′ of hour angle,
+ * Good to 0.02′ (Sun), 0.05′ (Moon), 0.1′ (planets) and 0.01′ (stars; Rigil Kentaurus, a
+ * binary, 0.15′), were UT1 = UTC. It is so within 0.9 s, 0.2′ of hour angle,
  * while leap seconds are added; what it will be later in the century nobody knows.
- * Source: VSOP87 and the lunar theory as astronomy-engine abridges them; stars by the
- * catalogue beside.
+ * Source: VSOP87, ELP/MPP02, precession of IAU 2006 and nutation of IAU 1980, abridged;
+ * stars by the catalogue beside.
  */
 export function geographicalPosition(body: BodyName, instant: Date): GeographicalPosition {
   const named = checkBody(body);

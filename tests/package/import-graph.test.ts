@@ -139,7 +139,6 @@ describe('the import graph', () => {
   });
 
   for (const [name, only] of [
-    ['astronomy-engine', 'core/sky/ephemeris.ts'],
     ['geographiclib-geodesic', 'core/sight/geodesic-line.ts'],
     ['uplot', 'components/shared/chart-controller.ts'],
   ] as const) {

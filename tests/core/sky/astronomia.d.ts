@@ -6,6 +6,13 @@ declare module 'astronomia/data/*' {
 declare module 'astronomia/planetposition' {
   export class Planet {
     constructor(series: object);
+    position2000(jde: number): { lon: number; lat: number; range: number };
+  }
+}
+declare module 'astronomia/elp' {
+  export class Moon {
+    constructor(series: object);
+    position(jde: number): { lon: number; lat: number; range: number };
   }
 }
 declare module 'astronomia/elliptic' {

@@ -29,7 +29,7 @@ export function bodyOf({ body }: { body: string }): BodyName {
 /** What the bodies are asked to reach, minutes of arc; Rigil Kentaurus is a binary, its reference good to 8″ only. */
 export function allowed(body: BodyName): number {
   if (body === 'Rigil Kentaurus') return 0.15;
-  return { Sun: 0.05, Moon: 0.15, planet: 0.35, star: 0.01 }[kindOf(body)];
+  return { Sun: 0.015, Moon: 0.05, planet: 0.08, star: 0.01 }[kindOf(body)];
 }
 
 /** Keeps the worst value of each kind, to be told after the test. */
