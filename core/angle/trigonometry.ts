@@ -45,6 +45,11 @@ export function cosDegrees(degrees: number): number {
   return (quadrant === 1 || quadrant === 2 ? -along : along) + 0;
 }
 
+/** Cosine of an angle in degrees without the exact quadrants, half as costly: for sums of hundreds of waves. */
+export function cosOfWave(degrees: number): number {
+  return Math.cos(degrees / DEGREES_PER_RADIAN);
+}
+
 /** Tangent of an angle in degrees, exact at every multiple of 45°; ±Infinity at odd multiples of 90°, never -0. */
 export function tanDegrees(degrees: number): number {
   const sine = sinDegrees(degrees);

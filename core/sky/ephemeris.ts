@@ -8,8 +8,9 @@ import { marsSeries } from './mars-series.js';
 import { moonSeries } from './moon-series.js';
 import { orbitPlace } from './orbit-place.js';
 import { saturnSeries } from './saturn-series.js';
+import { seriesAt } from './series.js';
 import type { OrbitSeries } from './series.js';
-import { length, scale, subtract } from './vector.js';
+import { scale, subtract } from './vector.js';
 import type { Vector } from './vector.js';
 import { venusSeries } from './venus-series.js';
 
@@ -60,7 +61,7 @@ function heliocentric(orbit: OrbitSeries, days: number): Vector {
 
 /** The Moon where it was when the light left it, 1.3 s ago. */
 function moonAsSeen(days: number): Vector {
-  const delay = length(orbitPlace(moonSeries, days / DAYS_PER_CENTURY)) / LIGHT;
+  const delay = seriesAt(moonSeries.distance, days / DAYS_PER_CENTURY) / LIGHT;
   return orbitPlace(moonSeries, (days - delay) / DAYS_PER_CENTURY);
 }
 

@@ -1,4 +1,4 @@
-import { cosDegrees } from '../angle/trigonometry.js';
+import { cosOfWave } from '../angle/trigonometry.js';
 
 /**
  * One coordinate of an orbit as the theories of the planets and the Moon write it: by power
@@ -25,7 +25,7 @@ export function seriesAt({ unit, powers }: Series, century: number): number {
     const figures = powers[power] as readonly [number, ...number[]];
     let waves = 0;
     for (let index = figures.length - 3; index > 0; index -= 3) {
-      waves += (figures[index] as number) * cosDegrees((figures[index + 1] as number) + (figures[index + 2] as number) * century);
+      waves += (figures[index] as number) * cosOfWave((figures[index + 1] as number) + (figures[index + 2] as number) * century);
     }
     value = value * century + figures[0] + waves * unit;
   }
