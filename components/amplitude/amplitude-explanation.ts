@@ -26,7 +26,7 @@ export function explanationView(
         { bearing: result.trueBearing, label: host.t('sight.mark.true'), kind: 'body', height: result.centreHeight },
         { bearing: compassBearing, label: host.t(`sight.mark.${result.compass === 'gyro' ? 'gyro' : 'compass'}`), kind: 'reading' },
       ],
-      host.t('sight.error').toLowerCase(),
+      host.t('sight.mark.error'),
       pictureText(host, result, compassBearing, body),
       host.width.narrow ? RIBBON_WIDTH.narrow : RIBBON_WIDTH.wide,
     )}

@@ -31,7 +31,6 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.plan': '{body} {side}, {bearing} true, {amplitude}.',
   'amplitude.expected': 'By compass look near {bearing}: variation {variation}, deviation by the card {deviation}.',
   'amplitude.expected.undeviated': 'By compass look near {bearing}, before deviation: variation {variation}.',
-  'amplitude.plan.hint': 'Enter the bearing read from the compass to get its error.',
   'amplitude.none.pole': 'At the pole every direction is south or north: there is no amplitude.',
   'amplitude.none.stays above': '{body} does not set here on this day: it stays above this altitude. Take an azimuth instead.',
   'amplitude.none.stays below': '{body} does not rise here on this day: it stays below this altitude. Take another body.',
@@ -62,7 +61,4 @@ export const amplitudeMessages: Catalogue = {
   'caution.steep-horizon':
     'The body crosses the horizon at a slant here: a tenth of a degree of altitude moves the bearing {effect}. An azimuth of a body higher up is the better check.',
   'caution.star-on-horizon': 'Stars are rarely seen on the visible horizon itself; an azimuth at 5 to 30 degrees is surer.',
-  'caution.clock': 'This time is {difference} {direction} the clock of this device.',
-  'caution.clock.ahead': 'ahead of',
-  'caution.clock.behind': 'behind',
 };

@@ -8,6 +8,7 @@ import type { BodyName } from '../../core/sky/body.js';
 import type { HorizonMoment } from '../../core/sky/horizon-altitude.js';
 import { formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
+import { bodyInWords } from '../shared/body-name.js';
 import { bodySelect } from '../shared/body-select.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
 import { choiceView } from '../shared/choice-view.js';
@@ -210,9 +211,7 @@ export class LubberAmplitude extends LubberElement {
 
   /** The body as it stands in a sentence. */
   get #bodyInWords(): string {
-    const key = `body.${this.#body}`;
-    const text = this.t(key);
-    return text === key ? this.#body : text;
+    return bodyInWords(this, this.#body);
   }
 
   #next(event: 'rising' | 'setting'): void {

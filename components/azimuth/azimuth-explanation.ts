@@ -19,7 +19,7 @@ function picture(host: LubberElement, trueBearing: number, compassBearing: numbe
       { bearing: trueBearing, label: host.t('sight.mark.true'), kind: 'body', height: 1.2 },
       { bearing: compassBearing, label: host.t(gyro ? 'sight.mark.gyro' : 'sight.mark.compass'), kind: 'reading' },
     ],
-    host.t('sight.error').toLowerCase(),
+    host.t('sight.mark.error'),
     host.t('azimuth.picture', { true: formatBearing(trueBearing), compass: formatBearing(compassBearing), error: spokenError(error, host.t) }),
     host.width.narrow ? RIBBON_WIDTH.narrow : RIBBON_WIDTH.wide,
   );

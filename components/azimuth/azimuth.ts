@@ -12,6 +12,7 @@ import { bodyNamed } from '../../core/sky/body.js';
 import type { BodyName } from '../../core/sky/body.js';
 import { formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
+import { bodyName } from '../shared/body-name.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
 import { compassChoice, headAndSplitView } from '../shared/compass-view.js';
 import { valueOf } from '../shared/field.js';
@@ -269,7 +270,7 @@ export class LubberAzimuth extends LubberElement {
   #take(body: BodyName): void {
     this.change('body', body);
     this.change('method', 'body');
-    this.say(this.t('azimuth.now.taken', { body }));
+    this.say(this.t('azimuth.now.taken', { body: bodyName(this, body) }));
   }
 
   #fieldsView(): TemplateResult {

@@ -6,6 +6,7 @@ import { bodiesForBearing } from '../../core/sight/bodies-for-bearing.js';
 import type { RankedBody } from '../../core/sight/bodies-for-bearing.js';
 import type { BodyName } from '../../core/sky/body.js';
 import { daylight } from '../../core/sky/daylight.js';
+import { bodyName } from '../shared/body-name.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
 /** More than a watch would choose from only hides the best. */
@@ -21,15 +22,15 @@ function whyText(host: LubberElement, { magnitude, azimuthRate, reasons }: Ranke
 }
 
 function nameView(host: LubberElement, { body }: RankedBody, chosen: BodyName | null, take: (body: BodyName) => void): TemplateResult {
-  if (host.isLocked('body')) return html`${body}`;
+  if (host.isLocked('body')) return html`${bodyName(host, body)}`;
   return html`<button
     type="button"
     class="plain"
-    aria-label=${host.t('azimuth.now.take', { body })}
+    aria-label=${host.t('azimuth.now.take', { body: bodyName(host, body) })}
     aria-current=${body === chosen ? 'true' : nothing}
     @click=${() => take(body)}
   >
-    ${body}
+    ${bodyName(host, body)}
   </button>`;
 }
 

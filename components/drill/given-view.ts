@@ -4,6 +4,7 @@ import { formatBearing, formatLongitude } from '../../core/angle/format-angle.js
 import type { Column, Given, GivenValue } from '../../core/drill/exercise.js';
 import { quantity } from '../../core/working/quantity.js';
 import type { Quantity } from '../../core/working/quantity.js';
+import { bodyName } from '../shared/body-name.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { quantityText } from '../shared/quantity-text.js';
 import { signedText } from './answer-text.js';
@@ -27,10 +28,7 @@ function cellText({ code, unit }: Column, value: number): string {
 }
 
 function wordText(host: LubberElement, word: string): string {
-  // Planets and stars have one name in all languages of the trade.
-  const key = `drill.word.${word}`;
-  const text = host.t(key);
-  return text === key ? word.replace('body.', '') : text;
+  return word.startsWith('body.') ? bodyName(host, word.slice('body.'.length)) : host.t(`drill.word.${word}`);
 }
 
 function shortText(host: LubberElement, code: string, value: Exclude<GivenValue, { is: 'table' }>): string {

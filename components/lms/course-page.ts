@@ -4,6 +4,7 @@
  * `data-lubber-lms`. Links marked `data-lubber-alone` are taken away where a platform has its
  * own, and `data-lubber-return` leads back to it.
  */
+import { translate } from '../shared/catalogue.js';
 import { connectCmi5 } from './cmi5.js';
 import type { LmsConnection, LmsOptions, LmsStatus } from './connection.js';
 import { lmsMessages } from './lms-messages.js';
@@ -12,7 +13,7 @@ import { connectScorm } from './scorm.js';
 function tell(status: LmsStatus): void {
   for (const place of document.querySelectorAll<HTMLElement>('[data-lubber-lms]')) {
     place.dataset['status'] = status;
-    place.textContent = lmsMessages[status];
+    place.textContent = translate(document.documentElement.lang, lmsMessages, `lms.${status}`);
   }
   if (status === 'none') return;
   for (const link of document.querySelectorAll<HTMLElement>('[data-lubber-alone]')) link.hidden = true;

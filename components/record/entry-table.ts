@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { MagneticCompass, RecordEntry } from '../../core/record/entry.js';
 import { entryMarks } from '../../core/record/entry-marks.js';
+import { bodyName } from '../shared/body-name.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { bearingText, errorText, filledFields, shortInstant } from './entry-text.js';
 
@@ -46,7 +47,7 @@ function columnsFor(compass: MagneticCompass): readonly Column[] {
 /** What was observed, in one cell: a body, an event, or that there was nothing to see. */
 function what(host: LubberElement, entry: RecordEntry): string {
   const kind = entry.kind === 'correction' ? (entry.replacement ?? 'correction') : entry.kind;
-  if (kind === 'observation') return entry.target || host.t(`record.kind.${entry.kind}`);
+  if (kind === 'observation') return bodyName(host, entry.target) || host.t(`record.kind.${entry.kind}`);
   return kind === 'event' && entry.event !== null ? host.t(`record.event.${entry.event}`) : host.t(`record.kind.${kind}`);
 }
 

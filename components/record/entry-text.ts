@@ -1,6 +1,7 @@
 import { formatAngle, formatBearing, formatError, formatLatitude, formatLongitude, formatNumber } from '../../core/angle/format-angle.js';
 import type { EntryFields, RecordEntry } from '../../core/record/entry.js';
 import { entryFields } from '../../core/record/entry-fields.js';
+import { bodyName } from '../shared/body-name.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
 /** Day and time of an instant as they stand in a table: `2026-11-26`, `08:52`. */
@@ -38,6 +39,7 @@ export function fieldInWords(host: LubberElement, entry: RecordEntry, name: keyo
     name as 'kind'
   ];
   if (group) return host.t(`${group}.${value}`);
+  if (name === 'target') return bodyName(host, value);
   return name === 'instant' ? value.replace('T', ' ').replace('Z', '') : value;
 }
 

@@ -91,6 +91,6 @@ export function timeChart(host: LubberElement, judgement: RecordJudgement, width
         : nothing}
       ${points.map(({ difference }, place) => dot(x(times[place] as number), y(difference), place >= points.length - 10))}
     </svg>
-    <figcaption>○ ${host.t('record.numbers.difference').toLowerCase()}, ● ${host.t('record.chart.newest')}${line ? html`, – – ${host.t('record.chart.trend')}` : nothing}</figcaption>
+    <figcaption>○ ${host.t('record.chart.difference')}, ● ${host.t('record.chart.newest')}${line ? html`, – – ${host.t('record.chart.trend')}` : nothing}</figcaption>
   </figure>`;
 }

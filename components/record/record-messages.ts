@@ -213,6 +213,7 @@ export const recordMessages: Catalogue = {
   'record.chart.time.flat': 'Mean difference {mean}.',
   'record.chart.card': 'card',
   'record.chart.found': 'found',
+  'record.chart.difference': 'difference',
   'record.chart.newest': 'last ten',
   'record.chart.trend': 'trend',
   'record.numbers': 'The same in numbers',

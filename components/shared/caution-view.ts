@@ -3,6 +3,7 @@ import type { TemplateResult } from 'lit';
 import { formatAngle, formatNumber } from '../../core/angle/format-angle.js';
 import type { Caution } from '../../core/working/caution.js';
 import type { Quantity } from '../../core/working/quantity.js';
+import { bodyInWords } from './body-name.js';
 import type { LubberElement } from './lubber-element.js';
 import { quantityText } from './quantity-text.js';
 
@@ -16,7 +17,7 @@ function inSentence(quantity: Quantity): string {
 function textOf(host: LubberElement, caution: Caution): string {
   const values: Record<string, string> = {};
   for (const [name, value] of Object.entries(caution.values)) {
-    values[name] = typeof value === 'string' ? value : inSentence(value);
+    values[name] = typeof value === 'string' ? (name === 'body' ? bodyInWords(host, value) : value) : inSentence(value);
   }
   return host.t(`caution.${caution.code}`, values);
 }

@@ -59,5 +59,4 @@ export const sharedMessages: Catalogue = {
   'spoken.east': 'east',
   'spoken.west': 'west',
   'spoken.degrees': '{number} degrees',
-  'spoken.minus': 'minus {number}',
 };
