@@ -5,7 +5,7 @@ import { tanDegrees } from '../../core/angle/trigonometry.js';
 import type { AzimuthSight } from '../../core/sight/azimuth-sight.js';
 import type { BearingSeries } from '../../core/sight/bearing-series.js';
 import { usualDoubts } from '../../core/sight/sight-doubts.js';
-import { cautionsView, standingCautions } from '../shared/caution-view.js';
+import { cautionsView, inOwnWords, standingCautions } from '../shared/caution-view.js';
 import { doubtView } from '../shared/doubt-view.js';
 import { RIBBON_WIDTH, horizonRibbon } from '../shared/horizon-ribbon.js';
 import type { LubberElement } from '../shared/lubber-element.js';
@@ -48,7 +48,7 @@ export function sightExplanation(host: LubberElement, sight: AzimuthSight, compa
       : nothing;
   return html`${picture(host, sight.trueBearing, compassBearing, sight.error, sight.compass === 'gyro')}
     <p class="small soft">${rateText(host, sight)}</p>
-    ${cautionsView(host, sight.cautions)}
+    ${cautionsView(host, inOwnWords(sight.cautions, 'azimuth', ['longitude-turned']))}
     <div class="after">${workingView(host, sight.steps, hand)} ${doubtView(host, sight.doubt)} ${recordButton(host, onRecord)}</div>
     ${standingCautions(host)}`;
 }

@@ -95,7 +95,7 @@ export const conversionMessages: Catalogue = {
   'accepted.coefficient': 'Accepted: +12.0, −3.5, 3.5W.',
   'accepted.leeway': 'Accepted: 0 to 90°.',
   'accepted.speed': 'Accepted: 0 to 100 knots.',
-  'step.chain.deviation-given': 'Deviation as entered',
+  'step.chain.deviation-given': 'Deviation as given',
   'step.chain.deviation-by-compass': 'Deviation for the ship’s head by compass',
   'step.chain.deviation-by-magnetic': 'Deviation for the ship’s magnetic head, the card worked backwards',
   'step.chain.magnetic-from-compass': 'Magnetic: compass and deviation',

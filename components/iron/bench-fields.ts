@@ -17,7 +17,7 @@ export interface Reach {
 const rod = numberField(-10, 10, 0.01, 4, '', 'accepted.rod');
 const permanent = numberField(-500, 500, 0.1, 3, 'µT', 'accepted.permanent');
 const force = numberField(0, 500, 0.1, 3, 'µT', 'accepted.magnet');
-const coefficient = numberField(-60, 60, 0.1, 2, '°', 'accepted.coefficient');
+const coefficient = numberField(-60, 60, 0.1, 2, '°', 'accepted.benchCoefficient');
 
 /** A day the magnetic models know. */
 const modelDate: Field<CivilDate> = {
@@ -48,7 +48,7 @@ export const numberFields: Readonly<Record<string, Field<number>>> = {
   ...ironFields,
   ...placeFields,
   heading: bearingField('M'),
-  heel: numberField(-90, 90, 1, 1, '°', 'accepted.heel'),
+  heel: numberField(-90, 90, 1, 1, '°', 'accepted.benchHeel'),
   slipHeading: bearingField('M'),
   slipStrength: numberField(0, 100, 1, 1, '%', 'accepted.strength'),
   sphereDiameter: numberField(0, 100, 0.5, 1, 'cm', 'accepted.sphereDiameter'),

@@ -61,7 +61,7 @@ export const tableMessages: Catalogue = {
   'iron.table.compass': 'compass',
   'iron.table.deviation': 'deviation',
   'iron.table.force': 'force over H',
-  'step.iron.dip': 'Dip: tan I = Z/H',
+  'step.iron.dip': 'Dip, from the upright and the level force',
   'step.iron.total': 'Total force',
   'step.iron.exact-lambda': 'Mean force to north over H, from the rods along and across',
   'step.iron.exact-A': 'Constant, from the rods out of symmetry',

@@ -4,8 +4,8 @@ import type { Catalogue } from './catalogue.js';
 export const earthFieldMessages: Catalogue = {
   'sight.latitude': 'Latitude',
   'sight.longitude': 'Longitude',
-  'sight.date': 'Date, UTC',
-  'sight.time': 'Time, UTC',
+  'sight.date': 'UTC date',
+  'sight.time': 'UTC time',
   'earth.elements': 'The Earth’s field here',
   'earth.element': 'element',
   'earth.value': 'value',

@@ -4,7 +4,7 @@ import { formatAngle, formatBearing, formatError, formatNumber } from '../../cor
 import { METRES_PER_MILE } from '../../core/sight/line-bearing.js';
 import { sensitivity, usualTransitDoubts } from '../../core/sight/transit-doubts.js';
 import type { MarkError, TransitSight } from '../../core/sight/transit-sight.js';
-import { cautionsView, standingCautions } from '../shared/caution-view.js';
+import { cautionsView, inOwnWords, standingCautions } from '../shared/caution-view.js';
 import { doubtView } from '../shared/doubt-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { workingView } from '../shared/working-view.js';
@@ -57,6 +57,9 @@ function tableView(host: LubberElement, { marks, compass, scatter }: TransitSigh
     </div>`;
 }
 
+/** Marks and line are to be looked at where other sights name body and time. */
+const ofMarks = ['other-side', 'gyro-error-large', 'far-from-card', 'beyond-doubt-of-card', 'within-doubt-of-card', 'deviation-large'];
+
 /** What stands below the answer: picture, what the lines rest on, cautions, working, doubt, and the way into the record. */
 export function explanationView(host: LubberElement, result: TransitSight, numbers: readonly number[], onRecord: () => void): TemplateResult {
   const [first, second] = result.marks;
@@ -70,7 +73,7 @@ export function explanationView(host: LubberElement, result: TransitSight, numbe
   });
   const odd = new Set(result.cautions.filter(({ code }) => code === 'odd-mark').map(({ values }) => Number(values['number'])));
   return html`${transitPicture(host, result, numbers)}
-    ${several ? tableView(host, result, numbers, odd) : first ? factsView(host, first) : nothing} ${cautionsView(host, cautions)}
+    ${several ? tableView(host, result, numbers, odd) : first ? factsView(host, first) : nothing} ${cautionsView(host, inOwnWords(cautions, 'transit', ofMarks))}
     <div class="after">
       ${workingView(host, result.steps)} ${doubtView(host, result.doubt)}
       <p class="row after no-print"><button type="button" @click=${onRecord}>${host.t('record')}</button></p>

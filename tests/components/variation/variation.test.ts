@@ -44,7 +44,7 @@ const make = (attributes: Partial<LubberVariation> = {}): Promise<LubberVariatio
 describe('a variation without attributes', () => {
   it('says which fields are needed, and nothing else', async () => {
     const element = await fixture<LubberVariation>(html`<lubber-variation></lubber-variation>`);
-    expect(headline(element)).to.equal('Still needed: Latitude, Longitude and Date, UTC.');
+    expect(headline(element)).to.equal('Still needed: Latitude, Longitude and UTC date.');
     expect(element.result).to.equal(null);
     expect(text(element)).not.to.match(/NaN|undefined|Invalid|null/);
     await assertAccessible(element);
