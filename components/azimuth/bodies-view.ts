@@ -15,7 +15,7 @@ const SHOWN = 12;
 /** What speaks for a body or against it, in words and the two figures they come from. */
 function whyText(host: LubberElement, { magnitude, azimuthRate, reasons }: RankedBody): string {
   return host.t('azimuth.now.why', {
-    reasons: reasons.map((reason) => host.t(`azimuth.reason.${reason}`)).join('; '),
+    reasons: reasons.map((reason) => host.t(`azimuth.reason.${reason}`)).join(host.t('list.semicolon')),
     magnitude: formatNumber(magnitude, 1),
     rate: formatAngle(Math.abs(azimuthRate), 2),
   });

@@ -51,7 +51,7 @@ export function answerView(host: LubberElement, result: Conversion): TemplateRes
 /** Why there is no deviation, with the headings that answer where there are several. */
 export function noDeviationView(host: LubberElement, { noDeviation, head }: Conversion): TemplateResult | typeof nothing {
   if (!noDeviation || noDeviation.reason === 'not-given') return nothing;
-  const headings = noDeviation.candidates.map((heading) => formatBearing(heading)).join(', ');
+  const headings = noDeviation.candidates.map((heading) => formatBearing(heading)).join(host.t('list.comma'));
   const by = head.compass === null ? 'compass' : 'magnetic';
   const key = noDeviation.reason === 'ambiguous' && headings ? `conversion.none.ambiguous.${by}` : `conversion.none.${noDeviation.reason}`;
   return html`<p class="waiting wrong">${host.t(key, { headings })}</p>`;
@@ -61,5 +61,5 @@ export function noDeviationView(host: LubberElement, { noDeviation, head }: Conv
 export function chainInWords(host: LubberElement, { values }: Conversion): string {
   return (['gyro', 'true', 'magnetic', 'compass'] as const)
     .flatMap((name) => (values[name] === null ? [] : [`${host.t(`conversion.by.${name}`)} ${formatBearing(values[name])}`]))
-    .join(', ');
+    .join(host.t('list.comma'));
 }

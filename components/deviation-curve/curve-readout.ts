@@ -10,7 +10,7 @@ function backText(host: LubberElement, { curves }: CurveState, heading: number):
   if (!found) return '';
   const values = { heading: formatBearing(heading, 0) };
   if (found.determined) return host.t('curve.readout.back', { ...values, compass: formatBearing(found.heading) });
-  return found.headings.length === 0 ? '' : host.t('curve.readout.back.many', { ...values, compass: found.headings.map((one) => formatBearing(one)).join(', ') });
+  return found.headings.length === 0 ? '' : host.t('curve.readout.back.many', { ...values, compass: found.headings.map((one) => formatBearing(one)).join(host.t('list.comma')) });
 }
 
 /** What the curves say on the heading under the cursor, politely spoken when it moves. */

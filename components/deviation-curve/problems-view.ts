@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { fitDeviation } from '../../core/deviation/fit-deviation.js';
 import { cautionsView } from '../shared/caution-view.js';
+import { listText } from '../shared/list-text.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { ReadInput } from './curve-input.js';
 
@@ -20,7 +21,7 @@ export function tooFewView(host: LubberElement, { points, model }: ReadInput): T
   const taken = points.filter(({ struck }) => !struck);
   if (points.length === 0) return nothing;
   const { determined, warnings } = fitDeviation(taken, { model });
-  const said = determined.length > 0 ? host.t('curve.fewer', { coefficients: determined.join(', ') }) : host.t('curve.fewer.none');
+  const said = determined.length > 0 ? host.t('curve.fewer', { coefficients: listText(host.t, determined) }) : host.t('curve.fewer.none');
   return html`<p class="waiting wrong">${said}</p>
     ${cautionsView(host, warnings)}`;
 }

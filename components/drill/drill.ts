@@ -3,6 +3,7 @@ import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state as internal } from 'lit/decorators.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import type { FieldInput } from '../shared/field.js';
+import { listText } from '../shared/list-text.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { LubberScoreEvent } from '../shared/score-event.js';
 import type { ScoreDetail } from '../shared/score-event.js';
@@ -172,7 +173,7 @@ export class LubberDrill extends LubberElement {
     const { exercise, each } = now;
     const marking = markExercise(exercise, each);
     if (marking.outcome !== 'marked') {
-      const labels = marking.questions.map(({ code }) => this.t(`drill.asked.${code}`)).join(', ');
+      const labels = listText(this.t, marking.questions.map(({ code }) => this.t(`drill.asked.${code}`)));
       for (const { code } of marking.questions) if (marking.outcome === 'unreadable') this.settle(fieldName(code));
       this.#tell(this.t(marking.outcome === 'open' ? 'drill.open' : 'drill.mend', { fields: labels }));
       this.#focus(`#${fieldName(marking.questions[0]?.code ?? '')}, [name="${fieldName(marking.questions[0]?.code ?? '')}"]`);

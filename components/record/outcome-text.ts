@@ -21,7 +21,7 @@ export function saveText(host: LubberElement, outcome: SaveOutcome, before: Reco
 
 export function problemsText(host: LubberElement, problems: readonly DraftProblem[]): Told {
   const list = problems.map(({ field, problem }) => host.t(`problem.${problem}`, { field: fieldName(host, field) }));
-  return { text: host.t('record.refused', { problems: `${list.join('; ')}.` }), wrong: true };
+  return { text: host.t('record.refused', { problems: list.join(host.t('list.semicolon')) }), wrong: true };
 }
 
 function fieldName(host: LubberElement, field: string): string {

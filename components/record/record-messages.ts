@@ -83,7 +83,7 @@ export const recordMessages: Catalogue = {
   'record.unsaved.not-there': 'Not saved: there is no such entry to correct.',
   'record.unsaved.struck': 'Not saved: No. {number} was struck out already, by No. {by}.',
   'record.unsaved.failed': 'Not saved: the browser could not write it. The book is unharmed. Export it and try again.',
-  'record.refused': 'Not entered: {problems}',
+  'record.refused': 'Not entered: {problems}.',
   'problem.missing': '{field} is missing',
   'problem.not-a-number': '{field} is no number',
   'problem.out-of-range': '{field} is out of range',

@@ -18,6 +18,7 @@ import { answerStyles } from '../shared/answer-styles.js';
 import { standingCautions } from '../shared/caution-view.js';
 import { LubberResultEvent } from '../shared/events.js';
 import type { RecordRequestDetail } from '../shared/events.js';
+import { listText } from '../shared/list-text.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import type { Ship } from '../shared/ship-context.js';
 import { entryTable } from './entry-table.js';
@@ -262,7 +263,7 @@ export class LubberRecord extends RecordFormElement {
     for (const name of counted) this.settle(name);
     const wrong = counted.filter((name) => state[name].state === 'refused');
     if (wrong.length > 0) {
-      const fields = wrong.map((name) => this.t(`field.${name}`)).join(', ');
+      const fields = listText(this.t, wrong.map((name) => this.t(`field.${name}`)));
       this.told = { text: this.t('answer.wrong', { fields }), wrong: true };
       return;
     }
@@ -293,7 +294,7 @@ export class LubberRecord extends RecordFormElement {
     return (['errorGyro', 'errorStandard', 'errorSteering', 'deviation', 'cardDeviation', 'difference'] as const)
       .filter((name) => entry[name] !== null)
       .map((name) => `${this.t(`field.${name}`)} ${fieldInWords(this, entry, name)}`)
-      .join('; ');
+      .join(this.t('list.semicolon'));
   }
 
   async #export(format: 'json' | 'csv'): Promise<void> {

@@ -33,6 +33,6 @@ export function deviationSummary(curve: ChartCurve, t: Translate): string {
     mostOn: formatBearing(most.at, 0),
     least: spokenError(least.deviation, t),
     leastOn: formatBearing(least.at, 0),
-    crossings: headings.length > 0 ? t('chart.crossings', { headings: headings.join(', ') }) : t('chart.crossings.none'),
+    crossings: headings.length > 0 ? t('chart.crossings', { headings: headings.join(t('list.comma')) }) : t('chart.crossings.none'),
   });
 }

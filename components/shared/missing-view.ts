@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { FieldState } from './field.js';
+import { listText } from './list-text.js';
 import type { LubberElement } from './lubber-element.js';
 
 export interface FieldName {
@@ -12,10 +13,8 @@ export interface FieldName {
 
 /** In place of an answer: which fields are still missing, and which are to be put right. */
 export function missingView(host: LubberElement, names: readonly FieldName[]): TemplateResult {
-  const list = (labels: readonly string[]): string =>
-    labels.length < 2 ? labels.join('') : `${labels.slice(0, -1).join(', ')} ${host.t('list.and')} ${labels[labels.length - 1] ?? ''}`;
   const wrong = names.filter(({ state }) => state.state === 'refused').map(({ label }) => label);
   const missing = names.filter(({ state, needed }) => needed && state.state === 'empty').map(({ label }) => label);
-  return html`${wrong.length > 0 ? html`<p class="waiting wrong">${host.t('answer.wrong', { fields: list(wrong) })}</p>` : nothing}
-  ${missing.length > 0 ? html`<p class="waiting">${host.t('answer.missing', { fields: list(missing) })}</p>` : nothing}`;
+  return html`${wrong.length > 0 ? html`<p class="waiting wrong">${host.t('answer.wrong', { fields: listText(host.t, wrong) })}</p>` : nothing}
+  ${missing.length > 0 ? html`<p class="waiting">${host.t('answer.missing', { fields: listText(host.t, missing) })}</p>` : nothing}`;
 }

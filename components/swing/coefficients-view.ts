@@ -4,6 +4,7 @@ import { formatNumber } from '../../core/angle/format-angle.js';
 import { coefficientNames } from '../../core/deviation/approximate-deviation.js';
 import type { CoefficientName } from '../../core/deviation/approximate-deviation.js';
 import type { Swing } from '../../core/swing/swing.js';
+import { listText } from '../shared/list-text.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { scatterText } from './swing-answer.js';
 
@@ -41,5 +42,5 @@ export function coefficientsView(host: LubberElement, result: Swing): TemplateRe
       </table>
     </div>
     <p class="small soft">${scatterText(host, result)} ${host.t(exact ? 'swing.card.exact' : 'swing.card.approximate')}</p>
-    ${eightPoints.ok ? nothing : html`<p class="small soft">${host.t('swing.eightPoints.missing', { points: eightPoints.missing.join(', ') })}</p>`}`;
+    ${eightPoints.ok ? nothing : html`<p class="small soft">${host.t('swing.eightPoints.missing', { points: listText(host.t, eightPoints.missing) })}</p>`}`;
 }
