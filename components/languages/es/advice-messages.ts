@@ -1,0 +1,25 @@
+import type { Catalogue } from '../../shared/catalogue.js';
+
+export const adviceMessages: Catalogue = {
+  'swing.advice': 'Consejos para un compensador autorizado',
+  'swing.advice.standing': 'Solo consejos: prevalecen el manual del fabricante y el compensador de agujas autorizado. En este orden; comprobar después de cada paso y volver a determinar los desvíos al acabar.',
+  'swing.advice.none': 'Ningún coeficiente es bastante grande, 0.5° o más, para mover un corrector; o los rumbos aún no los determinan.',
+  'swing.advice.source': 'Fuente: {source}.',
+  'swing.advice.work': 'A {first} quitar todo lo que se vea, {seen}; luego a {second}, donde debería aparecer {left}, quitar la mitad, {half}.',
+  'swing.advice.clockwise': '{angle} en el sentido de las agujas del reloj',
+  'swing.advice.anticlockwise': '{angle} en sentido contrario a las agujas del reloj',
+  'swing.advice.magnet.red-forward': 'B {B}: imanes longitudinales bajo la rosa, extremos rojos a proa.',
+  'swing.advice.magnet.red-aft': 'B {B}: imanes longitudinales bajo la rosa, extremos rojos a popa.',
+  'swing.advice.magnet.red-starboard': 'C {C}: imanes transversales bajo la rosa, extremos rojos a estribor.',
+  'swing.advice.magnet.red-port': 'C {C}: imanes transversales bajo la rosa, extremos rojos a babor.',
+  'swing.advice.spheres.place': 'Tener colocadas las esferas antes de ajustar el imán de escora.',
+  'swing.advice.spheres.athwartships': 'D {D}: esferas transversales; más cerca o mayores quitan más.',
+  'swing.advice.spheres.fore-and-aft': 'D {D}: esferas longitudinales; más cerca o mayores quitan más.',
+  'swing.advice.spheres.slew': 'E {E}: girar la pareja de esferas {slew}, vista desde arriba, a partir de la posición transversal.',
+  'swing.advice.spheres.slew-fore-and-aft': 'E {E}: girar la pareja de esferas {slew}, vista desde arriba, a partir de la posición longitudinal.',
+  'swing.advice.flinders.forward': 'Barra Flinders a proa del compás.',
+  'swing.advice.flinders.aft': 'Barra Flinders a popa del compás.',
+  'swing.advice.heeling.red-up': 'Imán de escora con el extremo rojo arriba.',
+  'swing.advice.heeling.red-down': 'Imán de escora con el extremo rojo abajo.',
+  'swing.advice.alignment.check': 'A {A} no lo cura ningún imán: revisar la línea de fe, la alidada, la declinación magnética usada y el girocompás.',
+};

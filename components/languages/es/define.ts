@@ -1,0 +1,4 @@
+import { addTranslation } from '../../shared/catalogue.js';
+import { spanish } from './es.js';
+
+addTranslation('es', spanish);

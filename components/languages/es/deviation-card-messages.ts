@@ -1,0 +1,26 @@
+import type { Catalogue } from '../../shared/catalogue.js';
+
+export const deviationCardMessages: Catalogue = {
+  'card.problem': 'No se puede leer la tablilla entregada a este componente: {where} {reason}.',
+  'card.problem.not-an-object': 'no es una tablilla',
+  'card.problem.not-json': 'no es JSON',
+  'card.problem.unknown-kind': 'no es ni tabla, ni aproximada, ni exacta',
+  'card.problem.no-rows': 'no tiene filas',
+  'card.problem.too-many-rows': 'tiene demasiadas filas',
+  'card.problem.not-a-number': 'no es un número',
+  'card.problem.out-of-range': 'está fuera de los límites',
+  'card.problem.headings-disagree': 'da dos desvíos para un mismo rumbo',
+  'limit': 'Límite',
+  'limit.flag-five': '5° a todos los rumbos (avisos de pabellón)',
+  'limit.after-adjustment': '3° tras la compensación (ISO 25862)',
+  'limit.in-service': '5° en servicio (ISO 25862)',
+  'limit.panama-canal': 'menos de 7° (Canal de Panamá)',
+  'limit.source': 'Fuente: {source}. Prevalece la norma del Estado de abanderamiento.',
+  'caution.beyond-limit': 'El desvío de {deviation} a {heading} supera el límite de {limit}.',
+  'caution.slope-too-steep': 'La curva es demasiado inclinada para una sola respuesta: de {from} a {to} magnéticos responde más de un rumbo de aguja.',
+  'caution.lost-headings': 'En {count} grados de la rosa esta tablilla no da ningún desvío, o da dos.',
+  'caution.wide-gap': 'Nada se sabe entre {from} y {to}: ahí la curva se tiende a ojo.',
+  'caution.half-of-compass': 'Media rosa o más está sin lecturas, de {from} a {to}: lo que dice ahí la curva es una suposición.',
+  'caution.constant-card': 'La tablilla dice lo mismo, {mean}, a todos los rumbos: revisar la línea de fe, la alidada y la declinación magnética.',
+  'caution.sum-not-zero': 'La media de todos los rumbos es {mean}, un desvío constante: revisar la línea de fe, la alidada y la declinación magnética.',
+};
