@@ -81,7 +81,7 @@ export const recordMessages: Catalogue = {
   'record.unsaved.not-there': 'No se guardó: no existe tal anotación que rectificar.',
   'record.unsaved.struck': 'No se guardó: el n.º {number} ya fue tachado, por el n.º {by}.',
   'record.unsaved.failed': 'No se guardó: el navegador no pudo escribirlo. El registro está intacto. Exportarlo e intentarlo de nuevo.',
-  'record.refused': 'No se anota: {problems}',
+  'record.refused': 'No se anota: {problems}.',
   'problem.missing': 'falta {field}',
   'problem.not-a-number': '{field} no es un número',
   'problem.out-of-range': '{field} está fuera de los límites',
