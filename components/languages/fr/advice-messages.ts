@@ -1,0 +1,25 @@
+import type { Catalogue } from '../../shared/catalogue.js';
+
+export const adviceMessages: Catalogue = {
+  'swing.advice': 'Conseils à un compensateur agréé',
+  'swing.advice.standing': 'Conseils seulement : le manuel du fabricant et le compensateur agréé prévalent. Dans cet ordre ; vérifier après chaque pas, et refaire une régulation quand tout est fait.',
+  'swing.advice.none': 'Aucun coefficient n’est assez grand, 0.5° ou plus, pour déplacer un correcteur ; ou les caps ne les déterminent pas encore.',
+  'swing.advice.source': 'Source : {source}.',
+  'swing.advice.work': 'Au {first} ôter tout ce qui se voit, {seen} ; puis au {second}, où {left} devrait paraître, en ôter la moitié, {half}.',
+  'swing.advice.clockwise': 'de {angle} en sens horaire',
+  'swing.advice.anticlockwise': 'de {angle} en sens antihoraire',
+  'swing.advice.magnet.red-forward': 'B {B} : aimants longitudinaux sous la rose, bouts rouges sur l’avant.',
+  'swing.advice.magnet.red-aft': 'B {B} : aimants longitudinaux sous la rose, bouts rouges sur l’arrière.',
+  'swing.advice.magnet.red-starboard': 'C {C} : aimants transversaux sous la rose, bouts rouges à tribord.',
+  'swing.advice.magnet.red-port': 'C {C} : aimants transversaux sous la rose, bouts rouges à bâbord.',
+  'swing.advice.spheres.place': 'Avoir les sphères en place avant de régler l’aimant de bande.',
+  'swing.advice.spheres.athwartships': 'D {D} : sphères transversales ; plus proches ou plus grosses, elles ôtent davantage.',
+  'swing.advice.spheres.fore-and-aft': 'D {D} : sphères longitudinales ; plus proches ou plus grosses, elles ôtent davantage.',
+  'swing.advice.spheres.slew': 'E {E} : tourner la paire de sphères {slew}, vue de dessus, depuis la position transversale.',
+  'swing.advice.spheres.slew-fore-and-aft': 'E {E} : tourner la paire de sphères {slew}, vue de dessus, depuis la position longitudinale.',
+  'swing.advice.flinders.forward': 'Barreau de Flinders sur l’avant du compas.',
+  'swing.advice.flinders.aft': 'Barreau de Flinders sur l’arrière du compas.',
+  'swing.advice.heeling.red-up': 'Aimant de bande, bout rouge en haut.',
+  'swing.advice.heeling.red-down': 'Aimant de bande, bout rouge en bas.',
+  'swing.advice.alignment.check': 'A {A} ne se corrige par aucun aimant : vérifier la ligne de foi, l’alidade, la déclinaison employée et le gyrocompas.',
+};

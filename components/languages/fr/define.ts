@@ -1,0 +1,4 @@
+import { addTranslation } from '../../shared/catalogue.js';
+import { french } from './fr.js';
+
+addTranslation('fr', french);

@@ -1,0 +1,26 @@
+import type { Catalogue } from '../../shared/catalogue.js';
+
+export const deviationCardMessages: Catalogue = {
+  'card.problem': 'Le tableau remis à ce composant ne peut être lu : {where} {reason}.',
+  'card.problem.not-an-object': 'n’est pas un tableau de déviations',
+  'card.problem.not-json': 'n’est pas du JSON',
+  'card.problem.unknown-kind': 'n’est ni table, ni approché, ni exact',
+  'card.problem.no-rows': 'n’a pas de lignes',
+  'card.problem.too-many-rows': 'a trop de lignes',
+  'card.problem.not-a-number': 'n’est pas un nombre',
+  'card.problem.out-of-range': 'est hors limites',
+  'card.problem.headings-disagree': 'donne deux déviations à un même cap',
+  'limit': 'Limite',
+  'limit.flag-five': '5° à tous les caps (avis des pavillons)',
+  'limit.after-adjustment': '3° après compensation (ISO 25862)',
+  'limit.in-service': '5° en service (ISO 25862)',
+  'limit.panama-canal': 'moins de 7° (canal de Panama)',
+  'limit.source': 'Source : {source}. La règle de l’État du pavillon prévaut.',
+  'caution.beyond-limit': 'La déviation de {deviation} au {heading} dépasse la limite de {limit}.',
+  'caution.slope-too-steep': 'La courbe est trop raide pour une seule réponse : de {from} à {to} magnétique, plus d’un cap compas répond.',
+  'caution.lost-headings': 'Sur {count} degrés de la rose, ce tableau ne donne aucune déviation, ou en donne deux.',
+  'caution.wide-gap': 'On ne sait rien entre {from} et {to} : la courbe y est tracée au jugé.',
+  'caution.half-of-compass': 'La moitié de la rose ou plus est sans lecture, de {from} à {to} : ce que la courbe y dit est une supposition.',
+  'caution.constant-card': 'Le tableau dit la même chose, {mean}, à tous les caps : vérifier la ligne de foi, l’alidade et la déclinaison magnétique.',
+  'caution.sum-not-zero': 'La moyenne de tous les caps est {mean}, une déviation constante : vérifier la ligne de foi, l’alidade et la déclinaison magnétique.',
+};
