@@ -1,0 +1,25 @@
+import type { Catalogue } from '../../shared/catalogue.js';
+
+export const adviceMessages: Catalogue = {
+  'swing.advice': '供持证校正师参考的建议',
+  'swing.advice.standing': '仅供参考：以制造厂说明书和持证罗经校正师的意见为准。按此顺序进行；每步之后核对，全部完成后重新旋回测定。',
+  'swing.advice.none': '没有系数达到需要移动校正器的0.5°；或所测航向尚不能确定系数。',
+  'swing.advice.source': '依据：{source}。',
+  'swing.advice.work': '在{first}上将所见自差{seen}全部消除；再到{second}，该处应剩{left}，消除其一半，即{half}。',
+  'swing.advice.clockwise': '顺时针{angle}',
+  'swing.advice.anticlockwise': '逆时针{angle}',
+  'swing.advice.magnet.red-forward': 'B {B}：罗盘下方的纵向校正磁铁，红端朝前。',
+  'swing.advice.magnet.red-aft': 'B {B}：罗盘下方的纵向校正磁铁，红端朝后。',
+  'swing.advice.magnet.red-starboard': 'C {C}：罗盘下方的横向校正磁铁，红端朝右。',
+  'swing.advice.magnet.red-port': 'C {C}：罗盘下方的横向校正磁铁，红端朝左。',
+  'swing.advice.spheres.place': '在放置垂直校正磁铁之前，先装好校正球。',
+  'swing.advice.spheres.athwartships': 'D {D}：校正球置于左右两侧；越近或越大，消除越多。',
+  'swing.advice.spheres.fore-and-aft': 'D {D}：校正球置于前后；越近或越大，消除越多。',
+  'swing.advice.spheres.slew': 'E {E}：将一对校正球从左右位置转动，从上方看{slew}。',
+  'swing.advice.spheres.slew-fore-and-aft': 'E {E}：将一对校正球从前后位置转动，从上方看{slew}。',
+  'swing.advice.flinders.forward': '佛氏铁置于罗经前方。',
+  'swing.advice.flinders.aft': '佛氏铁置于罗经后方。',
+  'swing.advice.heeling.red-up': '垂直校正磁铁，红端朝上。',
+  'swing.advice.heeling.red-down': '垂直校正磁铁，红端朝下。',
+  'swing.advice.alignment.check': 'A {A}不能用磁铁消除：请检查首基线、方位圈、所用磁差和陀罗经。',
+};

@@ -1,0 +1,4 @@
+import { addTranslation } from '../../shared/catalogue.js';
+import { chinese } from './zh.js';
+
+addTranslation('zh', chinese);

@@ -1,0 +1,26 @@
+import type { Catalogue } from '../../shared/catalogue.js';
+
+export const deviationCardMessages: Catalogue = {
+  'card.problem': '交给本组件的自差表无法读取：{where} {reason}。',
+  'card.problem.not-an-object': '不是自差表',
+  'card.problem.not-json': '不是JSON',
+  'card.problem.unknown-kind': '不是table、approximate或exact之一',
+  'card.problem.no-rows': '没有数据行',
+  'card.problem.too-many-rows': '数据行太多',
+  'card.problem.not-a-number': '不是数字',
+  'card.problem.out-of-range': '超出范围',
+  'card.problem.headings-disagree': '同一航向给了两个自差',
+  'limit': '限值',
+  'limit.flag-five': '各航向5°（船旗国通告）',
+  'limit.after-adjustment': '校正后3°（ISO 25862）',
+  'limit.in-service': '使用中5°（ISO 25862）',
+  'limit.panama-canal': '小于7°（巴拿马运河）',
+  'limit.source': '依据：{source}。以船旗国规定为准。',
+  'caution.beyond-limit': '{heading}上的自差{deviation}超过限值{limit}。',
+  'caution.slope-too-steep': '曲线太陡，没有唯一解：磁航向{from}至{to}之间对应不止一个罗航向。',
+  'caution.lost-headings': '在罗盘的{count}个整度上，此自差表给不出自差，或给出两个。',
+  'caution.wide-gap': '{from}与{to}之间没有数据：该段曲线为推测。',
+  'caution.half-of-compass': '罗盘有一半以上没有读数，从{from}到{to}：该段曲线为推测。',
+  'caution.constant-card': '自差表各航向都是同一数值{mean}：请检查首基线、方位圈和磁差。',
+  'caution.sum-not-zero': '各航向的平均值为{mean}，是固定误差：请检查首基线、方位圈和磁差。',
+};
