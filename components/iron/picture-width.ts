@@ -25,7 +25,8 @@ export class PictureWidth implements ReactiveController {
 
   hostConnected(): void {
     this.#take();
-    this.#observer = new ResizeObserver(() => this.#take());
+    // In the next frame: what is drawn anew is itself a change of size, and Firefox reports that as an error of the page.
+    this.#observer = new ResizeObserver(() => requestAnimationFrame(() => this.#take()));
     this.#observer.observe(this.#host);
   }
 

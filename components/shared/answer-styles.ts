@@ -3,7 +3,7 @@ import { css } from 'lit';
 /** The answer and what explains it: the largest thing on the page, then its split. */
 export const answerStyles = css`
   .answer { font-size: var(--answer); line-height: 1.05; font-weight: 600; letter-spacing: -0.01em; margin: 0; }
-  .answer small { font-size: 1.06rem; font-weight: 400; color: var(--soft); letter-spacing: 0; margin-inline-start: 0.3em; white-space: nowrap; }
+  .answer small { font-size: 1.06rem; font-weight: 400; color: var(--soft); letter-spacing: 0; margin-inline-start: 0.3em; display: inline-block; }
   .answer bdi, .answer .name { white-space: nowrap; }
   .narrow .answer { --answer: 2.1rem; }
   .waiting { font-size: 1.06rem; color: var(--soft); margin: 0 0 0.5rem; }

@@ -121,7 +121,7 @@ describe('an exercise solved by keyboard', () => {
     const answer = String(solve(exercise)[question?.code ?? '']);
     const radios = [...root(element).querySelectorAll<HTMLInputElement>('input[type=radio]')];
     radios[0]?.focus();
-    await sendKeys({ press: 'Space' });
+    await sendKeys({ press: ' ' });
     await element.updateComplete;
     for (let step = 0; step < radios.length && !radios.find(({ checked, value }) => checked && value === answer); step++) {
       await sendKeys({ press: 'ArrowDown' });

@@ -1,4 +1,4 @@
-import { expect, fixture, html } from '@open-wc/testing';
+import { expect, fixture, html, waitUntil } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/amplitude/define.js';
 import '../../../components/ship/define.js';
@@ -243,21 +243,25 @@ describe('the ship', () => {
 
   it('opens a file, and says why one is none', async () => {
     const { ship } = await aboard();
-    const open = async (text: string): Promise<void> => {
+    const problem = (): string => root(ship).querySelector('#file-problem')?.textContent ?? '';
+    const open = async (text: string, isRead: () => boolean): Promise<void> => {
       const chosen = new DataTransfer();
       chosen.items.add(new File([text], 'ship.json', { type: 'application/json' }));
       const box = root(ship).querySelector<HTMLInputElement>('#open-ship') as HTMLInputElement;
       box.files = chosen.files;
       box.dispatchEvent(new Event('change'));
-      await new Promise((resolve) => setTimeout(resolve, 50));
+      await waitUntil(isRead);
       await ship.updateComplete;
     };
-    await open('{"schema":"lubberline-ship","version":1,"name":"Grey Petrel","latitude":"banana","longitude":"010-00E","card":{"kind":"approximate","coefficients":{"A":1,"B":2,"C":3,"D":4,"E":5}}}');
+    await open(
+      '{"schema":"lubberline-ship","version":1,"name":"Grey Petrel","latitude":"banana","longitude":"010-00E","card":{"kind":"approximate","coefficients":{"A":1,"B":2,"C":3,"D":4,"E":5}}}',
+      () => ship.name !== 'Halcyon Tern',
+    );
     expect(ship.name).to.equal('Grey Petrel');
     expect(ship.cardInUse).to.deep.equal({ kind: 'approximate', coefficients: { A: 1, B: 2, C: 3, D: 4, E: 5 } });
     expect(root(ship).querySelector('#latitude-problem')?.textContent).to.match(/not understood/);
-    await open('no ship');
-    expect(root(ship).querySelector('#file-problem')?.textContent).to.match(/no JSON/);
+    await open('no ship', () => problem() !== '');
+    expect(problem()).to.match(/no JSON/);
     expect(ship.name).to.equal('Grey Petrel');
   });
 

@@ -46,7 +46,9 @@ export async function paste(element: LubberSwing, id: string, pasted: string): P
   clipboardData.setData('text/plain', pasted);
   const target = cell(element, id);
   target.focus();
-  const event = new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true, composed: true });
+  const event = new ClipboardEvent('paste', { bubbles: true, cancelable: true, composed: true });
+  // Firefox lets nobody read the data of an event that a page has made.
+  Object.defineProperty(event, 'clipboardData', { value: clipboardData });
   target.dispatchEvent(event);
   await settled(element);
   return event.defaultPrevented;

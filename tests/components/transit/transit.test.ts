@@ -95,7 +95,7 @@ describe('the bearing of marks by their positions', () => {
     const element = await fixture<LubberTransit>(html`<lubber-transit compass="gyro" latitude=${buninyong[0]} longitude=${buninyong[1]}></lubber-transit>`);
     const [, , oneMark] = [...root(element).querySelectorAll<HTMLInputElement>('input[name=kind-0]')];
     oneMark?.focus();
-    await sendKeys({ press: 'Space' });
+    await sendKeys({ press: ' ' });
     await element.updateComplete;
     await type(element, 'frontLatitude-0', flindersPeak[0]);
     await type(element, 'frontLongitude-0', flindersPeak[1]);
