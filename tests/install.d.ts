@@ -1,7 +1,7 @@
 export const projectFolder: string;
 export function packagesAreInstalled(folder?: string): boolean;
 export function ensurePackages(): void;
-export function ensureBrowsers(): void;
+export function ensureBrowsers(): string[];
 export function findChromium(): string | undefined;
 export function findFirefox(): string | undefined;
-export function wantsFirefox(): boolean;
+export function askedBrowsers(): ('chromium' | 'firefox')[];

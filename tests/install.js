@@ -51,25 +51,33 @@ function find(variable, places) {
 export const findChromium = () => find('CHROME_PATH', chromiumPlaces);
 export const findFirefox = () => find('FIREFOX_PATH', firefoxPlaces);
 
-/** Whether the tests are asked to run in Firefox too. */
-export const wantsFirefox = () => process.env.LUBBERLINE_BROWSERS === 'all';
+/** The browsers the tests run in: both, or those named in `LUBBERLINE_BROWSERS`, such as `chromium`. */
+export function askedBrowsers() {
+  const named = (process.env.LUBBERLINE_BROWSERS ?? 'all').split(/[ ,]+/).filter(Boolean);
+  const unknown = named.filter((name) => !['all', 'chromium', 'firefox'].includes(name));
+  if (unknown.length > 0) throw new Error(`LUBBERLINE_BROWSERS names ${unknown.join(', ')}: there are all, chromium and firefox.`);
+  return ['chromium', 'firefox'].filter((name) => named.includes(name) || named.includes('all'));
+}
 
-/** Installs the browsers that the tests will use, with apt, where one is missing and this is root. */
+const found = (browser) => (browser === 'chromium' ? findChromium() : findFirefox());
+
+/**
+ * Installs the browsers asked for, with apt, where one is missing and this is root.
+ * Returns what is missing still, in words: the tests in it cannot run.
+ */
 export function ensureBrowsers() {
-  const missing = [...(findChromium() ? [] : ['chromium']), ...(!wantsFirefox() || findFirefox() ? [] : ['firefox-esr'])];
-  if (missing.length === 0) return;
-  if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
-    console.log(`Installing ${missing.join(' and ')} for the tests …`);
+  const isMissing = (browser) => !found(browser);
+  const missing = askedBrowsers().filter(isMissing);
+  if (missing.length > 0 && process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
+    const packages = missing.map((browser) => (browser === 'firefox' ? 'firefox-esr' : browser));
+    console.log(`Installing ${packages.join(' and ')} for the tests …`);
     // An index that cannot be renewed may still serve.
     run('apt-get', ['update', '-q']);
-    run('apt-get', ['install', '-y', '-q', '--no-install-recommends', ...missing, 'fonts-dejavu-core']);
+    run('apt-get', ['install', '-y', '-q', '--no-install-recommends', ...packages, 'fonts-dejavu-core']);
   }
-  if (!findChromium()) {
-    console.error('The tests need Chromium: install it as root with "apt-get update && apt-get install -y chromium", or set CHROME_PATH.');
-    process.exit(2);
-  }
-  if (wantsFirefox() && !findFirefox()) {
-    console.error('The tests were asked to run in Firefox too, and there is none: install firefox-esr, or set FIREFOX_PATH.');
-    process.exit(2);
-  }
+  const lacks = {
+    chromium: 'There is no Chromium: install it as root with "apt-get update && apt-get install -y chromium", or set CHROME_PATH.',
+    firefox: 'There is no Firefox: install it as root with "apt-get update && apt-get install -y firefox-esr", or set FIREFOX_PATH.',
+  };
+  return missing.filter(isMissing).map((browser) => lacks[browser]);
 }

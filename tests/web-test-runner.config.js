@@ -3,8 +3,9 @@ import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { summaryReporter } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { puppeteerLauncher } from '@web/test-runner-puppeteer';
-import { findChromium, findFirefox, wantsFirefox } from './install.js';
+import { askedBrowsers, findChromium, findFirefox } from './install.js';
 import { bundlePackages } from './support/bundle-packages.js';
+import { testPage } from './support/test-page.js';
 
 const quiet = [
   '--no-sandbox',
@@ -38,7 +39,13 @@ function countReporter() {
   };
 }
 
-const firefox = wantsFirefox() ? findFirefox() : undefined;
+const launchers = {
+  chromium: () => chromeLauncher({ launchOptions: { executablePath: findChromium(), args: quiet } }),
+  firefox: () => puppeteerLauncher({ launchOptions: { browser: 'firefox', executablePath: findFirefox(), headless: true } }),
+};
+
+/** A browser that is not there is left out: the run as a whole counts that as a failure. */
+const browsers = askedBrowsers().filter((name) => (name === 'chromium' ? findChromium() : findFirefox()));
 
 export default {
   rootDir: fileURLToPath(new URL('..', import.meta.url)),
@@ -47,14 +54,10 @@ export default {
   // One page at a time: a page in the background gets no animation frame, and what waits for one hangs.
   concurrency: 1,
   testsFinishTimeout: 180000,
+  testRunnerHtml: testPage,
   testFramework: { config: { timeout: 30000 } },
   reporters: [summaryReporter(), countReporter()],
-  browsers: [
-    chromeLauncher({ launchOptions: { executablePath: findChromium(), args: quiet } }),
-    ...(firefox
-      ? [puppeteerLauncher({ launchOptions: { browser: 'firefox', executablePath: firefox, headless: true } })]
-      : []),
-  ],
+  browsers: browsers.map((name) => launchers[name]()),
   plugins: [
     bundlePackages(),
     esbuildPlugin({ ts: true, target: 'es2022', tsconfig: fileURLToPath(new URL('../tsconfig.json', import.meta.url)) }),
