@@ -100,6 +100,7 @@ export { approximateFromExact, exactFromApproximate } from './deviation/convert-
 export { correctorAdvice } from './deviation/corrector-advice.js';
 export type { AdjustmentNeeds, CorrectorAdvice } from './deviation/corrector-advice.js';
 export type { DeviationCard, DeviationRow } from './deviation/deviation-card.js';
+export { deviationByCard } from './deviation/deviation-by-card.js';
 export { deviationCurve } from './deviation/deviation-curve.js';
 export type { DeviationCurve } from './deviation/deviation-curve.js';
 export { deviationLimits } from './deviation/deviation-limits.js';

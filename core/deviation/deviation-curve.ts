@@ -1,11 +1,9 @@
 import { checkFinite } from '../angle/check-number.js';
 import { wrap180, wrap360 } from '../angle/wrap.js';
-import { approximateSlope, checkCoefficients, deviationAt } from './approximate-deviation.js';
+import { curveByCompass, type CardByCompass } from './curve-by-compass.js';
 import type { DeviationCard } from './deviation-card.js';
-import { tableCurve } from './deviation-table.js';
 import { exactCurve } from './exact-curve.js';
 import { headingInverse, type HeadingFound, type HeadingRange } from './heading-inverse.js';
-import type { PeriodicCurve } from './periodic-spline.js';
 
 /** What a card says. Headings in: any finite degrees; out: [0, 360). Deviations in degrees, east positive. */
 export interface DeviationCurve {
@@ -28,7 +26,8 @@ export interface DeviationCurve {
   readonly steepest: { readonly heading: number; readonly slope: number };
 }
 
-function byCompass(kind: DeviationCard['kind'], curve: PeriodicCurve): DeviationCurve {
+function byCompass(card: CardByCompass): DeviationCurve {
+  const curve = curveByCompass(card);
   const inverse = headingInverse(curve);
   const at = (compassHeading: number): number => {
     checkFinite('compassHeading', compassHeading);
@@ -39,7 +38,7 @@ function byCompass(kind: DeviationCard['kind'], curve: PeriodicCurve): Deviation
     return inverse.find(magneticHeading);
   };
   return {
-    kind,
+    kind: card.kind,
     at,
     toMagnetic: (compassHeading) => wrap360(compassHeading + at(compassHeading)),
     toCompass,
@@ -58,18 +57,5 @@ function byCompass(kind: DeviationCard['kind'], curve: PeriodicCurve): Deviation
  * `deviationTable`; and naming a heading that is not finite.
  */
 export function deviationCurve(card: DeviationCard): DeviationCurve {
-  switch (card.kind) {
-    case 'table':
-      return byCompass('table', tableCurve(card.rows));
-    case 'approximate': {
-      const { coefficients } = card;
-      checkCoefficients('card.coefficients', coefficients);
-      return byCompass('approximate', {
-        value: (heading) => deviationAt(coefficients, heading),
-        slope: (heading) => approximateSlope(coefficients, heading),
-      });
-    }
-    case 'exact':
-      return exactCurve(card.coefficients);
-  }
+  return card.kind === 'exact' ? exactCurve(card.coefficients) : byCompass(card);
 }

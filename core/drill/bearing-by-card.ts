@@ -1,4 +1,4 @@
-import { deviationCurve } from '../deviation/deviation-curve.js';
+import { deviationByCard } from '../deviation/deviation-by-card.js';
 import { convertDirection } from '../sight/chain.js';
 import { anyCoefficients, cardRows, givenCard } from './any-ship.js';
 import type { Chance } from './chance.js';
@@ -21,7 +21,7 @@ export function bearingByCard(chance: Chance, to: 'true' | 'compass', tolerances
   const variation = chance.either(3, 25, 2);
   const chain = convertDirection({ direction: { value: bearing, by: from }, head: { value: head, by: 'compass' }, variation, deviation: card });
   const { deviation } = chain;
-  const ofBearing = deviationCurve(card).at(bearing);
+  const ofBearing = deviationByCard(card, bearing);
   if (deviation === null || ofBearing === null || Math.abs(ofBearing - deviation) < 2 * tolerances.deviation) return null;
   const way = to === 'true' ? 1 : -1;
   return {

@@ -1,5 +1,5 @@
 import type { DeviationCard } from '../deviation/deviation-card.js';
-import { deviationCurve } from '../deviation/deviation-curve.js';
+import { deviationByCard } from '../deviation/deviation-by-card.js';
 import { completeDraft } from './complete-draft.js';
 import type { EntryFields, MagneticCompass } from './entry.js';
 import { readDraft } from './read-draft.js';
@@ -10,7 +10,7 @@ function withCard(fields: EntryFields, watched: MagneticCompass, card: Deviation
   const compass = fields.deviationOf ?? watched;
   const heading = compass === 'standard' ? fields.headingStandard : fields.headingSteering;
   if (fields.cardDeviation !== null || heading === null) return fields;
-  return { ...fields, cardDeviation: deviationCurve(card).at(heading) };
+  return { ...fields, cardDeviation: deviationByCard(card, heading) };
 }
 
 /**

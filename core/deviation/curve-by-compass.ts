@@ -1,0 +1,18 @@
+import { approximateSlope, checkCoefficients, deviationAt } from './approximate-deviation.js';
+import type { DeviationCard } from './deviation-card.js';
+import { tableCurve } from './deviation-table.js';
+import type { PeriodicCurve } from './periodic-spline.js';
+
+/** A card that goes by compass heading, as one does that was observed. */
+export type CardByCompass = Exclude<DeviationCard, { readonly kind: 'exact' }>;
+
+/** The deviation on every compass heading by a table or by approximate coefficients; throws as `deviationCurve`. */
+export function curveByCompass(card: CardByCompass): PeriodicCurve {
+  if (card.kind === 'table') return tableCurve(card.rows);
+  const { coefficients } = card;
+  checkCoefficients('card.coefficients', coefficients);
+  return {
+    value: (heading) => deviationAt(coefficients, heading),
+    slope: (heading) => approximateSlope(coefficients, heading),
+  };
+}
