@@ -48,6 +48,7 @@ export const ironStyles = css`
   .tight .coefficients th .soft { display: none; }
   .explanation td, .explanation th.figure { white-space: nowrap; }
   .narrow table { font-size: 0.88rem; }
+  .narrow .explanation th.figure { white-space: normal; }
 
   svg .rule { stroke: var(--line); stroke-width: 1; }
   svg .axis { stroke: var(--soft); stroke-width: 1; }

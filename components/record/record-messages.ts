@@ -195,7 +195,7 @@ export const recordMessages: Catalogue = {
   'record.advice.none': 'Nothing to advise: the observations agree with the card.',
   'record.advice.source': 'Source: {source}.',
   'advice.no-check-yet': 'No check of the compass is in the book yet.',
-  'advice.watch-check-overdue': 'The last check of the compass was {hours} hours ago; it is due every {limit}.',
+  'advice.watch-check-overdue': 'The last check of the compass was {hours} hours ago; it is due every {limit} hours.',
   'advice.adjustment-overdue': 'The compass was last adjusted on {day}, more than {months} months ago, and no full record was kept since: have it adjusted.',
   'advice.adjustment-two-years': 'The compass was last adjusted on {day}, more than {months} months ago. The record is kept, which may do; ask the flag State’s rule.',
   'advice.adjustment-unknown': 'The last adjustment is not in the book. Enter it as an event.',

@@ -6,6 +6,8 @@ export const answerStyles = css`
   .answer small { font-size: 1.06rem; font-weight: 400; color: var(--soft); letter-spacing: 0; margin-inline-start: 0.3em; display: inline-block; }
   .answer bdi, .answer .name { white-space: nowrap; }
   .narrow .answer { --answer: 2.1rem; }
+  /* What is short in one language is a line and a half in another. */
+  .narrow .answer .name, .narrow .answer small { white-space: normal; }
   .waiting { font-size: 1.06rem; color: var(--soft); margin: 0 0 0.5rem; }
   .waiting.wrong { color: var(--bad); }
   ol.how { color: var(--soft); font-size: 0.95rem; padding-inline-start: 1.3rem; max-inline-size: 34rem; margin-block: 0.75rem 0; }

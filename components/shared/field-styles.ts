@@ -25,12 +25,13 @@ export const fieldStyles = css`
   .problem::before { content: '▲ '; }
   .hint { color: var(--soft); font-size: var(--small); margin: 0.2rem 0 0; }
   .pair { display: grid; grid-template-columns: 1fr 1fr; gap: 0 1rem; }
-  .choices { display: grid; grid-template-columns: 1fr 1fr; border: 1px solid var(--edge); border-radius: 3px; margin-block-start: 0.25rem; }
-  .choices.three { grid-template-columns: 1fr 1fr 1fr; }
+  /* Two or three in a row, fewer where a word of the language is longer than its share. */
+  .choices { display: flex; flex-wrap: wrap; border: 1px solid var(--edge); border-radius: 3px; margin-block-start: 0.25rem; }
   .choices label {
-    display: flex; align-items: center; gap: 0.4rem; padding: 0.3rem 0.5rem; min-height: var(--target);
-    font-size: 0.88rem; color: var(--soft); cursor: pointer; margin: 0;
+    flex: 1 1 45%; box-sizing: border-box; display: flex; align-items: center; gap: 0.4rem; padding: 0.3rem 0.5rem;
+    min-height: var(--target); font-size: 0.88rem; color: var(--soft); cursor: pointer; margin: 0;
   }
+  .choices.three label { flex-basis: 30%; }
   .choices label.chosen { color: var(--ink); background: var(--raise); }
   .choices input {
     appearance: none; margin: 0; inline-size: 1rem; block-size: 1rem; flex: none; border: 1px solid var(--edge); border-radius: 50%; background: var(--paper);

@@ -19,8 +19,7 @@ export const swingStyles = css`
   .settings > .field:first-child, .settings > .pair { flex-basis: 19rem; }
   .settings > .pair { align-items: start; }
   .settings > p { flex-basis: 100%; }
-  .settings .choices { grid-template-columns: none; grid-auto-flow: column; grid-auto-columns: auto; }
-  .settings .choices label { padding-inline: 0.4rem; gap: 0.3rem; }
+  .settings .choices label { flex-basis: auto; padding-inline: 0.4rem; gap: 0.3rem; }
   .settings.judge { margin-block-start: 1rem; }
   .settings.judge > .hint { margin-block-start: -0.4rem; }
   .hint.how { margin-block: 0 0.5rem; }

@@ -193,7 +193,7 @@ export const recordMessages: Catalogue = {
   'record.advice.none': 'Nada que aconsejar: las observaciones concuerdan con la tablilla.',
   'record.advice.source': 'Fuente: {source}.',
   'advice.no-check-yet': 'Aún no hay en el registro ninguna comprobación del compás.',
-  'advice.watch-check-overdue': 'La última comprobación del compás fue hace {hours} horas; toca cada {limit}.',
+  'advice.watch-check-overdue': 'La última comprobación del compás fue hace {hours} horas; toca cada {limit} horas.',
   'advice.adjustment-overdue': 'El compás se compensó por última vez el {day}, hace más de {months} meses, y desde entonces no se llevó un registro completo: hacerlo compensar.',
   'advice.adjustment-two-years': 'El compás se compensó por última vez el {day}, hace más de {months} meses. Se lleva el registro, lo que puede bastar; consultar la norma del Estado de abanderamiento.',
   'advice.adjustment-unknown': 'La última compensación no está en el registro. Anotarla como suceso.',

@@ -59,7 +59,7 @@ export const tableMessages: Catalogue = {
   'iron.table.magnetic': 'magnético',
   'iron.table.compass': 'de aguja',
   'iron.table.deviation': 'desvío',
-  'iron.table.force': 'fuerza entre H',
+  'iron.table.force': 'fuerza/H',
   'step.iron.dip': 'Inclinación, por las fuerzas vertical y horizontal',
   'step.iron.total': 'Fuerza total',
   'step.iron.exact-lambda': 'Fuerza media al norte entre H, por las barras longitudinales y transversales',

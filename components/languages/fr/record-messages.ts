@@ -193,7 +193,7 @@ export const recordMessages: Catalogue = {
   'record.advice.none': 'Rien à conseiller : les observations s’accordent avec le tableau.',
   'record.advice.source': 'Source : {source}.',
   'advice.no-check-yet': 'Aucun contrôle du compas n’est encore au registre.',
-  'advice.watch-check-overdue': 'Le dernier contrôle du compas date de {hours} heures ; il est dû toutes les {limit}.',
+  'advice.watch-check-overdue': 'Le dernier contrôle du compas date de {hours} heures ; il est dû toutes les {limit} heures.',
   'advice.adjustment-overdue': 'Le compas a été compensé en dernier le {day}, il y a plus de {months} mois, et aucun registre complet n’a été tenu depuis : le faire compenser.',
   'advice.adjustment-two-years': 'Le compas a été compensé en dernier le {day}, il y a plus de {months} mois. Le registre est tenu, ce qui peut suffire ; voir la règle de l’État du pavillon.',
   'advice.adjustment-unknown': 'La dernière compensation n’est pas au registre. L’entrer comme événement.',

@@ -59,7 +59,7 @@ export const tableMessages: Catalogue = {
   'iron.table.magnetic': 'magnétique',
   'iron.table.compass': 'compas',
   'iron.table.deviation': 'déviation',
-  'iron.table.force': 'force sur H',
+  'iron.table.force': 'force/H',
   'step.iron.dip': 'Inclinaison, par les forces verticale et horizontale',
   'step.iron.total': 'Force totale',
   'step.iron.exact-lambda': 'Force moyenne vers le nord sur H, par les tiges longitudinales et transversales',
