@@ -60,7 +60,7 @@ export const ironMessages: Catalogue = {
   'iron.polarity': 'Proa {bow}, popa {stern}; estribor {starboard}, babor {port}; palo y casco alto {top}, pie y quilla {foot}.',
   'iron.polarity.red': 'rojo',
   'iron.polarity.blue': 'azul',
-  'iron.polarity.none': 'ni uno ni otro',
+  'iron.polarity.none': 'sin color',
   'iron.polarity.induced': 'Lo que induce el campo a este rumbo',
   'iron.polarity.permanent': 'Lo que la grada le deja para siempre',
   'iron.link': 'Este banco como enlace',

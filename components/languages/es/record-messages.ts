@@ -222,7 +222,7 @@ export const recordMessages: Catalogue = {
   'record.numbers.head': 'Rumbo',
   'record.numbers.found': 'Hallado',
   'record.numbers.card': 'Tablilla',
-  'record.numbers.difference': 'Diferencia',
+  'record.numbers.difference': 'Dif.',
   'record.coefficients': 'Coeficientes según las últimas {count} observaciones',
   'record.coefficients.name': 'Nombre',
   'record.coefficients.found': 'Hallado',

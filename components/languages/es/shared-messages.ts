@@ -28,7 +28,7 @@ export const sharedMessages: Catalogue = {
   'accepted.date': 'Se admite: 2026-11-26 o 26 Nov 2026, de 1900 a 2099.',
   'accepted.time': 'Se admite: 09:05:20, 0905 o 090520.',
   'assumed': 'tomado como {what}',
-  'answer.missing': 'Falta por introducir: {fields}.',
+  'answer.missing': 'Falta introducir: {fields}.',
   'answer.wrong': 'Por corregir: {fields}.',
   'field.utc': 'UTC',
   'field.locked': 'dado',

@@ -60,7 +60,7 @@ export const ironMessages: Catalogue = {
   'iron.polarity': 'Étrave {bow}, poupe {stern} ; tribord {starboard}, bâbord {port} ; mât et haut de coque {top}, pied et quille {foot}.',
   'iron.polarity.red': 'rouge',
   'iron.polarity.blue': 'bleu',
-  'iron.polarity.none': 'ni l’un ni l’autre',
+  'iron.polarity.none': 'neutre',
   'iron.polarity.induced': 'Ce que le champ induit à ce cap',
   'iron.polarity.permanent': 'Ce que la cale lui laisse pour toujours',
   'iron.link': 'Ce banc sous forme de lien',

@@ -222,7 +222,7 @@ export const recordMessages: Catalogue = {
   'record.numbers.head': 'Cap',
   'record.numbers.found': 'Trouvée',
   'record.numbers.card': 'Tableau',
-  'record.numbers.difference': 'Différence',
+  'record.numbers.difference': 'Écart',
   'record.coefficients': 'Coefficients d’après les {count} dernières observations',
   'record.coefficients.name': 'Nom',
   'record.coefficients.found': 'Trouvé',
