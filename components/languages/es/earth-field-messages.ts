@@ -10,7 +10,7 @@ export const earthFieldMessages: Catalogue = {
   'earth.value': 'valor',
   'earth.sigma': '1 sigma',
   'earth.change': 'al año',
-  'earth.variation': 'Declinación D',
+  'earth.variation': 'Declinación magnética',
   'earth.inclination': 'Inclinación I, + abajo',
   'earth.h': 'Horizontal H',
   'earth.z': 'Vertical Z, + abajo',

@@ -10,7 +10,7 @@ export const earthFieldMessages: Catalogue = {
   'earth.value': 'valeur',
   'earth.sigma': '1 sigma',
   'earth.change': 'par an',
-  'earth.variation': 'Déclinaison D',
+  'earth.variation': 'Déclinaison magnétique',
   'earth.inclination': 'Inclinaison I, + bas',
   'earth.h': 'Horizontale H',
   'earth.z': 'Verticale Z, + bas',
