@@ -20,22 +20,40 @@ interface ModelWithCoefficients extends MagneticModel {
   readonly coefficients: FieldCoefficients;
 }
 
-const models: readonly ModelWithCoefficients[] = [
+/** The models that a date alone chooses among, newest first. */
+const byDate: readonly ModelWithCoefficients[] = [
   { name: 'WMM2025', from: 2025, until: 2030, coefficients: wmm2025Coefficients },
   { name: 'WMM2020', from: 2020, until: 2025, coefficients: wmm2020Coefficients },
   { name: 'WMM2015v2', from: 2015, until: 2020, coefficients: wmm2015v2Coefficients },
-  { name: 'WMM2015', from: 2015, until: 2020, coefficients: wmm2015Coefficients },
 ];
 
-/**
- * The models, newest first. Unless one is named, a computation takes the first that
- * holds for its instant: WMM2025 from 2025.0, and never plain WMM2015, which version 2
- * replaced for the whole of its five years.
- */
-export const magneticModels: readonly MagneticModel[] = models.map(({ name, from, until }) => ({ name, from, until }));
+/** With the one that is taken only when named: version 2 replaced plain WMM2015 for the whole of its five years. */
+const byName: readonly ModelWithCoefficients[] = /* @__PURE__ */ byDate.concat({
+  name: 'WMM2015',
+  from: 2015,
+  until: 2020,
+  coefficients: wmm2015Coefficients,
+});
+
+/** The models, newest first. Unless one is named, a computation takes the first that holds for its instant, never plain WMM2015. */
+export const magneticModels: readonly MagneticModel[] = /* @__PURE__ */ byName.map(({ name, from, until }) => ({ name, from, until }));
 
 /** The first and last decimal year that any model holds for. */
 export const magneticModelYears: { readonly from: number; readonly until: number } = { from: 2015, until: 2030 };
+
+/** The first of some models that holds at an instant; `whose` years they are, for the error. */
+function holding(models: readonly ModelWithCoefficients[], instant: Date, { from, until } = magneticModelYears, whose = 'the magnetic models'): ModelWithCoefficients {
+  checkInstant('instant', instant);
+  const year = decimalYear(instant);
+  const found = models.find((model) => year >= model.from && year <= model.until);
+  if (found) return found;
+  throw new RangeError(`instant: ${instant.toISOString()} is outside ${from}.0 to ${until}.0, the years of ${whose}`);
+}
+
+/** The newest model that holds at an instant; throws `RangeError` naming `instant` outside the years of all. */
+export function modelByDate(instant: Date): ModelWithCoefficients {
+  return holding(byDate, instant);
+}
 
 /**
  * The model to use at an instant: the one named, or the newest that holds.
@@ -43,13 +61,9 @@ export const magneticModelYears: { readonly from: number; readonly until: number
  * them), and naming `model` for an unknown name.
  */
 export function modelAt(instant: Date, name?: MagneticModelName): ModelWithCoefficients {
+  if (name === undefined) return modelByDate(instant);
   checkInstant('instant', instant);
-  const year = decimalYear(instant);
-  const allowed = name === undefined ? models : models.filter((model) => model.name === name);
-  if (allowed.length === 0) throw new RangeError(`model: ${String(name)} is not a magnetic model`);
-  const found = allowed.find((model) => year >= model.from && year <= model.until);
-  if (found) return found;
-  const { from, until } = name === undefined ? magneticModelYears : (allowed[0] as MagneticModel);
-  const whose = name === undefined ? 'the magnetic models' : name;
-  throw new RangeError(`instant: ${instant.toISOString()} is outside ${from}.0 to ${until}.0, the years of ${whose}`);
+  const named = byName.find((model) => model.name === name);
+  if (!named) throw new RangeError(`model: ${String(name)} is not a magnetic model`);
+  return holding([named], instant, named, name);
 }

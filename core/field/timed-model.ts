@@ -3,7 +3,7 @@ import { DEGREE } from './field-coefficients.js';
 import type { FieldCoefficients } from './field-coefficients.js';
 import { weigh } from './harmonic-weights.js';
 import type { HarmonicWeights } from './harmonic-weights.js';
-import { modelAt } from './magnetic-models.js';
+import { modelAt, modelByDate } from './magnetic-models.js';
 import type { MagneticModelName } from './magnetic-models.js';
 
 /** A model at one instant. */
@@ -24,11 +24,10 @@ const NO_CHANGE = new Array<number>(DEGREE * (DEGREE + 2)).fill(0);
 const kept: { time: number; asked: MagneticModelName | undefined; timed: TimedModel }[] = [];
 const changes = new Map<FieldCoefficients, HarmonicWeights>();
 
-/** The model at an instant; throws `RangeError` as `modelAt` does. */
-export function timedModel(instant: Date, asked?: MagneticModelName): TimedModel {
+function inTime(instant: Date, asked: MagneticModelName | undefined, find: typeof modelAt): TimedModel {
   const time = instant instanceof Date ? instant.getTime() : NaN;
   for (const entry of kept) if (entry.time === time && entry.asked === asked) return entry.timed;
-  const { name, coefficients } = modelAt(instant, asked);
+  const { name, coefficients } = find(instant, asked);
   const years = decimalYear(instant) - coefficients.epoch;
   const change = changes.get(coefficients) ?? weigh(coefficients.change, NO_CHANGE, 0);
   changes.set(coefficients, change);
@@ -36,4 +35,14 @@ export function timedModel(instant: Date, asked?: MagneticModelName): TimedModel
   kept.unshift({ time, asked, timed });
   if (kept.length > KEPT) kept.pop();
   return timed;
+}
+
+/** The model at an instant; throws `RangeError` as `modelAt` does. */
+export function timedModel(instant: Date, asked?: MagneticModelName): TimedModel {
+  return inTime(instant, asked, modelAt);
+}
+
+/** The newest model at an instant, without those that must be asked for by name; throws `RangeError` as `modelByDate` does. */
+export function timedModelByDate(instant: Date): TimedModel {
+  return inTime(instant, undefined, modelByDate);
 }

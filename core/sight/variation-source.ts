@@ -1,5 +1,5 @@
-import { magneticField } from '../field/magnetic-field.js';
 import { magneticModelYears } from '../field/magnetic-models.js';
+import { modelVariation } from '../field/model-variation.js';
 import type { CompassZone } from '../field/zone.js';
 import { decimalYear } from '../time/decimal-year.js';
 
@@ -26,10 +26,10 @@ export function variationSource(
 ): VariationSource {
   const year = instant && decimalYear(instant);
   const inModels = year !== null && year >= magneticModelYears.from && year <= magneticModelYears.until;
-  const field = instant && inModels ? magneticField(place, instant) : null;
+  const field = instant && inModels ? modelVariation(place, instant) : null;
   if (given !== undefined) return { source: 'given', value: given, sigma: GIVEN_SIGMA, zone: field?.zone ?? null };
   if (!field) return { source: 'none', reason: instant ? 'outside-models' : 'no-date' };
   // Straight over a dip pole the needle has no direction to take.
-  if (field.variation === null || field.uncertainty.variation === null) return { source: 'none', reason: 'no-horizontal-field' };
-  return { source: 'model', model: field.model, value: field.variation, sigma: field.uncertainty.variation, zone: field.zone };
+  if (field.variation === null || field.sigma === null) return { source: 'none', reason: 'no-horizontal-field' };
+  return { source: 'model', model: field.model, value: field.variation, sigma: field.sigma, zone: field.zone };
 }
