@@ -1,9 +1,27 @@
 import puppeteer from 'puppeteer-core';
 import type { Browser, Page } from 'puppeteer-core';
-import { findChromium } from '../install.js';
+import { askedBrowsers, findChromium, findFirefox } from '../install.js';
+
+export type BrowserName = 'chromium' | 'firefox';
+
+/** The browsers a page that must work in both is tried in. */
+export const browserNames: readonly BrowserName[] = askedBrowsers();
+
+/** A real Firefox without window, which takes the same made-up host name for this machine and does not turn it to https. */
+function openFirefox(): Promise<Browser> {
+  const executablePath = findFirefox();
+  if (!executablePath) throw new Error('no Firefox: see npm test');
+  return puppeteer.launch({
+    browser: 'firefox',
+    executablePath,
+    headless: true,
+    extraPrefsFirefox: { 'network.dns.localDomains': 'shipnet', 'dom.security.https_first': false },
+  });
+}
 
 /** A real Chromium without window; the flags keep it off a network that is not there. */
-export function openBrowser(): Promise<Browser> {
+export function openBrowser(name: BrowserName = 'chromium'): Promise<Browser> {
+  if (name === 'firefox') return openFirefox();
   const executablePath = findChromium();
   if (!executablePath) throw new Error('no Chromium: see npm test');
   return puppeteer.launch({

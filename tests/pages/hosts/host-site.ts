@@ -1,0 +1,25 @@
+import { copyFileSync, cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { projectFolder } from '../../install.js';
+
+/** A host page as its owner would put it together: its own files, and ours copied beside them. */
+export interface HostSite {
+  /** Ends with a slash. */
+  readonly folder: string;
+  write(name: string, text: string): void;
+  remove(): void;
+}
+
+export function siteOf(host: string, scripts: readonly string[] = ['lubberline.js']): HostSite {
+  const folder = `${mkdtempSync(join(tmpdir(), `lubberline-${host}-`))}/`;
+  const hosts = join(projectFolder, 'tests', 'pages', 'hosts');
+  cpSync(join(hosts, host), folder, { recursive: true });
+  copyFileSync(join(hosts, 'hear.js'), join(folder, 'hear.js'));
+  for (const script of scripts) copyFileSync(join(projectFolder, 'dist', script), join(folder, script));
+  return {
+    folder,
+    write: (name, text) => writeFileSync(join(folder, name), text),
+    remove: () => rmSync(folder, { recursive: true }),
+  };
+}
