@@ -6,6 +6,8 @@ export const baseStyles = css`
   :host([hidden]) { display: none; }
   * { box-sizing: border-box; }
   .frame {
+    /* What a unit of rem is to us: never less than the size browsers begin with, unless the page says so itself. */
+    --rem: var(--lubber-size, max(1rem, 16px));
     --small: 0.82rem;
     --figure: 1.06rem;
     --answer: clamp(2rem, 9vw, 3rem);
@@ -18,6 +20,8 @@ export const baseStyles = css`
     padding: var(--lubber-padding, 1.5rem);
     text-align: start;
     overflow-wrap: break-word;
+    /* A page that styles everything styles the widget's own element, and these would come down from it. */
+    text-transform: none; text-indent: 0; text-shadow: none; white-space: normal; word-break: normal; cursor: auto;
   }
   .frame.bridge { --target: 2.75rem; --figure: 1.25rem; --small: 0.95rem; }
   h2, h3 { font-size: 1.06rem; font-weight: 600; margin: 0 0 var(--gap); letter-spacing: 0.01em; text-wrap: balance; }

@@ -1,6 +1,6 @@
 import { ContextConsumer } from '@lit/context';
 import { LitElement, html } from 'lit';
-import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
+import type { CSSResultGroup, CSSResultOrNative, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { AnswerAnnouncer } from './answer-announcer.js';
 import { baseStyles } from './base-styles.js';
@@ -11,6 +11,7 @@ import type { RecordRequestDetail } from './events.js';
 import { isUnset, readField } from './field.js';
 import type { Field, FieldInput, FieldState } from './field.js';
 import { fieldStyles } from './field-styles.js';
+import { inOwnSize } from './own-size.js';
 import { PageController, closestAround, themeOf } from './page-controller.js';
 import { release } from './register.js';
 import { sharedMessages } from './shared-messages.js';
@@ -29,6 +30,10 @@ export abstract class LubberElement extends LitElement {
   static readonly lubberlineRelease = release;
 
   static override styles: CSSResultGroup = sharedStyles;
+
+  protected static override finalizeStyles(styles?: CSSResultGroup): CSSResultOrNative[] {
+    return super.finalizeStyles(styles).map(inOwnSize);
+  }
 
   readonly page = new PageController(this);
 

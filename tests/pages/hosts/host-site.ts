@@ -1,4 +1,4 @@
-import { copyFileSync, cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { projectFolder } from '../../install.js';
@@ -7,6 +7,8 @@ import { projectFolder } from '../../install.js';
 export interface HostSite {
   /** Ends with a slash. */
   readonly folder: string;
+  /** Installs the package, for a page that bundles its own. */
+  install(): void;
   write(name: string, text: string): void;
   remove(): void;
 }
@@ -16,9 +18,15 @@ export function siteOf(host: string, scripts: readonly string[] = ['lubberline.j
   const hosts = join(projectFolder, 'tests', 'pages', 'hosts');
   cpSync(join(hosts, host), folder, { recursive: true });
   copyFileSync(join(hosts, 'hear.js'), join(folder, 'hear.js'));
+  // The mark a browser asks every site for.
+  writeFileSync(join(folder, 'favicon.ico'), '');
   for (const script of scripts) copyFileSync(join(projectFolder, 'dist', script), join(folder, script));
   return {
     folder,
+    install: () => {
+      mkdirSync(join(folder, 'node_modules'));
+      symlinkSync(projectFolder, join(folder, 'node_modules', 'lubberline'));
+    },
     write: (name, text) => writeFileSync(join(folder, name), text),
     remove: () => rmSync(folder, { recursive: true }),
   };

@@ -19,6 +19,9 @@ export interface Noted {
 
 const watchPage = readFileSync(new URL('watch-page.js', import.meta.url), 'utf8');
 
+/** What the browser asks for when it likes, and complains of where the policy forbids it: no doing of a widget. */
+const MARK = 'favicon.ico';
+
 export interface Visit {
   readonly page: Page;
   /** Where the widget stands. */
@@ -36,14 +39,17 @@ export async function visit(browser: Browser, address: string, inside = '', widt
   await page.evaluateOnNewDocument(watchPage);
   const complaints: string[] = [];
   const requests: string[] = [];
+  const complain = (text: string): void => {
+    if (!text.includes(MARK)) complaints.push(text);
+  };
   page.on('console', (message) => {
-    if (['error', 'warn'].includes(message.type())) complaints.push(`console: ${message.text()}`);
+    if (['error', 'warn'].includes(message.type())) complain(`console: ${message.text()}`);
   });
-  page.on('pageerror', (error) => complaints.push(`error: ${String(error)}`));
-  page.on('requestfailed', (request) => complaints.push(`failed: ${request.url()}`));
+  page.on('pageerror', (error) => complain(`error: ${String(error)}`));
+  page.on('requestfailed', (request) => complain(`failed: ${request.url()}`));
   page.on('request', (request) => {
     const name = request.url().split('/').pop() ?? '';
-    if (name !== MARK) requests.push(name);
+    if (name !== MARK && !request.url().startsWith('data:')) requests.push(name);
   });
   await page.goto(address, { waitUntil: 'load' });
   const frame = page.frames().find((each) => inside !== '' && each.url().endsWith(inside)) ?? page.mainFrame();
@@ -55,9 +61,6 @@ export const notedBy = (frame: Frame): Promise<Noted> => frame.evaluate(() => (g
 
 /** Lit leaves a list of its releases on a page, for the day two of them meet, and one of decorated properties. */
 const LIT = ['litElementVersions', 'litHtmlVersions', 'litPropertyMetadata', 'reactiveElementVersions'];
-
-/** What the browser asks for when it likes: no doing of a widget. */
-const MARK = 'favicon.ico';
 
 export interface Promised {
   /** Everything the page may load, by name. */
