@@ -8,7 +8,7 @@
   });
 
   /** Where the page writes down what it has heard. */
-  const isOwn = (node) => (node instanceof Element ? node : node.parentElement)?.closest('#heard') != null;
+  const isOwn = (node) => Boolean((node instanceof Element ? node : node.parentElement)?.closest('#heard'));
 
   const note = (changes) => {
     for (const { type, target, attributeName } of changes) {

@@ -8,5 +8,5 @@ String.prototype.capitalize = function () { return this.charAt(0).toUpperCase() 
 Function.prototype.delay = function (ms) { return setTimeout(this, ms); };
 Number.prototype.pad = function (width) { var text = String(this); while (text.length < width) text = '0' + text; return text; };
 Object.prototype.keysOf = function () { var found = []; for (var name in this) found.push(name); return found; };
-var $ = function (id) { return document.getElementById(id); };
-var html = 'page', css = 'house', register = 1, define = null, exports = {}, module = undefined, name = 'form12', status = 'ready', event = null;
+window.$ = function (id) { return document.getElementById(id); };
+window.html = 'page'; window.css = 'house'; window.register = 1; window.define = null; window.exports = {}; window.module = undefined; window.name = 'form12'; window.status = 'ready';
