@@ -3,12 +3,10 @@ import type { PlanetName } from './body.js';
 import { earthAxisAt } from './earth-axis.js';
 import { earthSeries } from './earth-series.js';
 import { jupiterSeries } from './jupiter-series.js';
-import { LIGHT } from './light.js';
 import { marsSeries } from './mars-series.js';
-import { moonSeries } from './moon-series.js';
+import { moonPlace } from './moon-place.js';
 import { orbitPlace } from './orbit-place.js';
 import { saturnSeries } from './saturn-series.js';
-import { seriesAt } from './series.js';
 import type { OrbitSeries } from './series.js';
 import { scale, subtract } from './vector.js';
 import type { Vector } from './vector.js';
@@ -19,6 +17,8 @@ const DAYS_PER_CENTURY = 36525;
 const J2000 = Date.UTC(2000, 0, 1, 12);
 /** Half the span over which the Earth's velocity is taken, days: short beside a month, long beside rounding. */
 const VELOCITY_SPAN = 0.1;
+/** Light from the Moon's mean distance is this old, days; from the nearest and the farthest 0.07 s less or more, in which she moves 0.04″. */
+const LIGHT_FROM_MOON = 1.282 / SECONDS_PER_DAY;
 
 const orbits: Readonly<Record<PlanetName, OrbitSeries>> = { Venus: venusSeries, Mars: marsSeries, Jupiter: jupiterSeries, Saturn: saturnSeries };
 
@@ -59,12 +59,6 @@ function heliocentric(orbit: OrbitSeries, days: number): Vector {
   return equatorial(orbitPlace(orbit, days / DAYS_PER_CENTURY));
 }
 
-/** The Moon where it was when the light left it, 1.3 s ago. */
-function moonAsSeen(days: number): Vector {
-  const delay = seriesAt(moonSeries.distance, days / DAYS_PER_CENTURY) / LIGHT;
-  return orbitPlace(moonSeries, (days - delay) / DAYS_PER_CENTURY);
-}
-
 /** The ephemeris of an instant. Costs some tens of microseconds; the bodies are asked for one by one. */
 export function ephemerisAt(instant: Date): Ephemeris {
   const ut = (instant.getTime() - J2000) / (1000 * SECONDS_PER_DAY);
@@ -77,7 +71,7 @@ export function ephemerisAt(instant: Date): Ephemeris {
     earth: heliocentric(earthSeries, tt),
     earthVelocity: scale(subtract(after, before), 1 / (2 * VELOCITY_SPAN)),
     planet: (name, daysEarlier) => heliocentric(orbits[name], tt - daysEarlier),
-    moon: () => axis.fromEcliptic(moonAsSeen(tt)),
+    moon: () => axis.fromEcliptic(moonPlace((tt - LIGHT_FROM_MOON) / DAYS_PER_CENTURY)),
     toEquatorOfDate: axis.fromJ2000,
   };
 }

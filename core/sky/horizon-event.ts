@@ -1,4 +1,5 @@
 import { checkRange } from '../angle/check-number.js';
+import { wrap180 } from '../angle/wrap.js';
 import { solveTriangle } from './altitude-azimuth.js';
 import { bodyPath, motionOn } from './body-path.js';
 import type { BodyPath } from './body-path.js';
@@ -89,9 +90,11 @@ function crosses({ first, last }: Stretch, event: 'rising' | 'setting'): boolean
  * Source: the triangle, solved along the body's path between its turning points; the
  * altitudes of `horizonAltitude`.
  */
-export function horizonEvent(sought: HorizonEventArguments): HorizonEvent {
-  const body = checkBody(sought.body);
-  checkArguments(sought);
+export function horizonEvent(asked: HorizonEventArguments): HorizonEvent {
+  const body = checkBody(asked.body);
+  checkArguments(asked);
+  // One meridian, one answer to the last digit, however its longitude is counted.
+  const sought = { ...asked, longitude: wrap180(asked.longitude) };
   const from = sought.after.getTime();
   const to = from + DAY;
   // A little more on both sides, so that turning points at the ends show as such.

@@ -1,4 +1,5 @@
 import { cosDegrees, sinDegrees } from '../angle/trigonometry.js';
+import { delaunayArguments } from './delaunay-arguments.js';
 
 /** The swing of the Earth's axis about its mean place, degrees. */
 export interface Nutation {
@@ -39,12 +40,7 @@ const UNIT = 1 / 36_000_000;
 
 /** Nutation at a time in Julian centuries of terrestrial time since J2000.0, within 0.03″. */
 export function nutationAt(century: number): Nutation {
-  // Delaunay's arguments (same source); their bends are below 0.01° in a century for all but M′ and F.
-  const elongation = 297.85036 + 445267.11148 * century;
-  const sunAnomaly = 357.52772 + 35999.05034 * century;
-  const moonAnomaly = 134.96298 + (477198.867398 + 0.0086972 * century) * century;
-  const latitudeArgument = 93.27191 + (483202.017538 - 0.0036825 * century) * century;
-  const node = 125.04452 + (-1934.136261 + 0.0020708 * century) * century;
+  const { elongation, sunAnomaly, moonAnomaly, latitudeArgument, node } = delaunayArguments(century);
   let inLongitude = NODE_GROWTH.inLongitude * century * sinDegrees(node);
   let inObliquity = NODE_GROWTH.inObliquity * century * cosDegrees(node);
   for (const [d, m, moon, f, o, longitude, obliquity] of terms) {

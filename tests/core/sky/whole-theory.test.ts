@@ -11,7 +11,7 @@ import { degreesOfArc } from '../../../core/angle/trigonometry.js';
 import { earthSeries } from '../../../core/sky/earth-series.js';
 import { jupiterSeries } from '../../../core/sky/jupiter-series.js';
 import { marsSeries } from '../../../core/sky/mars-series.js';
-import { moonSeries } from '../../../core/sky/moon-series.js';
+import { moonPlace } from '../../../core/sky/moon-place.js';
 import { orbitPlace, pointAt } from '../../../core/sky/orbit-place.js';
 import { saturnSeries } from '../../../core/sky/saturn-series.js';
 import { length, subtract, unit } from '../../../core/sky/vector.js';
@@ -52,7 +52,7 @@ test('the abridged series keep to the whole theories from 1900 to 2100: 0.02′ 
     const here = directionOf(earth.position2000(jde));
     const ours = orbitPlace(earthSeries, century);
     note('Sun', minutesBetween(ours, here), 0.02, century);
-    note('Moon', minutesBetween(orbitPlace(moonSeries, century), directionOf(moon.position(jde))), 0.045, century);
+    note('Moon', minutesBetween(moonPlace(century), directionOf(moon.position(jde))), 0.045, century);
     for (const { name, whole, ours: series, within } of planets) {
       note(name, minutesBetween(subtract(orbitPlace(series, century), ours), subtract(directionOf(whole.position2000(jde)), here)), within, century);
     }
