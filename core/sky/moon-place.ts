@@ -19,6 +19,14 @@ export interface MoonCoordinate {
   readonly sun: readonly (readonly [elongation: number, sunAnomaly: number, latitudeArgument: number, moonAnomaly: number, ...sizes: readonly number[]])[];
 }
 
+export interface MoonSeries {
+  /** Of the anomaly, degrees a century: what the planets raise comes again one anomaly faster. */
+  readonly meanMotion: number;
+  readonly longitude: MoonCoordinate;
+  readonly latitude: MoonCoordinate;
+  readonly distance: MoonCoordinate;
+}
+
 const [OF_SINES, OF_COSINES] = [-90, 0];
 
 /** The coordinate at a time in centuries. */
@@ -36,7 +44,7 @@ function coordinateAt({ series, sun }: MoonCoordinate, century: number, phase: n
     }
     value += waves * fading ** Math.abs(m);
   }
-  return seriesAt(series, century) + value * series.unit;
+  return seriesAt(series, moonSeries.meanMotion, century) + value * series.unit;
 }
 
 /** Where the Moon is at a time in centuries since J2000.0: from the Earth, mean ecliptic and equinox of date, astronomical units. */

@@ -1,5 +1,7 @@
 /** What the makers of the tables of the sky share: the sum of a theory, the fit of a short one to it, and figures as text. */
 
+import { ladders } from './ladders.js';
+
 export const DEGREES = 180 / Math.PI;
 
 /** Value of a theory at a time in centuries: by power of it, terms `[size, phase, speed]` of cosines. */
@@ -78,26 +80,38 @@ export const unitOf = (least, scale) => Number(((least * scale) / 4).toPrecision
 
 const shortest = (value, digits) => String(Number(value.toFixed(Math.max(0, Math.min(12, digits))))).replace(/^(-?)0\./, '$1.');
 
-/** The properties of a `Series` as text: constants by power, and waves by power, in radians (or astronomical units) as the theory. */
-export function seriesText(constants, waves, unit, scale) {
-  const powers = constants.map((constant, power) => [
-    shortest(constant * scale, 1 - Math.log10(unit * scale)),
-    ...(waves[power] ?? [])
-      .sort((a, b) => b.size - a.size)
-      .map(({ size, phase, speed }) => {
-        const digits = Math.ceil(Math.log10(size / unit)) + (size / unit > 1e5 ? 1 : 0) - 1;
-        return [Math.round(size / unit), shortest((((phase * DEGREES) % 360) + 360) % 360, digits - 1), shortest(speed * DEGREES, digits - 1)].join(', ');
-      }),
-  ]);
-  while (powers.length > 1 && powers.at(-1).length === 1 && Math.abs(Number(powers.at(-1)[0])) < (unit * scale) / 2) powers.pop();
-  return `unit: ${Number((unit * scale).toPrecision(1))},\npowers: [\n${powers.map((parts) => `[\n${linesOf(parts, 5)}],\n`).join('')}],\n`;
+/** The decimals of phases and speeds, degrees, that the size of a wave needs. */
+const decimalsFor = (sizeInUnits) => Math.ceil(Math.log10(sizeInUnits)) + (sizeInUnits > 1e5 ? 1 : 0) - 2;
+
+const phaseText = ({ size, phase }, unit) => shortest((((phase * DEGREES) % 360) + 360) % 360, decimalsFor(size / unit));
+
+/** A row of a `Series`: the speed of the lowest rung, then size and phase of each. */
+function rowText(ladder, unit) {
+  const largest = Math.max(...ladder.map((wave) => (wave ? wave.size : 0)));
+  const rungs = ladder.map((wave) => (wave ? `${Math.round(wave.size / unit)}, ${phaseText(wave, unit)}` : '0, 0'));
+  return `[${[shortest(ladder[0].speed * DEGREES, decimalsFor(largest / unit)), ...rungs].join(', ')}]`;
 }
 
-/** Parts of a list as lines of so many. */
-export function linesOf(parts, inLine) {
-  const lines = [];
-  for (let index = 0; index < parts.length; index += inLine) lines.push(`${parts.slice(index, index + inLine).join(', ')},\n`);
-  return lines.join('');
+/** The properties of a `Series` as text: constants by power, and waves by power, in radians (or astronomical units) as the theory; `step` is the mean motion. */
+export function seriesText(constants, waves, { unit, scale, step }) {
+  const largestFirst = (a, b) => Math.max(...b.map((wave) => wave?.size ?? 0)) - Math.max(...a.map((wave) => wave?.size ?? 0));
+  const powers = constants.map((constant, power) => [
+    shortest(constant * scale, 1 - Math.log10(unit * scale)),
+    ...ladders(waves[power] ?? [], step).sort(largestFirst).map((ladder) => rowText(ladder, unit)),
+  ]);
+  while (powers.length > 1 && powers.at(-1).length === 1 && Math.abs(Number(powers.at(-1)[0])) < (unit * scale) / 2) powers.pop();
+  return `unit: ${Number((unit * scale).toPrecision(1))},\npowers: [\n${powers.map((parts) => `[\n${linesOf(parts)}],\n`).join('')}],\n`;
+}
+
+/** Parts of a list as lines of an easy length. */
+export function linesOf(parts) {
+  const lines = [''];
+  for (const part of parts) {
+    const line = lines.pop();
+    if (line.length + part.length > 120 && line !== '') lines.push(line, `${part}, `);
+    else lines.push(`${line}${part}, `);
+  }
+  return lines.map((line) => `${line.trim()}\n`).join('');
 }
 
 /** Code with every line moved in by the brackets open before it. */

@@ -6,6 +6,8 @@ import { cubicColumns, DEGREES, fitted, linesOf, seriesText, unitOf, waveColumns
 const SECOND = 1 / 3600 / DEGREES;
 const KILOMETRES = 1 / 149597870.7;
 const QUARTER = Math.PI / 2;
+/** Of the anomaly, radians a century: what the planets raise comes again one anomaly faster. */
+const MEAN_MOTION = elp.L[0][0][2];
 
 /** The smallest term kept of what the Sun raises and of what the planets raise, radians or astronomical units. */
 const smallest = { L: [4e-7, 6e-7], B: [4e-7, 7e-7], R: [2e-8, 3e-8] };
@@ -95,18 +97,19 @@ function coordinateText(whole, [least, leastOfPlanets], sine, scale) {
   const before = 4 + ofSun.length;
   ofPlanets.forEach(({ term, power }, index) => byPower[power].push(waveOf(amounts[before + 2 * index], amounts[before + 2 * index + 1], term[2])));
   const unit = unitOf(least, scale);
-  return `series: {\n${seriesText(amounts.slice(0, 4), byPower, unit, scale)}},\nsun: [\n${linesOf(rowsOf(found, unit), 1)}],\n`;
+  return `series: {\n${seriesText(amounts.slice(0, 4), byPower, { unit, scale, step: MEAN_MOTION })}},\nsun: [\n${linesOf(rowsOf(found, unit))}],\n`;
 }
 
 export function moonModule() {
-  const text = `import type { MoonCoordinate } from './moon-place.js';
+  const text = `import type { MoonSeries } from './moon-place.js';
 
 /**
  * Where the Moon is: from the Earth, mean ecliptic and equinox of date; degrees and astronomical
  * units. Source: ELP/MPP02, Chapront and Francou 2003, abridged and fitted
  * to the whole over 1900 to 2100 by tests/support/make-sky-series.js, which see.
  */
-export const moonSeries: { readonly longitude: MoonCoordinate; readonly latitude: MoonCoordinate; readonly distance: MoonCoordinate } = {
+export const moonSeries: MoonSeries = {
+meanMotion: ${(MEAN_MOTION * DEGREES).toFixed(5)},
 longitude: {
 ${coordinateText(longitude, smallest.L, true, DEGREES)}},
 latitude: {

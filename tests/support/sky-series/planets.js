@@ -20,20 +20,24 @@ function termsOf(powers) {
   return Object.entries(powers).map(([power, rows]) => rows.map(([size, phase, speed]) => [size / 10 ** power, phase, speed / 10]));
 }
 
-function coordinateText(powers, least, scale) {
+/** Mean motion, radians a century: the second constant of the longitude. */
+const meanMotion = ({ L }) => L[1].find(([, , speed]) => speed === 0)[0] / 10;
+
+function coordinateText(powers, least, scale, step) {
   const whole = termsOf(powers);
   const kept = whole.slice(0, 4).map((terms) => terms.filter(([size, , speed]) => speed !== 0 && Math.abs(size) >= least));
   const waves = kept.flatMap((terms, power) => terms.map((term) => ({ term, power })));
   const amounts = fitted(whole, [...cubicColumns(whole), ...waves.flatMap(({ term, power }) => waveColumns(term, power))]);
   const found = kept.map(() => []);
   waves.forEach(({ term, power }, index) => found[power].push(waveOf(amounts[4 + 2 * index], amounts[5 + 2 * index], term[2])));
-  return seriesText(amounts.slice(0, 4), found, unitOf(least, scale), scale);
+  return seriesText(amounts.slice(0, 4), found, { unit: unitOf(least, scale), scale, step });
 }
 
 /** The modules of all, by name. */
 export function planetModules() {
   return Object.entries(planets).map(([name, { who, theory, smallest }]) => {
-    const [longitude, latitude, distance] = ['L', 'B', 'R'].map((key, index) => coordinateText(theory[key], smallest[index], index < 2 ? DEGREES : 1));
+    const step = meanMotion(theory);
+    const [longitude, latitude, distance] = ['L', 'B', 'R'].map((key, index) => coordinateText(theory[key], smallest[index], index < 2 ? DEGREES : 1, step));
     const text = `import type { OrbitSeries } from './series.js';
 
 /**
@@ -42,6 +46,7 @@ export function planetModules() {
  * to the whole over 1900 to 2100 by tests/support/make-sky-series.js, which see.
  */
 export const ${name}Series: OrbitSeries = {
+meanMotion: ${(step * DEGREES).toFixed(5)},
 longitude: {
 ${longitude}},
 latitude: {
