@@ -3,6 +3,7 @@ import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state as internal } from 'lit/decorators.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import type { FieldInput } from '../shared/field.js';
+import type { FormAnswer } from '../shared/form-part.js';
 import { listText } from '../shared/list-text.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { LubberScoreEvent } from '../shared/score-event.js';
@@ -155,6 +156,19 @@ export class LubberDrill extends LubberElement {
     return null;
   }
 
+  /** A form is given the score, from the first answer on; `required` asks for every exercise. */
+  protected override formAnswer(): FormAnswer | null {
+    const { result } = this;
+    return result && result.answers.length > 0 ? { data: { widget: this.localName, ...result }, complete: result.complete } : null;
+  }
+
+  /** The form begins anew, and so does the set. */
+  override formResetCallback(): void {
+    super.formResetCallback();
+    this.#session.restart();
+    this.message = '';
+  }
+
   #fire(): void {
     const { result } = this;
     if (result) this.dispatchEvent(new LubberScoreEvent(result));
@@ -169,7 +183,7 @@ export class LubberDrill extends LubberElement {
 
   #check(): void {
     const { now } = this.#session;
-    if (!now || isDone(now.each, this.#attempts)) return;
+    if (!now || this.isDisabled || isDone(now.each, this.#attempts)) return;
     const { exercise, each } = now;
     const marking = markExercise(exercise, each);
     if (marking.outcome !== 'marked') {

@@ -55,6 +55,9 @@ const NAME_PATIENCE = 800;
 export class LubberRecord extends RecordFormElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, recordStyles];
 
+  /** What is entered goes into the book, and into no form. */
+  static override readonly formAssociated: boolean = false;
+
   /** Name of the book; each name is a book of its own. Without it the ship's name and compass, or `book`. */
   @property() book?: string;
 

@@ -46,7 +46,7 @@ export function fieldView<T>(host: LubberElement, name: string, field: Field<T>,
     host.change(name, (event.target as HTMLInputElement).value);
   };
   return html`<div class="field ${options.action ? 'with-action' : ''}" part="field">
-    <label for=${name}>${options.label}${locked ? html` <span>(${host.t('field.locked')})</span>` : nothing}</label>
+    <label for=${name}>${options.label}${locked && !host.isDisabled ? html` <span>(${host.t('field.locked')})</span>` : nothing}</label>
     <div class="entry">
       <input
         id=${name}

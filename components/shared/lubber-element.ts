@@ -1,5 +1,5 @@
 import { ContextConsumer } from '@lit/context';
-import { LitElement, html } from 'lit';
+import { html } from 'lit';
 import type { CSSResultGroup, CSSResultOrNative, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { AnswerAnnouncer } from './answer-announcer.js';
@@ -11,6 +11,9 @@ import type { RecordRequestDetail } from './events.js';
 import { isUnset, readField } from './field.js';
 import type { Field, FieldInput, FieldState } from './field.js';
 import { fieldStyles } from './field-styles.js';
+import { FormElement } from './form-element.js';
+import { FormPart } from './form-part.js';
+import type { FormAnswer } from './form-part.js';
 import { inOwnSize } from './own-size.js';
 import { PageController, closestAround, themeOf } from './page-controller.js';
 import { release } from './register.js';
@@ -26,7 +29,7 @@ export const sharedStyles: CSSResultGroup = [baseStyles, themeStyles, fieldStyle
  * What all widgets have in common: theme, language, fields read from properties, the event
  * of a result. A field's property is its text: it holds what the host set or the user typed.
  */
-export abstract class LubberElement extends LitElement {
+export abstract class LubberElement extends FormElement {
   static readonly lubberlineRelease = release;
 
   static override styles: CSSResultGroup = sharedStyles;
@@ -118,6 +121,7 @@ export abstract class LubberElement extends LitElement {
 
   /** Whether the host has fixed a field; both spellings of a name are understood, and an instant is its date and time. */
   isLocked(name: string): boolean {
+    if (this.isDisabled) return true;
     const kebab = name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
     const locked = this.locked.split(/\s+/);
     const whole = name === 'date' || name === 'time' ? 'instant' : name;
@@ -155,8 +159,10 @@ export abstract class LubberElement extends LitElement {
   /** Sets a property for the user; a result that follows from it is told to the page. */
   change(name: string, value: FieldInput): void {
     // The same again brings no update, and the next one may be the host's.
-    if (Object.is(this.#own(name), value)) return;
+    const before = this.#own(name);
+    if (Object.is(before, value)) return;
     (this as unknown as Record<string, FieldInput>)[name] = value;
+    this.formPart.note(name, before, value);
     this.#changedByUser = true;
   }
 
@@ -173,6 +179,30 @@ export abstract class LubberElement extends LitElement {
     for (const name of Object.keys(this.fields)) {
       if ((changed as ReadonlyMap<PropertyKey, unknown>).has(name) && this.#own(name) !== undefined) this.settled = new Set(this.settled).add(name);
     }
+  }
+
+  protected override formAnswer(): FormAnswer | null {
+    const detail = this.resultDetail();
+    return detail && { data: { widget: this.localName, ...detail }, complete: true };
+  }
+
+  protected override requiredText(): string {
+    const missing = this.renderRoot.querySelector('.headline .waiting')?.textContent ?? '';
+    return `${this.t('form.required')} ${missing.replace(/\s+/g, ' ').trim()}`.trim();
+  }
+
+  override formResetCallback(): void {
+    super.formResetCallback();
+    this.settled = new Set();
+  }
+
+  override formStateRestoreCallback(state: unknown): void {
+    for (const [name, text] of Object.entries(FormPart.texts(state))) {
+      if (Object.keys(this.fields).includes(name)) this.change(name, text);
+      this.settle(name);
+    }
+    // The user did this on an earlier visit: it is not told again.
+    this.#changedByUser = false;
   }
 
   protected override updated(changed: PropertyValues<this>): void {

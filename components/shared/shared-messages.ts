@@ -33,6 +33,7 @@ export const sharedMessages: Catalogue = {
   'answer.wrong': 'To be put right: {fields}.',
   'field.utc': 'UTC',
   'field.locked': 'given',
+  'form.required': 'A result is asked for here.',
   'now': 'Now',
   'here': 'Here',
   'here.waiting': 'Asking this device for its position …',

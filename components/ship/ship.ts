@@ -57,8 +57,11 @@ const shared = ['latitude', 'longitude', 'date', 'time', 'heightOfEye', 'heading
 export class LubberShip extends LubberElement {
   static override styles: CSSResultGroup = [sharedStyles, deviationTableStyles, shipStyles];
 
+  /** It holds the widgets that answer a form; its `name` is the ship's. */
+  static override readonly formAssociated: boolean = false;
+
   /** Name of the ship. */
-  @property() name = '';
+  @property() override name = '';
 
   /** Name of the compass the card is of, such as `standard`. */
   @property({ attribute: 'compass-name' }) compassName = '';

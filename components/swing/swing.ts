@@ -125,13 +125,27 @@ export class LubberSwing extends LubberElement {
     super.willUpdate(changed);
     if (!this.hasUpdated && this.draft !== undefined && this.rows === undefined) this.#restore(this.draft);
     if (changed.has('rows') && this.rows !== undefined) {
-      const data = typeof this.rows === 'string' ? null : readRowsData(this.rows);
-      this.#show(data ?? (typeof this.rows === 'string' && this.rows.trim() !== '' ? pasteInto([], this.rows, { row: 0, column: 'heading', columns: this.#columns }) : this.#planned()));
+      this.#show(this.#rowsGiven());
     } else if (changed.has('headings') && this.headings !== undefined && !this.isLocked('rows') && !this.#restored) {
       if (this.hasUpdated) this.#history.before(this.grid, null);
       this.grid = replanned(this.grid, countNamed(this.headings));
     }
     this.#restored = false;
+  }
+
+  /** The rows as the page gives them, or as many empty ones as are planned. */
+  #rowsGiven(): readonly GridRow[] {
+    if (typeof this.rows !== 'string') return readRowsData(this.rows) ?? this.#planned();
+    return this.rows.trim() === '' ? this.#planned() : pasteInto([], this.rows, { row: 0, column: 'heading', columns: this.#columns });
+  }
+
+  /** The form begins anew: so do the readings, and no draft is left of them. */
+  override formResetCallback(): void {
+    super.formResetCallback();
+    this.#show(this.#rowsGiven());
+    if (this.draft !== undefined) dropDraft(this.draft);
+    this.#touched = false;
+    this.kept = null;
   }
 
   #planned(): readonly GridRow[] {

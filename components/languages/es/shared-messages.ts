@@ -32,6 +32,7 @@ export const sharedMessages: Catalogue = {
   'answer.wrong': 'Por corregir: {fields}.',
   'field.utc': 'UTC',
   'field.locked': 'dado',
+  'form.required': 'Aquí se pide un resultado.',
   'now': 'Ahora',
   'here': 'Aquí',
   'here.waiting': 'Pidiendo la situación a este dispositivo…',

@@ -32,6 +32,7 @@ export const sharedMessages: Catalogue = {
   'answer.wrong': 'À corriger : {fields}.',
   'field.utc': 'UTC',
   'field.locked': 'donné',
+  'form.required': 'Un résultat est demandé ici.',
   'now': 'Maintenant',
   'here': 'Ici',
   'here.waiting': 'Demande de la position à cet appareil…',

@@ -32,6 +32,7 @@ export const sharedMessages: Catalogue = {
   'answer.wrong': '需要改正：{fields}。',
   'field.utc': 'UTC',
   'field.locked': '已给定',
+  'form.required': '此处需要一个结果。',
   'now': '此时',
   'here': '此地',
   'here.waiting': '正在向本设备询问位置……',

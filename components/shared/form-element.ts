@@ -1,0 +1,83 @@
+import { LitElement } from 'lit';
+import type { PropertyValues } from 'lit';
+import { property } from 'lit/decorators.js';
+import { FormPart } from './form-part.js';
+import type { FormAnswer } from './form-part.js';
+
+/** What a browser asks of an element that takes part in a form, as its own inputs do. */
+export abstract class FormElement extends LitElement {
+  static readonly formAssociated: boolean = true;
+
+  /** Under which name a form is given the result: JSON text of the plain data that the event tells. */
+  @property({ reflect: true }) name?: string;
+
+  /** Whether a form may be sent only once there is a result. */
+  @property({ type: Boolean, reflect: true }) required = false;
+
+  /** Nothing can be changed, and no form is given anything; a disabled fieldset around does the same. */
+  @property({ type: Boolean, reflect: true }) disabled = false;
+
+  protected readonly formPart = new FormPart(this);
+
+  /** What the form is given; null where there is no result. */
+  protected abstract formAnswer(): FormAnswer | null;
+
+  /** What is said where a result is required and there is none. */
+  protected abstract requiredText(): string;
+
+  /** Whether nothing here can be changed. */
+  get isDisabled(): boolean {
+    return this.disabled || this.formPart.disabled;
+  }
+
+  /** The form the widget belongs to. */
+  get form(): HTMLFormElement | null {
+    return this.formPart.internals?.form ?? null;
+  }
+
+  get validity(): ValidityState | undefined {
+    return this.formPart.internals?.validity;
+  }
+
+  get validationMessage(): string {
+    return this.formPart.internals?.validationMessage ?? '';
+  }
+
+  get willValidate(): boolean {
+    return this.formPart.internals?.willValidate ?? false;
+  }
+
+  checkValidity(): boolean {
+    return this.formPart.internals?.checkValidity() ?? true;
+  }
+
+  reportValidity(): boolean {
+    return this.formPart.internals?.reportValidity() ?? true;
+  }
+
+  formAssociatedCallback(): void {
+    this.requestUpdate();
+  }
+
+  formDisabledCallback(disabled: boolean): void {
+    this.formPart.disabled = disabled;
+    this.requestUpdate();
+  }
+
+  /** The form goes back to what the page had given; nobody is told of a result. */
+  formResetCallback(): void {
+    this.formPart.reset();
+    this.requestUpdate();
+  }
+
+  /** The browser brings back what was typed before another page was shown. */
+  abstract formStateRestoreCallback(state: unknown): void;
+
+  protected override updated(changed: PropertyValues<this>): void {
+    super.updated(changed);
+    // A result may be long: it is written out only where somebody wants it.
+    if (!this.required && !this.form) return;
+    const anchor = this.renderRoot.querySelector<HTMLElement>('input:not(:disabled), select:not(:disabled), textarea:not(:disabled)');
+    this.formPart.tell(this.formAnswer(), this.required, this.requiredText(), anchor);
+  }
+}

@@ -1,0 +1,227 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import { sendKeys } from '@web/test-runner-commands';
+import '../../../components/define.js';
+import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
+import type { LubberDrill } from '../../../components/drill/drill.js';
+import type { LubberElement } from '../../../components/shared/lubber-element.js';
+
+// Widgets in a form: JSON text of what lubber-result tells. The inputs are invented.
+
+const root = (element: Element): ShadowRoot => element.shadowRoot as ShadowRoot;
+const input = (element: Element, name: string): HTMLInputElement => root(element).querySelector(`#${name}`) as HTMLInputElement;
+
+async function type(element: LubberElement, name: string, text: string): Promise<void> {
+  input(element, name).focus();
+  input(element, name).select();
+  await sendKeys({ type: text });
+  await sendKeys({ press: 'Tab' });
+  await element.updateComplete;
+}
+
+interface Around {
+  readonly form: HTMLFormElement;
+  readonly sight: LubberAmplitude;
+}
+
+async function inForm(bearing = '113.5'): Promise<Around> {
+  const form = await fixture<HTMLFormElement>(html`<form>
+    <fieldset>
+      <lubber-amplitude name="sight" latitude="48-17.0S" longitude="071-42.5W" instant="2026-11-26T08:52:40Z" bearing=${bearing}></lubber-amplitude>
+    </fieldset>
+    <input name="watch" value="morning" />
+  </form>`);
+  const sight = form.querySelector('lubber-amplitude') as LubberAmplitude;
+  await sight.updateComplete;
+  return { form, sight };
+}
+
+const submitted = (form: HTMLFormElement): string | null => new FormData(form).get('sight') as string | null;
+
+describe('the value of a widget in a form', () => {
+  it('is the detail of its event as JSON text', async () => {
+    const { form, sight } = await inForm('');
+    expect([...new FormData(form).keys()]).to.deep.equal(['watch']);
+    let detail: unknown = null;
+    sight.addEventListener('lubber-result', (event) => (detail = event.detail));
+    await type(sight, 'bearing', '113.5');
+    expect(JSON.parse(submitted(form) ?? 'null')).to.deep.equal(JSON.parse(JSON.stringify(detail)));
+    expect(JSON.parse(submitted(form) ?? 'null')).to.have.property('widget', 'lubber-amplitude');
+  });
+
+  it('goes with the result', async () => {
+    const { form, sight } = await inForm();
+    expect(submitted(form)).not.to.equal(null);
+    await type(sight, 'latitude', '91N');
+    expect(submitted(form)).to.equal(null);
+  });
+
+  it('is not submitted without a name, and follows a new one', async () => {
+    const { form, sight } = await inForm();
+    sight.removeAttribute('name');
+    expect(submitted(form)).to.equal(null);
+    sight.name = 'sunrise';
+    await sight.updateComplete;
+    expect(new FormData(form).has('sunrise')).to.equal(true);
+  });
+
+  it('is there at once in a form the widget is moved into', async () => {
+    const { form, sight } = await inForm();
+    const other = document.createElement('form');
+    form.after(other);
+    other.append(sight);
+    await sight.updateComplete;
+    expect(submitted(form)).to.equal(null);
+    expect(submitted(other)).not.to.equal(null);
+    other.remove();
+  });
+
+  it('of a drill is its score, from the first answer on', async () => {
+    const form = await fixture<HTMLFormElement>(html`<form><lubber-drill name="sight" kind="polarity" seed="4711" count="2" attempts="1"></lubber-drill></form>`);
+    const drill = form.querySelector('lubber-drill') as LubberDrill;
+    await drill.updateComplete;
+    expect(submitted(form)).to.equal(null);
+    const heard: unknown[] = [];
+    drill.addEventListener('lubber-score', (event) => heard.push(event.detail));
+    root(drill).querySelector<HTMLInputElement>('.questions input')?.click();
+    root(drill).querySelector<HTMLButtonElement>('#check')?.click();
+    await drill.updateComplete;
+    const value = JSON.parse(submitted(form) ?? 'null') as { widget: string; complete: boolean };
+    expect(heard.length).to.equal(1);
+    expect(value).to.deep.equal({ widget: 'lubber-drill', ...(heard[0] as object) });
+    expect(value.complete).to.equal(false);
+    drill.required = true;
+    await drill.updateComplete;
+    expect(drill.checkValidity()).to.equal(false);
+    form.reset();
+    await drill.updateComplete;
+    expect(submitted(form)).to.equal(null);
+  });
+});
+
+describe('a result that is required', () => {
+  it('is asked for in words, with what is missing', async () => {
+    const { form, sight } = await inForm('');
+    expect(form.checkValidity()).to.equal(true);
+    sight.required = true;
+    await sight.updateComplete;
+    expect(form.checkValidity()).to.equal(false);
+    expect(sight.validity?.valueMissing).to.equal(true);
+    expect(sight.validationMessage).to.match(/^A result is asked for here\. Still needed: Bearing of the Sun by compass\.$/);
+    expect(sight.matches(':invalid')).to.equal(true);
+    await type(sight, 'bearing', '113.5');
+    expect(form.checkValidity()).to.equal(true);
+    expect(sight.validationMessage).to.equal('');
+  });
+
+  it('is asked for in the language of the page', async () => {
+    const { sight } = await inForm('');
+    sight.lang = 'es';
+    sight.required = true;
+    await sight.updateComplete;
+    // No catalogue is added on this page: English stands in, and nothing breaks.
+    expect(sight.validationMessage).to.match(/asked for/);
+  });
+});
+
+describe('a form that is reset', () => {
+  it('gives back what the page had given, without an event', async () => {
+    const { form, sight } = await inForm();
+    const before = submitted(form);
+    await type(sight, 'bearing', '200');
+    await type(sight, 'latitude', '12N');
+    await type(sight, 'date', 'no day');
+    const heard: Event[] = [];
+    sight.addEventListener('lubber-result', (event) => heard.push(event));
+    form.reset();
+    await sight.updateComplete;
+    expect([input(sight, 'bearing').value, input(sight, 'latitude').value, input(sight, 'date').value]).to.deep.equal(['113.5', '48-17.0S', '2026-11-26']);
+    expect(root(sight).querySelector('#date-problem')?.textContent).to.equal('');
+    expect(submitted(form)).to.equal(before);
+    expect(heard.length).to.equal(0);
+  });
+
+  it('leaves what the page has given since', async () => {
+    const { form, sight } = await inForm();
+    await type(sight, 'bearing', '200');
+    sight.bearing = '114';
+    await sight.updateComplete;
+    form.reset();
+    await sight.updateComplete;
+    expect(input(sight, 'bearing').value).to.equal('114');
+  });
+
+  it('gives a swing its rows back', async () => {
+    const form = await fixture<HTMLFormElement>(html`<form><lubber-swing name="sight" rows=${'000\t1E\n090\t2E'}></lubber-swing></form>`);
+    const swing = form.querySelector('lubber-swing') as LubberElement;
+    await swing.updateComplete;
+    await type(swing, 'reading-0', '5W');
+    expect(input(swing, 'reading-0').value).to.equal('5W');
+    form.reset();
+    await swing.updateComplete;
+    expect(input(swing, 'reading-0').value).to.equal('1E');
+  });
+});
+
+describe('what was typed', () => {
+  it('is taken up again where the browser has kept it, without an event', async () => {
+    const { sight } = await inForm();
+    const heard: Event[] = [];
+    sight.addEventListener('lubber-result', (event) => heard.push(event));
+    for (const [name, text] of [['bearing', '114.5'], ['latitude', 'half of it']] as const) {
+      sight.formStateRestoreCallback(JSON.stringify({ [name]: text, constructor: 'x' }));
+      await sight.updateComplete;
+      expect(input(sight, name).value).to.equal(text);
+    }
+    expect(root(sight).querySelector('#latitude-problem')?.textContent).to.match(/not understood/);
+    for (const odd of ['', 'null', '[1]', '{', new FormData()]) sight.formStateRestoreCallback(odd);
+    expect(heard.length).to.equal(0);
+  });
+});
+
+const tags = ['amplitude', 'azimuth', 'conversion', 'deviation-card', 'deviation-curve', 'drill', 'field-map', 'iron', 'swing', 'transit', 'variation'] as const;
+
+/** What can be moved in a disabled widget: where one looks, not what is entered. */
+const looks = new Set(['cursor', 'state-text']);
+
+describe('a disabled fieldset', () => {
+  for (const tag of tags) {
+    it(`leaves nothing to change in lubber-${tag}, and nothing is submitted`, async () => {
+      const form = await fixture<HTMLFormElement>(html`<form><fieldset></fieldset></form>`);
+      const widget = document.createElement(`lubber-${tag}`) as LubberElement;
+      widget.setAttribute('name', 'sight');
+      const fieldset = form.querySelector('fieldset') as HTMLFieldSetElement;
+      fieldset.append(widget);
+      fieldset.disabled = true;
+      await widget.updateComplete;
+      await widget.updateComplete;
+      const open = [...root(widget).querySelectorAll<HTMLInputElement>('input, select, textarea')]
+        .filter((field) => !field.disabled && !field.readOnly && !looks.has(field.id) && !field.closest('.parts'))
+        // A radio button that is chosen has nothing to change to.
+        .filter((field) => !(field.type === 'radio' && field.checked))
+        .map((field) => `${field.localName}#${field.id || field.name}`);
+      expect(open).to.deep.equal([]);
+      expect(widget.isDisabled).to.equal(true);
+      expect(submitted(form)).to.equal(null);
+      fieldset.disabled = false;
+      await widget.updateComplete;
+      expect(widget.isDisabled).to.equal(false);
+    });
+  }
+});
+
+describe('a browser without ElementInternals', () => {
+  it('has widgets that work, outside of the form', async () => {
+    const { attachInternals } = HTMLElement.prototype;
+    Object.defineProperty(HTMLElement.prototype, 'attachInternals', { value: undefined, configurable: true, writable: true });
+    try {
+      const { form, sight } = await inForm();
+      sight.required = true;
+      await sight.updateComplete;
+      expect(submitted(form)).to.equal(null);
+      expect([sight.form, sight.validity, sight.checkValidity(), sight.reportValidity(), sight.willValidate]).to.deep.equal([null, undefined, true, true, false]);
+      expect(sight.result).not.to.equal(null);
+    } finally {
+      HTMLElement.prototype.attachInternals = attachInternals;
+    }
+  });
+});
