@@ -27,6 +27,13 @@ const writers: Partial<Record<keyof EntryFields, (value: number) => string>> = {
   corrects: (value) => String(value),
 };
 
+/** A method by its name in the page's language; one the book does not know stays as it was written. */
+function methodText(host: LubberElement, method: string): string {
+  const key = `record.method.${method}`;
+  const text = host.t(key);
+  return text === key ? method : text;
+}
+
 /** One field of an entry as the book shows it; empty where nothing was observed. */
 export function fieldInWords(host: LubberElement, entry: RecordEntry, name: keyof EntryFields): string {
   const value = entry[name];
@@ -40,6 +47,7 @@ export function fieldInWords(host: LubberElement, entry: RecordEntry, name: keyo
   ];
   if (group) return host.t(`${group}.${value}`);
   if (name === 'target') return bodyName(host, value);
+  if (name === 'method') return methodText(host, value);
   return name === 'instant' ? value.replace('T', ' ').replace('Z', '') : value;
 }
 

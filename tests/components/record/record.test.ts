@@ -108,6 +108,18 @@ describe('an entry by keyboard', () => {
     expect(element.entries).to.have.length(0);
   });
 
+  // A date, a time and a gyro error had no name in words and were told by their codes.
+  it('names every field that was typed wrong', async () => {
+    const element = await open();
+    element.date = 'soon';
+    element.time = 'later';
+    element.gyroError = 'x';
+    await element.updateComplete;
+    button(element, 'Enter in the book').click();
+    await settled(element, () => told(element).startsWith('To be put right'));
+    expect(told(element)).to.equal('To be put right: UTC date, UTC time and Gyro error, if known.');
+  });
+
   it('says what is missing: the time, and something observed', async () => {
     const element = await open();
     button(element, 'Enter in the book').click();
