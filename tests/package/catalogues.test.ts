@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { readdirSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { describe, it } from 'node:test';
 import { pathToFileURL } from 'node:url';
@@ -8,27 +8,47 @@ import { projectFolder } from '../install.js';
 
 const folder = join(projectFolder, 'components');
 
+/** The catalogues a file exports. */
+async function cataloguesOf(...path: readonly string[]): Promise<readonly Catalogue[]> {
+  return Object.values((await import(pathToFileURL(join(folder, ...path)).href)) as Readonly<Record<string, Catalogue>>);
+}
+
 const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
   .filter((file) => file.endsWith('-messages.ts') && !file.startsWith(`languages${sep}`))
   .sort();
 
-const modules = await Promise.all(files.map(async (file) => [file, (await import(pathToFileURL(join(folder, file)).href)) as Readonly<Record<string, Catalogue>>] as const));
+const modules = await Promise.all(files.map(async (file) => [file, await cataloguesOf(file)] as const));
+
+const english = new Map(modules.flatMap(([, catalogues]) => catalogues.flatMap((catalogue) => Object.entries(catalogue))));
 
 describe('the English catalogues', () => {
   it('are found', () => assert.ok(files.length > 20, files.join()));
 
   // A translation is one list for all widgets of a page: a key of two meanings would be told wrong in one of them.
   it('give a key one text, in whichever file it stands', () => {
-    const texts = new Map<string, string>();
     const odd = modules.flatMap(([file, catalogues]) =>
-      Object.values(catalogues).flatMap((catalogue) =>
-        Object.entries(catalogue).flatMap(([key, text]) => {
-          const before = texts.get(key) ?? text;
-          texts.set(key, text);
-          return before === text ? [] : [`${file} ${key}`];
-        }),
-      ),
+      catalogues.flatMap((catalogue) => Object.entries(catalogue).flatMap(([key, text]) => (english.get(key) === text ? [] : [`${file} ${key}`]))),
     );
     assert.deepEqual(odd, []);
   });
 });
+
+const placesOf = (text: string): string => [...text.matchAll(/\{\w+\}/g)].map(([place]) => place).sort().join(' ');
+
+const translations = join(folder, 'languages');
+/** A language is whole once it has the file that puts its parts together. */
+const languages = existsSync(translations) ? readdirSync(translations).filter((language) => existsSync(join(translations, language, `${language}.ts`))) : [];
+
+for (const language of languages) {
+  const [whole = {}] = await cataloguesOf('languages', language, `${language}.ts`);
+
+  describe(`the words in ${language}`, () => {
+    it('are there for every key, and for no other', () => assert.deepEqual(Object.keys(whole).sort(), [...english.keys()].sort()));
+
+    it('are never empty', () => assert.deepEqual(Object.keys(whole).filter((key) => !whole[key] && english.get(key)), []));
+
+    it('leave every place where a value goes', () => {
+      assert.deepEqual(Object.keys(whole).filter((key) => placesOf(whole[key] ?? '') !== placesOf(english.get(key) ?? '')), []);
+    });
+  });
+}
