@@ -3,7 +3,7 @@ import { fieldElements } from './field-elements.js';
 import { fieldVector } from './field-vector.js';
 import type { MagneticModelName } from './magnetic-models.js';
 import { timedModelByDate } from './timed-model.js';
-import { fieldUncertainty } from './uncertainty.js';
+import { variationUncertainty } from './variation-uncertainty.js';
 import { compassZone } from './zone.js';
 import type { CompassZone } from './zone.js';
 
@@ -26,5 +26,5 @@ export function modelVariation({ latitude, longitude }: { readonly latitude: num
   checkPlace(latitude, longitude, 0);
   const { main, name } = timedModelByDate(instant);
   const { h, variation } = fieldElements(fieldVector(main, latitude, longitude, 0));
-  return { variation, sigma: fieldUncertainty(name, h).variation, zone: compassZone(h), model: name };
+  return { variation, sigma: variationUncertainty(name, h), zone: compassZone(h), model: name };
 }

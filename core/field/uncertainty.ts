@@ -1,4 +1,5 @@
 import type { MagneticModelName } from './magnetic-models.js';
+import { variationUncertainty } from './variation-uncertainty.js';
 
 /** One standard deviation of each element: nT, degrees. */
 export interface FieldUncertainty {
@@ -20,24 +21,15 @@ interface ErrorModel {
   readonly h: number;
   readonly f: number;
   readonly inclination: number;
-  /** Degrees, and degrees × nT: that of the variation is √(base² + (slope / h)²). */
-  readonly variationBase: number;
-  readonly variationSlope: number;
 }
 
 // Source: the error model in section 3 of the WMM2025, WMM2020 and WMM2015 technical reports,
-// in agreeing copies of them. The programs NCEI gave out with the models differ in
-// a few places: 145 for f in 2020, and 0.24 and 5432 for the variation in 2015. The reports
-// derive their figures, so they are followed.
-const of2025: ErrorModel = {
-  x: 137, y: 89, z: 141, h: 133, f: 138, inclination: 0.2, variationBase: 0.26, variationSlope: 5417,
-};
-const of2020: ErrorModel = {
-  x: 131, y: 94, z: 157, h: 128, f: 148, inclination: 0.21, variationBase: 0.26, variationSlope: 5625,
-};
-const of2015: ErrorModel = {
-  x: 138, y: 89, z: 165, h: 133, f: 152, inclination: 0.22, variationBase: 0.23, variationSlope: 5430,
-};
+// in agreeing copies of them; that of the variation stands in variation-uncertainty.ts. The
+// program NCEI gave out with the model of 2020 has 145 for f; the reports derive their
+// figures, so they are followed.
+const of2025: ErrorModel = { x: 137, y: 89, z: 141, h: 133, f: 138, inclination: 0.2 };
+const of2020: ErrorModel = { x: 131, y: 94, z: 157, h: 128, f: 148, inclination: 0.21 };
+const of2015: ErrorModel = { x: 138, y: 89, z: 165, h: 133, f: 152, inclination: 0.22 };
 
 const errorModels: Readonly<Record<MagneticModelName, ErrorModel>> = {
   WMM2025: of2025,
@@ -51,9 +43,7 @@ const errorModels: Readonly<Record<MagneticModelName, ErrorModel>> = {
  * one standard deviation, where the horizontal field is `h` nT.
  */
 export function fieldUncertainty(model: MagneticModelName, h: number): FieldUncertainty {
-  const { x, y, z, h: ofH, f, inclination, variationBase, variationSlope } = errorModels[model];
-  const slope = variationSlope / h;
-  // Close to a dip pole the formula exceeds half a turn; the official program stops it there too.
-  const variation = h === 0 ? null : Math.min(180, Math.sqrt(variationBase * variationBase + slope * slope));
+  const { x, y, z, h: ofH, f, inclination } = errorModels[model];
+  const variation = variationUncertainty(model, h);
   return { x, y, z, h: ofH, f, variation, declination: variation, inclination };
 }

@@ -24,7 +24,7 @@ export const digest: Readonly<Record<string, number>> = {
   'chart-variation': 2449889136,
   card: 2847105865,
   amplitude: 2239187773,
-  azimuth: 1113027538,
+  azimuth: 2609637788,
   transit: 3335701166,
   coefficients: 2237431773,
   polarity: 722228858,
