@@ -31,6 +31,7 @@ export const cardMessages: Catalogue = {
   'card.within': 'Every deviation is within the limit of {limit}.',
   'card.exceeds': '▲ Deviations exceed the limit of {limit}.',
   'card.age': 'This card is {months} months old.',
+  'card.age.none': 'This card is less than a month old.',
   'card.age.one': 'This card is one month old.',
   'card.corrector.foreAndAft': 'Fore-and-aft magnets',
   'card.corrector.athwartships': 'Athwartship magnets',

@@ -73,7 +73,9 @@ function signatures(host: LubberElement, format: Format): TemplateResult {
 }
 
 function ageText(host: LubberElement, { ageMonths }: CardResult): string {
-  return ageMonths === null || ageMonths < 0 ? '' : host.t(ageMonths === 1 ? 'card.age.one' : 'card.age', { months: ageMonths });
+  if (ageMonths === null || ageMonths < 0) return '';
+  const few = ['card.age.none', 'card.age.one'][ageMonths];
+  return few ? host.t(few) : host.t('card.age', { months: ageMonths });
 }
 
 /** On a narrow screen a narrow drawing; on paper always the wide one. */

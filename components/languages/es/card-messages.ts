@@ -29,6 +29,7 @@ export const cardMessages: Catalogue = {
   'card.within': 'Todos los desvíos están dentro del límite de {limit}.',
   'card.exceeds': '▲ Hay desvíos que superan el límite de {limit}.',
   'card.age': 'Esta tablilla tiene {months} meses.',
+  'card.age.none': 'Esta tablilla tiene menos de un mes.',
   'card.age.one': 'Esta tablilla tiene un mes.',
   'card.corrector.foreAndAft': 'Imanes longitudinales',
   'card.corrector.athwartships': 'Imanes transversales',

@@ -18,7 +18,7 @@ export const sightMessages: Catalogue = {
   'sight.heading.gyro': 'Rumbo giroscópico',
   'sight.variation': 'Declinación magnética',
   'sight.variation.model': 'del modelo',
-  'sight.cardDeviation': 'Desvío de la tablilla',
+  'sight.cardDeviation': 'Desvío según la tablilla',
   'sight.cardDeviation.none': 'sin tablilla',
   'sight.error': 'Corrección total',
   // unsure: Rv less Rgir is also taught as "corrección" or "Ct" of the gyro, so that its sign is plain

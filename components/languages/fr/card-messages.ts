@@ -29,6 +29,7 @@ export const cardMessages: Catalogue = {
   'card.within': 'Toutes les déviations sont dans la limite de {limit}.',
   'card.exceeds': '▲ Des déviations dépassent la limite de {limit}.',
   'card.age': 'Ce tableau a {months} mois.',
+  'card.age.none': 'Ce tableau a moins d’un mois.',
   'card.age.one': 'Ce tableau a un mois.',
   'card.corrector.foreAndAft': 'Aimants longitudinaux',
   'card.corrector.athwartships': 'Aimants transversaux',

@@ -18,7 +18,7 @@ export const sightMessages: Catalogue = {
   'sight.heading.gyro': 'Cap gyro',
   'sight.variation': 'Déclinaison magnétique',
   'sight.variation.model': 'du modèle',
-  'sight.cardDeviation': 'Déviation du tableau',
+  'sight.cardDeviation': 'Déviation d’après tableau',
   'sight.cardDeviation.none': 'pas de tableau',
   'sight.error': 'Variation (W)',
   // unsure: true less gyro is also called "correction" or "erreur" of the gyro

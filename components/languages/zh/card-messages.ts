@@ -29,6 +29,7 @@ export const cardMessages: Catalogue = {
   'card.within': '各自差均在限值{limit}之内。',
   'card.exceeds': '▲ 有自差超过限值{limit}。',
   'card.age': '此自差表已有{months}个月。',
+  'card.age.none': '此自差表不足一个月。',
   'card.age.one': '此自差表已有一个月。',
   'card.corrector.foreAndAft': '纵向校正磁铁',
   'card.corrector.athwartships': '横向校正磁铁',

@@ -102,6 +102,14 @@ describe('the age of a card', () => {
     it(`from ${from.year}-${from.month}-${from.day} to ${to}: ${months} months`, () => expect(ageInMonths(from, new Date(to))).to.equal(months));
   }
 
+  // It was told as 0 months.
+  it('is told in words in the first month', async () => {
+    const element = await given();
+    element.date = '2026-11-20';
+    await element.updateComplete;
+    expect(text(element)).to.contain('This card is less than a month old.');
+  });
+
   it('is told, and held against the limit chosen: twelve months for the canal (Panama Canal OP Notice N-1-2022, 4.k)', async () => {
     const element = await given();
     expect(text(element)).to.contain('This card is 9 months old.');
