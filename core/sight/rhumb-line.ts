@@ -3,6 +3,7 @@ import { angleFromTo, wrap360 } from '../angle/wrap.js';
 import { SAME_PLACE, checkPosition } from './geodesic-line.js';
 import type { DirectedLine, Position } from './geodesic-line.js';
 import { ECCENTRICITY_SQUARED, EQUATORIAL_RADIUS, meridianArc } from './meridian-arc.js';
+import { meanOver } from './quadrature.js';
 
 const e = Math.sqrt(ECCENTRICITY_SQUARED);
 
@@ -15,21 +16,13 @@ function isometricLatitude(latitude: number): number {
   return Math.asinh(tanDegrees(latitude)) - e * Math.atanh(e * sinDegrees(latitude));
 }
 
-/** Length of a radian of latitude, and of the same step on the Mercator chart, at a latitude (Snyder, eq. 4-18, 4-20). */
-function stepsAt(latitude: number): { arc: number; isometric: number } {
-  const inner = 1 - ECCENTRICITY_SQUARED * sinDegrees(latitude) ** 2;
-  const bend = (1 - ECCENTRICITY_SQUARED) / inner;
-  return { arc: (EQUATORIAL_RADIUS * bend) / Math.sqrt(inner), isometric: bend / cosDegrees(latitude) };
-}
+const inner = (latitude: number): number => 1 - ECCENTRICITY_SQUARED * sinDegrees(latitude) ** 2;
 
-/** Nodes and weights of Gauss and Legendre for five points (Abramowitz and Stegun, table 25.4). */
-const gauss: readonly (readonly [number, number])[] = [
-  [0, 0.5688888888888889],
-  [0.5384693101056831, 0.47862867049936647],
-  [-0.5384693101056831, 0.47862867049936647],
-  [0.906179845938664, 0.23692688505618908],
-  [-0.906179845938664, 0.23692688505618908],
-];
+/** Metres of a radian of latitude (Snyder, eq. 4-18). */
+const metresOfLatitude = (latitude: number): number => (EQUATORIAL_RADIUS * (1 - ECCENTRICITY_SQUARED)) / inner(latitude) ** 1.5;
+
+/** The same radian on the Mercator chart (Snyder, eq. 4-20). */
+const isometricOfLatitude = (latitude: number): number => (1 - ECCENTRICITY_SQUARED) / inner(latitude) / cosDegrees(latitude);
 
 interface Rise {
   /** Difference of isometric latitude, pure number. */
@@ -42,19 +35,13 @@ interface Rise {
 const NEAR = 0.05;
 
 function riseBetween(from: number, to: number): Rise {
-  const half = (to - from) / 2;
   const colatitude = 90 - Math.max(Math.abs(from), Math.abs(to));
   if (Math.abs(to - from) > NEAR * colatitude) {
     const isometric = isometricLatitude(to) - isometricLatitude(from);
     return { isometric, perIsometric: (meridianArc(to) - meridianArc(from)) / isometric };
   }
-  let [arc, isometric] = [0, 0];
-  for (const [node, weight] of gauss) {
-    const at = stepsAt(from + half * (1 + node));
-    arc += (weight * at.arc) / 2;
-    isometric += (weight * at.isometric) / 2;
-  }
-  return { isometric: isometric * arcOfDegrees(to - from), perIsometric: arc / isometric };
+  const isometric = meanOver(from, to - from, isometricOfLatitude);
+  return { isometric: isometric * arcOfDegrees(to - from), perIsometric: meanOver(from, to - from, metresOfLatitude) / isometric };
 }
 
 /** Difference of meridional parts on WGS 84, minutes of longitude, north positive; neither latitude a pole. */

@@ -1,7 +1,7 @@
 import { build } from 'esbuild';
 
 /** Packages that ship no ES module; a browser cannot import them as they are. */
-const commonPackages = ['geographiclib-geodesic', 'axe-core', 'topojson-client'];
+const commonPackages = ['axe-core', 'topojson-client'];
 
 /** A plugin of the test runner's server that hands those out as modules. */
 export function bundlePackages() {
