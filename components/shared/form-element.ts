@@ -19,6 +19,33 @@ export abstract class FormElement extends LitElement {
 
   protected readonly formPart = new FormPart(this);
 
+  constructor() {
+    super();
+    this.addEventListener('invalid', () => this.#takeFocus());
+  }
+
+  /** Firefox leads only to what can have the focus itself: until it is left again a widget can, and hands it on. */
+  #takeFocus(): void {
+    if (this.hasAttribute('tabindex')) return;
+    this.tabIndex = -1;
+    const listening = new AbortController();
+    const { signal } = listening;
+    const end = (): void => {
+      listening.abort();
+      this.removeAttribute('tabindex');
+    };
+    this.addEventListener('focus', (event) => event.composedPath()[0] === this && this.#missing()?.focus(), { signal });
+    this.addEventListener('focusout', end, { signal });
+    // A page may only have asked whether all is well, and lead nowhere.
+    setTimeout(() => this.matches(':focus-within') || end());
+  }
+
+  /** The first field in which something is to be entered: empty, and nothing said to stand in for it. */
+  #missing(): HTMLElement | null {
+    const fields = [...this.renderRoot.querySelectorAll<HTMLInputElement>('input, select, textarea')].filter(({ disabled, readOnly }) => !disabled && !readOnly);
+    return fields.find(({ value, placeholder }) => value === '' && placeholder === '') ?? fields[0] ?? null;
+  }
+
   /** What the form is given; null where there is no result. */
   protected abstract formAnswer(): FormAnswer | null;
 
@@ -77,7 +104,6 @@ export abstract class FormElement extends LitElement {
     super.updated(changed);
     // A result may be long: it is written out only where somebody wants it.
     if (!this.required && !this.form) return;
-    const anchor = this.renderRoot.querySelector<HTMLElement>('input:not(:disabled), select:not(:disabled), textarea:not(:disabled)');
-    this.formPart.tell(this.formAnswer(), this.required, this.requiredText(), anchor);
+    this.formPart.tell(this.formAnswer(), this.required, this.requiredText(), this.#missing());
   }
 }
