@@ -12,7 +12,7 @@ interface Knot {
 }
 
 /**
- * Second derivatives at the knots, by elimination with partial pivoting: the system is
+ * Second derivatives at the knots, by elimination (Gauss and Jordan): the system is
  * three-banded with two corners and never larger than a deviation table is long.
  */
 function bends(knots: readonly Knot[], widths: readonly number[]): number[] {
@@ -32,24 +32,15 @@ function bends(knots: readonly Knot[], widths: readonly number[]): number[] {
     row[n] = 6 * (rise - riseBefore);
     return row;
   });
-  for (let pivot = 0; pivot < n; pivot++) {
+  rows.forEach((from, pivot) => {
     // The diagonal outweighs its row, so no exchange of rows is needed.
-    const from = rows[pivot] as number[];
-    for (let i = pivot + 1; i < n; i++) {
-      const row = rows[i] as number[];
+    for (const row of rows) {
       const factor = (row[pivot] as number) / (from[pivot] as number);
-      if (factor === 0) continue;
+      if (row === from || factor === 0) continue;
       for (let j = pivot; j <= n; j++) row[j] = (row[j] as number) - factor * (from[j] as number);
     }
-  }
-  const result = new Array<number>(n).fill(0);
-  for (let i = n - 1; i >= 0; i--) {
-    const row = rows[i] as number[];
-    let rest = row[n] as number;
-    for (let j = i + 1; j < n; j++) rest -= (row[j] as number) * (result[j] as number);
-    result[i] = rest / (row[i] as number);
-  }
-  return result;
+  });
+  return rows.map((row, i) => (row[n] as number) / (row[i] as number));
 }
 
 /**

@@ -101,7 +101,7 @@ export function horizonEvent(asked: HorizonEventArguments): HorizonEvent {
   const [early, late] = [from - 2 * STEP, to + 2 * STEP];
   const path = bodyPath(body, early, late);
   const course = (time: number): number => heightOver(path, time, sought);
-  const ways = stretches(course, early, late, STEP, PRECISION);
+  const ways = stretches(course, early, late, STEP);
   for (const way of ways) {
     if (!crosses(way, sought.event)) continue;
     const time = Math.round(crossing(course, way, PRECISION));
