@@ -152,7 +152,7 @@ export class LubberAmplitude extends LubberElement {
   /** As typed, or by the ship's card for the heading. */
   #cardDeviation(): number | undefined {
     const state = this.#state;
-    return valueOf(state.cardDeviation) ?? (this.#compass === 'gyro' ? undefined : cardDeviationOn(this.ship?.card, valueOf(state.heading)));
+    return valueOf(state.cardDeviation) ?? (this.#compass === 'gyro' ? undefined : cardDeviationOn(this.ship, valueOf(state.heading)));
   }
 
   #compute(): void {

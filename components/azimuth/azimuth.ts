@@ -189,7 +189,7 @@ export class LubberAzimuth extends LubberElement {
 
   /** The card's deviation: as typed, or by the ship's card for a heading. */
   #cardFor(heading: number | undefined): number | undefined {
-    return valueOf(this.#state.cardDeviation) ?? (this.#gyro ? undefined : cardDeviationOn(this.ship?.card, heading));
+    return valueOf(this.#state.cardDeviation) ?? (this.#gyro ? undefined : cardDeviationOn(this.ship, heading));
   }
 
   #compute(): void {

@@ -26,7 +26,7 @@ export function headAndSplitView(
   gyro: boolean,
   state: { readonly heading: FieldState<number>; readonly variation: FieldState<number>; readonly cardDeviation: FieldState<number> },
 ): TemplateResult {
-  const byShip = cardDeviationOn(host.ship?.card, valueOf(state.heading));
+  const byShip = cardDeviationOn(host.ship, valueOf(state.heading));
   return html`${fieldView(host, 'heading', bearingField(gyro ? 'G' : 'C'), state.heading, { label: host.t(gyro ? 'sight.heading.gyro' : 'sight.heading') })}
   ${gyro
     ? nothing

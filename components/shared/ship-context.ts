@@ -13,6 +13,11 @@ export interface Ship {
   readonly compassName: string;
   readonly values: ShipValues;
   readonly card: DeviationCard | null;
+  /**
+   * What the card says on a heading by compass, degrees, east positive; null without a card or where
+   * it has no single answer. The ship works it out, so that a widget alone on a page carries no cards.
+   */
+  deviationOn(compassHeading: number): number | null;
   /** Takes a card, such as the one a swing has made, into use. */
   useCard(card: DeviationCard): void;
   /** The record book inside the ship listens here; returns how to stop listening. */

@@ -3,6 +3,7 @@ import { html } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import { deviationByCard } from '../../core/deviation/deviation-by-card.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { formatInstant } from '../../core/time/instant.js';
 import { deviationTableField } from '../shared/deviation-table-field.js';
@@ -178,11 +179,13 @@ export class LubberShip extends LubberElement {
       const { state, text } = this.read<unknown>(fields[name], name);
       if (state === 'value') values[name] = text;
     }
+    const card = this.cardInUse;
     return {
       name: this.name,
       compassName: this.compassName,
       values: values as ShipValues,
-      card: this.cardInUse,
+      card,
+      deviationOn: (compassHeading) => card && deviationByCard(card, compassHeading),
       useCard: (card) => this.#useCard(card),
       onRecordRequest: (listener) => {
         this.#listeners.add(listener);

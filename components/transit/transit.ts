@@ -194,7 +194,7 @@ export class LubberTransit extends LubberElement {
 
   /** By the ship's card, where there is one and the heading is known. */
   #byCard(): number | undefined {
-    return this.#gyro ? undefined : cardDeviationOn(this.ship?.card, valueOf(this.#state.heading));
+    return this.#gyro ? undefined : cardDeviationOn(this.ship, valueOf(this.#state.heading));
   }
 
   /** Everything but the lines. */

@@ -297,7 +297,7 @@ describe('what the host can do', () => {
   it('takes the card and the variation of the ship around it', async () => {
     const around = await fixture(html`<div></div>`);
     const card: DeviationCard = { kind: 'approximate', coefficients: { A: 2, B: 0, C: 0, D: 0, E: 0 } };
-    const ship: Ship = { name: 'm.v. Halcyon Tern', compassName: 'standard', values: { variation: '12E', heading: '100' }, card, useCard: () => undefined, onRecordRequest: () => () => undefined };
+    const ship: Ship = { name: 'm.v. Halcyon Tern', compassName: 'standard', values: { variation: '12E', heading: '100' }, card, deviationOn: () => 2, useCard: () => undefined, onRecordRequest: () => () => undefined };
     new ContextProvider(around as HTMLElement, { context: shipContext, initialValue: ship });
     const element = document.createElement('lubber-conversion');
     around.append(element);

@@ -26,7 +26,7 @@ function shipAround(inside: Element): HTMLElement {
   const ship = document.createElement('div');
   const initialValue = {
     name: 'Test', compassName: '', values: { heightOfEye: '20', latitude: '10N' }, card: null,
-    useCard: () => undefined, onRecordRequest: () => () => undefined,
+    deviationOn: () => null, useCard: () => undefined, onRecordRequest: () => () => undefined,
   };
   new ContextProvider(ship, { context: shipContext, initialValue });
   ship.append(inside);

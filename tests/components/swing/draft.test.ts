@@ -81,7 +81,7 @@ describe('inside a ship', () => {
   it('takes her card as the old one and gives her the new one on the press of a button', async () => {
     const taken: DeviationCard[] = [];
     const old: DeviationCard = { kind: 'approximate', coefficients: { A: 0, B: 2, C: 0, D: 0, E: 0 } };
-    const ship: Ship = { name: 'S', compassName: 'standard', values: {}, card: old, useCard: (card) => taken.push(card), onRecordRequest: () => () => undefined };
+    const ship: Ship = { name: 'S', compassName: 'standard', values: {}, card: old, deviationOn: () => null, useCard: (card) => taken.push(card), onRecordRequest: () => () => undefined };
     const harbour = document.createElement('div');
     new ContextProvider(harbour, { context: shipContext, initialValue: ship });
     document.body.append(harbour);
