@@ -18,22 +18,24 @@ function arcSeconds(century: number, ...coefficients: readonly number[]): number
   return coefficients.reduceRight((sum, coefficient) => sum * century + coefficient, 0) / 3600;
 }
 
-/** The point as seen from axes turned by an angle about the first, from the second towards the third. */
-function turnedAboutX(angle: number, [x, y, z]: Vector): Vector {
+type Turn = (vector: Vector) => Vector;
+
+/** What a point is from axes turned by an angle about the first, from the second towards the third; made once for many points. */
+function aboutX(angle: number): Turn {
   const [sine, cosine] = [sinDegrees(angle), cosDegrees(angle)];
-  return [x, cosine * y + sine * z, cosine * z - sine * y];
+  return ([x, y, z]) => [x, cosine * y + sine * z, cosine * z - sine * y];
 }
 
 /** The same about the second axis, from the third towards the first. */
-function turnedAboutY(angle: number, [x, y, z]: Vector): Vector {
+function aboutY(angle: number): Turn {
   const [sine, cosine] = [sinDegrees(angle), cosDegrees(angle)];
-  return [cosine * x - sine * z, y, sine * x + cosine * z];
+  return ([x, y, z]) => [cosine * x - sine * z, y, sine * x + cosine * z];
 }
 
 /** The same about the third, from the first towards the second. */
-function turnedAboutZ(angle: number, [x, y, z]: Vector): Vector {
+function aboutZ(angle: number): Turn {
   const [sine, cosine] = [sinDegrees(angle), cosDegrees(angle)];
-  return [cosine * x + sine * y, cosine * y - sine * x, z];
+  return ([x, y, z]) => [cosine * x + sine * y, cosine * y - sine * x, z];
 }
 
 /**
@@ -51,13 +53,12 @@ export function earthAxisAt(days: number, century: number): EarthAxis {
   // The whole turns of the days are left out, so that none of the figures is lost.
   const rotation = 360 * (0.779057273264 + 0.00273781191135448 * days + (days % 1));
   const sidereal = rotation + arcSeconds(century, 0.014506, 4612.156534, 1.3915817, -0.00000044) + inLongitude * cosDegrees(obliquity + inObliquity);
-  const fromEcliptic = (direction: Vector): Vector => turnedAboutX(-obliquity - inObliquity, turnedAboutZ(-inLongitude, direction));
+  const [nutated, toEquator] = [aboutZ(-inLongitude), aboutX(-obliquity - inObliquity)];
+  const [first, second, third, toEcliptic] = [aboutZ(-zeta), aboutY(theta), aboutZ(-z), aboutX(obliquity)];
+  const fromEcliptic: Turn = (vector) => toEquator(nutated(vector));
   return {
     ghaAries: wrap360(sidereal),
     fromEcliptic,
-    fromJ2000: (direction) => {
-      const mean = turnedAboutZ(-z, turnedAboutY(theta, turnedAboutZ(-zeta, direction)));
-      return fromEcliptic(turnedAboutX(obliquity, mean));
-    },
+    fromJ2000: (vector) => fromEcliptic(toEcliptic(third(second(first(vector))))),
   };
 }

@@ -2,21 +2,19 @@ import { terrestrialMinusUtc } from '../time/terrestrial-time.js';
 import type { PlanetName } from './body.js';
 import { earthAxisAt } from './earth-axis.js';
 import { earthSeries } from './earth-series.js';
+import { earthVelocity } from './earth-velocity.js';
 import { jupiterSeries } from './jupiter-series.js';
 import { marsSeries } from './mars-series.js';
 import { moonPlace } from './moon-place.js';
 import { orbitPlace } from './orbit-place.js';
 import { saturnSeries } from './saturn-series.js';
 import type { OrbitSeries } from './series.js';
-import { scale, subtract } from './vector.js';
 import type { Vector } from './vector.js';
 import { venusSeries } from './venus-series.js';
 
 const SECONDS_PER_DAY = 86400;
 const DAYS_PER_CENTURY = 36525;
 const J2000 = Date.UTC(2000, 0, 1, 12);
-/** Half the span over which the Earth's velocity is taken, days: short beside a month, long beside rounding. */
-const VELOCITY_SPAN = 0.1;
 /** Light from the Moon's mean distance is this old, days; from the nearest and the farthest 0.07 s less or more, in which she moves 0.04″. */
 const LIGHT_FROM_MOON = 1.282 / SECONDS_PER_DAY;
 
@@ -64,12 +62,12 @@ export function ephemerisAt(instant: Date): Ephemeris {
   const ut = (instant.getTime() - J2000) / (1000 * SECONDS_PER_DAY);
   const tt = ut + terrestrialMinusUtc(instant) / SECONDS_PER_DAY;
   const axis = earthAxisAt(ut, tt / DAYS_PER_CENTURY);
-  const [before, after] = [heliocentric(earthSeries, tt - VELOCITY_SPAN), heliocentric(earthSeries, tt + VELOCITY_SPAN)];
+  const earth = orbitPlace(earthSeries, tt / DAYS_PER_CENTURY);
   return {
     years: tt / 365.25,
     ghaAries: axis.ghaAries,
-    earth: heliocentric(earthSeries, tt),
-    earthVelocity: scale(subtract(after, before), 1 / (2 * VELOCITY_SPAN)),
+    earth: equatorial(earth),
+    earthVelocity: equatorial(earthVelocity(earth, tt / DAYS_PER_CENTURY)),
     planet: (name, daysEarlier) => heliocentric(orbits[name], tt - daysEarlier),
     moon: () => axis.fromEcliptic(moonPlace((tt - LIGHT_FROM_MOON) / DAYS_PER_CENTURY)),
     toEquatorOfDate: axis.fromJ2000,

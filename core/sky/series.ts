@@ -34,8 +34,13 @@ function wavesOf(row: readonly number[], meanMotion: number, century: number): n
 
 /** The coordinate at a time in centuries. */
 export function seriesAt({ unit, powers }: Series, meanMotion: number, century: number): number {
-  return powers.reduceRight((value, [constant, ...rows]) => {
-    const waves = rows.reduceRight((sum, row) => sum + wavesOf(row, meanMotion, century), 0);
-    return value * century + constant + waves * unit;
-  }, 0);
+  let value = 0;
+  // Read in place, from the highest power down and the smallest wave up: it is asked for often.
+  for (let power = powers.length - 1; power >= 0; power -= 1) {
+    const rows = powers[power] as Series['powers'][number];
+    let waves = 0;
+    for (let row = rows.length - 1; row > 0; row -= 1) waves += wavesOf(rows[row] as readonly number[], meanMotion, century);
+    value = value * century + rows[0] + waves * unit;
+  }
+  return value;
 }
