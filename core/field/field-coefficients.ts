@@ -1,13 +1,16 @@
 /** The degree of every model here: its finest waves are 3000 km long. */
 export const DEGREE = 12;
 
-/** Schmidt semi-normalised Gauss coefficients of one published model, as printed. */
+/** The coefficients are kept in tenths of a nanotesla: printed to a tenth, they are whole numbers then. */
+export const PER_NANOTESLA = 10;
+
+/** Schmidt semi-normalised Gauss coefficients of one published model. */
 export interface FieldCoefficients {
   /** Decimal year the main field holds for. */
   readonly epoch: number;
-  /** nT, a line for each degree n: g(n,0), g(n,1), h(n,1), g(n,2), h(n,2), … */
+  /** Tenths of nT, a line for each degree n: g(n,0), g(n,1), h(n,1), g(n,2), h(n,2), … */
   readonly main: readonly number[];
-  /** nT per year, in the same order. */
+  /** Tenths of nT per year, in the same order. */
   readonly change: readonly number[];
 }
 

@@ -1,4 +1,4 @@
-import { DEGREE, placeOfG } from './field-coefficients.js';
+import { DEGREE, PER_NANOTESLA, placeOfG } from './field-coefficients.js';
 
 /**
  * Coefficients made ready for `orderSums`: for each order m from 0 and each degree n
@@ -28,7 +28,7 @@ export function weigh(main: readonly number[], change: readonly number[], years:
     for (let n = Math.max(m, 1); n <= DEGREE; n++) {
       const factor = schmidtFactor(n, m);
       const place = placeOfG(n, m);
-      const current = (index: number) => factor * ((main[index] as number) + years * (change[index] as number));
+      const current = (index: number) => factor * ((main[index] as number) / PER_NANOTESLA + years * ((change[index] as number) / PER_NANOTESLA));
       weights[at++] = current(place);
       weights[at++] = m === 0 ? 0 : current(place + 1);
     }

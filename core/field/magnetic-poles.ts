@@ -86,6 +86,7 @@ function dipPole(weights: HarmonicWeights, side: 1 | -1): Pole {
 
 /** Source: WMM2020 technical report, section 1.9 (from memory; confirmed by printed poles). */
 function geomagneticNorth({ coefficients, years }: TimedModel): GeomagneticPole {
+  // In tenths of nT, which drop out: only directions are asked.
   const dipole = (place: number) => (coefficients.main[place] as number) + years * (coefficients.change[place] as number);
   const g10 = dipole(placeOfG(1, 0));
   const g11 = dipole(placeOfG(1, 1));

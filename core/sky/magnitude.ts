@@ -40,7 +40,7 @@ function moonMagnitude(sky: Sky): number {
 
 /** As `magnitude`, in a sky at hand. */
 export function magnitudeIn(sky: Sky, body: BodyName): number {
-  if (isStar(body)) return starCatalogue[body][5];
+  if (isStar(body)) return starCatalogue[body][5] / 100;
   if (body === 'Sun') return -26.7;
   return body === 'Moon' ? moonMagnitude(sky) : planetMagnitude(body, sky);
 }

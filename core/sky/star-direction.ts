@@ -5,6 +5,8 @@ import type { StarName, StarPlace } from './star-catalogue.js';
 import { add, scale, subtract } from './vector.js';
 import type { Vector } from './vector.js';
 
+const UNITS_PER_DEGREE = 100_000;
+
 /** An arc of so many thousandths of a second, as a pure number. */
 function arcOf(milliseconds: number): number {
   return arcOfDegrees(milliseconds / 3_600_000);
@@ -18,7 +20,8 @@ function arcOf(milliseconds: number): number {
  */
 export function starDirection(star: StarName, { years, earth }: Ephemeris): Vector {
   const [rightAscension, declination, motionEast, motionNorth, parallax]: StarPlace = starCatalogue[star];
-  const [sinA, cosA, sinD, cosD] = [sinDegrees(rightAscension), cosDegrees(rightAscension), sinDegrees(declination), cosDegrees(declination)];
+  const [a, d] = [rightAscension / UNITS_PER_DEGREE, declination / UNITS_PER_DEGREE];
+  const [sinA, cosA, sinD, cosD] = [sinDegrees(a), cosDegrees(a), sinDegrees(d), cosDegrees(d)];
   const place: Vector = [cosA * cosD, sinA * cosD, sinD];
   const east: Vector = [-sinA, cosA, 0];
   const north: Vector = [-cosA * sinD, -sinA * sinD, cosD];

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { test } from 'node:test';
-import { DEGREE, placeOfG } from '../../../core/field/field-coefficients.js';
+import { DEGREE, PER_NANOTESLA, placeOfG } from '../../../core/field/field-coefficients.js';
 import type { FieldCoefficients } from '../../../core/field/field-coefficients.js';
 import { wmm2015Coefficients } from '../../../core/field/wmm2015-coefficients.js';
 import { wmm2015v2Coefficients } from '../../../core/field/wmm2015v2-coefficients.js';
@@ -16,6 +16,8 @@ interface Shipped {
   readonly secular_var_coeff_g: readonly number[];
   readonly secular_var_coeff_h: readonly number[];
 }
+
+const nanotesla = (tenths: number | undefined): number => (tenths ?? NaN) / PER_NANOTESLA;
 
 const load = createRequire(import.meta.url);
 
@@ -36,11 +38,11 @@ for (const [name, ours] of models) {
     for (let n = 1; n <= DEGREE; n++) {
       for (let m = 0; m <= n; m++) {
         const theirs = (n * (n + 1)) / 2 + m;
-        assert.equal(ours.main[placeOfG(n, m)], shipped.main_field_coeff_g[theirs], `g ${n} ${m}`);
-        assert.equal(ours.change[placeOfG(n, m)], shipped.secular_var_coeff_g[theirs], `change of g ${n} ${m}`);
+        assert.equal(nanotesla(ours.main[placeOfG(n, m)]), shipped.main_field_coeff_g[theirs], `g ${n} ${m}`);
+        assert.equal(nanotesla(ours.change[placeOfG(n, m)]), shipped.secular_var_coeff_g[theirs], `change of g ${n} ${m}`);
         if (m === 0) continue;
-        assert.equal(ours.main[placeOfG(n, m) + 1], shipped.main_field_coeff_h[theirs], `h ${n} ${m}`);
-        assert.equal(ours.change[placeOfG(n, m) + 1], shipped.secular_var_coeff_h[theirs], `change of h ${n} ${m}`);
+        assert.equal(nanotesla(ours.main[placeOfG(n, m) + 1]), shipped.main_field_coeff_h[theirs], `h ${n} ${m}`);
+        assert.equal(nanotesla(ours.change[placeOfG(n, m) + 1]), shipped.secular_var_coeff_h[theirs], `change of h ${n} ${m}`);
       }
     }
   });

@@ -16,7 +16,9 @@ const MOTION = 1 / 3_600_000 / DEGREES;
  * to 23, first order in nutation and aberration, without parallax.
  */
 export function secondStar(star: StarName, instant: Date): { gha: number; declination: number } {
-  const [ra, dec, motionRa, motionDec] = starCatalogue[star];
+  const [rightAscension, declination, motionRa, motionDec] = starCatalogue[star];
+  // The catalogue keeps hundred-thousandths of a degree.
+  const [ra, dec] = [rightAscension / 1e5, declination / 1e5];
   const jd = instant.getTime() / 86_400_000 + 2_440_587.5;
   const epoch = 2000 + (jd + TT_MINUS_UTC / 86400 - 2_451_545) / 365.25;
   const alongRa = (motionRa * MOTION) / Math.cos(dec / DEGREES);
