@@ -67,30 +67,46 @@ export class LubberConversion extends LubberElement {
   /** A deviation card as plain data; as attribute its JSON. */
   @property() card?: DeviationCard | string;
 
-  /** Approximate coefficients, degrees. */
+  /** Approximate coefficient A, degrees, east positive. */
   @property({ attribute: 'coefficient-a' }) coefficientA?: string | number;
+
+  /** Approximate coefficient B, degrees, east positive. */
   @property({ attribute: 'coefficient-b' }) coefficientB?: string | number;
+
+  /** Approximate coefficient C, degrees, east positive. */
   @property({ attribute: 'coefficient-c' }) coefficientC?: string | number;
+
+  /** Approximate coefficient D, degrees, east positive. */
   @property({ attribute: 'coefficient-d' }) coefficientD?: string | number;
+
+  /** Approximate coefficient E, degrees, east positive. */
   @property({ attribute: 'coefficient-e' }) coefficientE?: string | number;
 
   /** Degrees, east positive: true less gyro. */
   @property({ attribute: 'gyro-error' }) gyroError?: string | number;
 
-  /** Amount of leeway, degrees, and where the wind comes from, degrees true. */
+  /** Amount of leeway, degrees. */
   @property() leeway?: string | number;
+
+  /** Where the wind comes from, degrees true. */
   @property() wind?: string | number;
 
   /** What the user found by hand, to be checked against the result. */
   @property({ attribute: 'by-hand' }) byHand?: string | number;
 
-  /** For the speed error of the gyro: knots, and degrees, north positive. */
+  /** Speed over the ground, knots; for the speed error of the gyro. */
   @property() speed?: string | number;
+
+  /** Degrees, north positive; for the speed error of the gyro. */
   @property() latitude?: string | number;
 
-  /** Heads read at one look, degrees. */
+  /** Head by gyro at one look at all compasses, degrees. */
   @property({ attribute: 'look-gyro' }) lookGyro?: string | number;
+
+  /** Head by the standard compass at the same look, degrees. */
   @property({ attribute: 'look-standard' }) lookStandard?: string | number;
+
+  /** Head by the steering compass at the same look, degrees. */
   @property({ attribute: 'look-steering' }) lookSteering?: string | number;
 
   protected readonly messages = conversionMessages;

@@ -58,6 +58,8 @@ export class LubberDeviationCard extends LubberElement {
   /** Which compass: standard, steering, its maker's type. */
   @property({ attribute: 'compass-name' }) compassName?: string;
 
+
+  /** Serial number of the compass. */
   @property() serial?: string;
 
   /** Where she was swung. */
@@ -75,6 +77,8 @@ export class LubberDeviationCard extends LubberElement {
   /** The state of the correctors; as attribute its JSON. */
   @property() correctors?: Partial<Correctors> | string;
 
+
+  /** Remarks printed on the card. */
   @property() remarks?: string;
 
   /** The day the age is reckoned to; today where it is left out. */

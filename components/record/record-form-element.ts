@@ -12,27 +12,65 @@ export abstract class RecordFormElement extends LubberElement {
   /** Initials of the observer. */
   @property() observer?: string;
 
+
+  /** Day of the observation, UTC. */
   @property() date?: string;
+
+  /** Time of day, UTC. */
   @property() time?: string;
+
+  /** Degrees, north positive, or text such as `33-24.0N`. */
   @property() latitude?: string | number;
+
+  /** Degrees, east positive, or text such as `071-42.5W`. */
   @property() longitude?: string | number;
+
+  /** Ship’s head by gyro, degrees. */
   @property({ attribute: 'heading-gyro' }) headingGyro?: string | number;
+
+  /** Ship’s head by the standard compass, degrees. */
   @property({ attribute: 'heading-standard' }) headingStandard?: string | number;
+
+  /** Ship’s head by the steering compass, degrees. */
   @property({ attribute: 'heading-steering' }) headingSteering?: string | number;
+
+  /** What was observed: a body, a transit. */
   @property() target?: string;
+
+  /** Its bearing as read, degrees. */
   @property() bearing?: string | number;
+
+  /** Its true bearing, degrees. */
   @property({ attribute: 'true-bearing' }) trueBearing?: string | number;
+
+  /** Degrees, east positive. */
   @property() variation?: string | number;
+
+  /** Where the variation is from: chart or model. */
   @property({ attribute: 'variation-source' }) variationSource?: string;
+
+  /** Deviation by the card on this heading, degrees, east positive. */
   @property({ attribute: 'card-deviation' }) cardDeviation?: string | number;
+
+  /** Degrees, east positive: true less gyro. */
   @property({ attribute: 'gyro-error' }) gyroError?: string | number;
+
+  /** Degrees, starboard positive. */
   @property() heel?: string | number;
+
+  /** What else there is to say. */
   @property() remarks?: string;
 
-  /** Choices of the form. */
+  /** What is entered: `observation`, `no-observation` or `event`. */
   @property() entry: FormChoices['entry'] = 'observation';
+
+  /** The compass the bearing was read from. */
   @property({ attribute: 'bearing-by' }) bearingBy: FormChoices['bearingBy'] = 'standard';
+
+  /** The kind of event, where the entry is one. */
   @property() event: EventKind = 'adjustment';
+
+  /** The watch, where the rules want one. */
   @property() watch: Watch | '' = '';
   @state() protected replaces: 'entry' | 'nothing' = 'nothing';
   @state() protected corrected: RecordEntry | null = null;

@@ -28,6 +28,21 @@ export const sharedStyles: CSSResultGroup = [baseStyles, themeStyles, fieldStyle
 /**
  * What all widgets have in common: theme, language, fields read from properties, the event
  * of a result. A field's property is its text: it holds what the host set or the user typed.
+ *
+ * @cssproperty --lubber-paper - the ground of the widget
+ * @cssproperty --lubber-raise - the ground of fields and buttons
+ * @cssproperty --lubber-ink - text and answer
+ * @cssproperty --lubber-soft - labels and notes
+ * @cssproperty --lubber-line - thin lines between parts
+ * @cssproperty --lubber-edge - the edge of fields and buttons
+ * @cssproperty --lubber-accent - links, buttons, the focus and the ship's line in pictures
+ * @cssproperty --lubber-on-accent - text on the accent
+ * @cssproperty --lubber-body - the body observed in pictures
+ * @cssproperty --lubber-warn - text of a caution
+ * @cssproperty --lubber-warn-paper - the ground of a caution
+ * @cssproperty --lubber-bad - what is refused, and alarms
+ * @cssproperty --lubber-red - the red pole, in pictures of polarity
+ * @cssproperty --lubber-blue - the blue pole, in pictures of polarity
  */
 export abstract class LubberElement extends FormElement {
   static readonly lubberlineRelease = release;

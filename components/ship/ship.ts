@@ -100,11 +100,19 @@ export class LubberShip extends LubberElement {
   /** Which form of the card is shown for entry: `table` or `coefficients`. */
   @property({ attribute: 'card-form' }) cardForm?: string;
 
-  /** Approximate coefficients, degrees, east positive, or text such as `2.5W`. */
+  /** Approximate coefficient A, degrees, east positive, or text such as `2.5W`. */
   @property({ attribute: 'coefficient-a' }) coefficientA?: string | number;
+
+  /** Approximate coefficient B, degrees, east positive, or text such as `2.5W`. */
   @property({ attribute: 'coefficient-b' }) coefficientB?: string | number;
+
+  /** Approximate coefficient C, degrees, east positive, or text such as `2.5W`. */
   @property({ attribute: 'coefficient-c' }) coefficientC?: string | number;
+
+  /** Approximate coefficient D, degrees, east positive, or text such as `2.5W`. */
   @property({ attribute: 'coefficient-d' }) coefficientD?: string | number;
+
+  /** Approximate coefficient E, degrees, east positive, or text such as `2.5W`. */
   @property({ attribute: 'coefficient-e' }) coefficientE?: string | number;
 
   /** Keeps the ship in this browser under the name given; without it nothing is kept. */

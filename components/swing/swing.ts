@@ -67,26 +67,38 @@ export class LubberSwing extends LubberElement {
   /** Degrees, east positive; left empty, the magnetic model gives it. */
   @property() variation?: string | number;
 
+
+  /** Where she is swung: degrees, north positive, or text such as `33-24.0N`. */
   @property() latitude?: string | number;
+
+  /** Degrees, east positive, or text such as `071-42.5W`. */
   @property() longitude?: string | number;
 
   /** Day of the swing, UTC. */
   @property() date?: string;
 
-  /** Bearing of the distant object, degrees, and by which north: `magnetic` or `true`. */
+  /** Bearing of the distant object, degrees. */
   @property({ attribute: 'object-bearing' }) objectBearing?: string | number;
+
+  /** By which north that bearing is: `magnetic` or `true`. */
   @property({ attribute: 'object-by' }) objectBy?: string;
 
-  /** Radius of the swinging circle, metres; distance of the object, nautical miles; `starboard` or `port`. */
+  /** Radius of the swinging circle, metres. */
   @property({ attribute: 'circle-radius' }) circleRadius?: string | number;
+
+  /** Distance of the object, nautical miles. */
   @property({ attribute: 'circle-distance' }) circleDistance?: string | number;
+
+  /** Which way she turned: `starboard` or `port`. */
   @property() turning?: string;
 
   /** Charted true bearing of the transit, degrees. */
   @property({ attribute: 'transit-bearing' }) transitBearing?: string | number;
 
-  /** Degrees, east positive; left empty, not known. */
+  /** Error of the gyro, degrees, east positive; left empty, not known. */
   @property({ attribute: 'gyro-error' }) gyroError?: string | number;
+
+  /** Error of the shore compass, degrees, east positive; left empty, none. */
   @property({ attribute: 'shore-error' }) shoreError?: string | number;
 
   /** A known from elsewhere, degrees, for methods that lose it. */

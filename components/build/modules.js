@@ -1,0 +1,15 @@
+/** The ES modules and their types: by the compiler, templates made short. */
+import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { minifyTemplates } from './minify-templates.js';
+import { run } from './run.js';
+
+export function buildModules(out) {
+  run('typescript/bin/tsc', ['-p', 'components/tsconfig.json', '--outDir', out]);
+  const folder = join(out, 'components');
+  for (const name of readdirSync(folder, { recursive: true })) {
+    if (!name.endsWith('.js')) continue;
+    const file = join(folder, name);
+    writeFileSync(file, minifyTemplates(readFileSync(file, 'utf8')));
+  }
+}
