@@ -50,6 +50,9 @@ export type { AzimuthMethod } from './placing.js';
  * @csspart working - the steps of the working
  * @csspart doubt - the causes of doubt
  * @csspart cautions - what is odd about the result
+ * @csspart bodies - the bodies fit for a bearing now
+ * @csspart split - what the error is made of: variation, deviation, card
+ * @csspart standing - the line that says what the answer is for
  */
 export class LubberAzimuth extends LubberElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, azimuthStyles];

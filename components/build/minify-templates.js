@@ -5,13 +5,17 @@
  */
 import ts from 'typescript';
 
-function shorterCss(text) {
-  return text
-    .replace(/\/\*[\s\S]*?\*\//g, '')
+const shorterRules = (text) =>
+  text
     .replace(/\s+/g, ' ')
     .replace(/ ?([{};,]) ?/g, '$1')
-    .replace(/([{;][\w-]+): /g, '$1:')
+    .replace(/(^|[{;])([\w-]+): /g, '$1$2:')
     .replace(/;\}/g, '}');
+
+/** Comments go, strings stay as they are. */
+function shorterCss(text, first) {
+  const pieces = (first ? text.trimStart() : text).replace(/\/\*[\s\S]*?\*\//g, '').split(/('[^']*'|"[^"]*")/);
+  return pieces.map((piece, index) => (index % 2 === 0 ? shorterRules(piece) : piece)).join('');
 }
 
 const shorterMarkup = (text) => text.replace(/\s+/g, ' ');
@@ -37,7 +41,7 @@ export function minifyTemplates(source) {
           const text = literal.getText(file);
           const end = text.endsWith('${') ? 2 : 1;
           const start = literal.getStart(file);
-          edits.push({ from: start + 1, to: start + text.length - end, text: shorten(text.slice(1, -end)) });
+          edits.push({ from: start + 1, to: start + text.length - end, text: shorten(text.slice(1, -end), literal === literals[0]) });
         }
       }
     }

@@ -33,6 +33,8 @@ import { threeCompassesView } from './three-compasses-view.js';
  * @csspart working - the steps of the working
  * @csspart cautions - what is odd about the result
  * @csspart look - one look at three compasses
+ * @csspart split - what was laid on or taken off on the way
+ * @csspart standing - the line that says what the answer is for
  */
 export class LubberConversion extends LubberElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, deviationTableStyles, conversionStyles];

@@ -33,6 +33,7 @@ import type { Correctors } from './correctors.js';
  * @csspart frame - the whole widget
  * @csspart field - one field with its label
  * @csspart paper - the card as it is printed
+ * @csspart cautions - what is odd about the card
  */
 export class LubberDeviationCard extends LubberElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, cardStyles];
@@ -58,7 +59,6 @@ export class LubberDeviationCard extends LubberElement {
   /** Which compass: standard, steering, its maker's type. */
   @property({ attribute: 'compass-name' }) compassName?: string;
 
-
   /** Serial number of the compass. */
   @property() serial?: string;
 
@@ -76,7 +76,6 @@ export class LubberDeviationCard extends LubberElement {
 
   /** The state of the correctors; as attribute its JSON. */
   @property() correctors?: Partial<Correctors> | string;
-
 
   /** Remarks printed on the card. */
   @property() remarks?: string;

@@ -45,6 +45,7 @@ const light = new Set<PropertyKey>(['heading', 'tableShown', 'announcement', 'se
  * @csspart answer - the largest deviation in one line
  * @csspart diagram - the diagram for conversion by hand
  * @csspart cautions - what is odd about the curve
+ * @csspart standing - the line that says what the answer is for
  */
 export class LubberDeviationCurve extends LubberElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, chartStyles, curveStyles];

@@ -43,6 +43,8 @@ const USUAL = { passMark: 0.8, attempts: 2, count: 5, level: 1 };
  * @csspart working - the steps of the working
  * @csspart sheet - the exercises on paper
  * @csspart key - the answers on paper
+ * @csspart hint - the hint asked for
+ * @csspart message - what was last said of an answer
  */
 export class LubberDrill extends LubberElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, drillStyles];

@@ -54,6 +54,7 @@ export interface FieldMapResult extends MapPlace {
  * @csspart answer - the variation at the place picked
  * @csspart elements - the table of the elements at the place picked
  * @csspart table - the map in figures
+ * @csspart cautions - what is odd about the answer
  */
 export class LubberFieldMap extends LubberElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, earthFieldStyles, fieldMapStyles];

@@ -48,6 +48,7 @@ const always = ['heading', 'heel', ...ironParameterNames] as const;
  * @csspart force - the directive force
  * @csspart working - the steps of the working
  * @csspart cautions - what is odd about the result
+ * @csspart standing - the line that says what the answer is for
  */
 export class LubberIron extends BenchElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, ironStyles];

@@ -12,7 +12,6 @@ export abstract class RecordFormElement extends LubberElement {
   /** Initials of the observer. */
   @property() observer?: string;
 
-
   /** Day of the observation, UTC. */
   @property() date?: string;
 

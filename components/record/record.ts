@@ -51,6 +51,8 @@ const NAME_PATIENCE = 800;
  * @csspart status - how many entries are kept and exported
  * @csspart advice - what the book advises
  * @csspart transfer - export, import, print
+ * @csspart field - one field with its label
+ * @csspart standing - the line that says what the answer is for
  */
 export class LubberRecord extends RecordFormElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, recordStyles];

@@ -35,7 +35,7 @@ export const sharedStyles: CSSResultGroup = [baseStyles, themeStyles, fieldStyle
  * @cssproperty --lubber-soft - labels and notes
  * @cssproperty --lubber-line - thin lines between parts
  * @cssproperty --lubber-edge - the edge of fields and buttons
- * @cssproperty --lubber-accent - links, buttons, the focus and the ship's line in pictures
+ * @cssproperty --lubber-accent - links, buttons, the focus and the ship’s line in pictures
  * @cssproperty --lubber-on-accent - text on the accent
  * @cssproperty --lubber-body - the body observed in pictures
  * @cssproperty --lubber-warn - text of a caution
@@ -43,6 +43,9 @@ export const sharedStyles: CSSResultGroup = [baseStyles, themeStyles, fieldStyle
  * @cssproperty --lubber-bad - what is refused, and alarms
  * @cssproperty --lubber-red - the red pole, in pictures of polarity
  * @cssproperty --lubber-blue - the blue pole, in pictures of polarity
+ * @cssproperty [--lubber-font='Source Sans 3', 'Segoe UI', system-ui, sans-serif] - the typeface
+ * @cssproperty [--lubber-size=max(1rem, 16px)] - the size of text
+ * @cssproperty [--lubber-padding=1.5rem] - the margin inside the frame; 1rem where the widget is narrow
  */
 export abstract class LubberElement extends FormElement {
   static readonly lubberlineRelease = release;

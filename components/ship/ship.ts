@@ -51,6 +51,7 @@ const shared = ['latitude', 'longitude', 'date', 'time', 'heightOfEye', 'heading
  * passes what they offer to the record book on to a book inside it. Nothing needs it.
  *
  * @element lubber-ship
+ * @fires lubber-result - when the user changed something of the ship: `result` is the ship as plain data
  * @slot - the widgets that share the ship
  * @csspart frame - the bar above the widgets
  * @csspart field - one field with its label

@@ -48,6 +48,7 @@ import type { WorkedSwing } from './worked-swing.js';
  * @csspart coefficients - the table of coefficients
  * @csspart cautions - what is odd about the swing
  * @csspart advice - advice on correctors
+ * @csspart standing - the line that says what the answer is for
  */
 export class LubberSwing extends LubberElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, deviationChartStyles, swingStyles];
@@ -66,7 +67,6 @@ export class LubberSwing extends LubberElement {
 
   /** Degrees, east positive; left empty, the magnetic model gives it. */
   @property() variation?: string | number;
-
 
   /** Where she is swung: degrees, north positive, or text such as `33-24.0N`. */
   @property() latitude?: string | number;

@@ -49,6 +49,8 @@ const fields = {
  * @csspart working - the steps of the working
  * @csspart doubt - the causes of doubt
  * @csspart cautions - what is odd about the result
+ * @csspart split - what the error is made of: variation, deviation, card
+ * @csspart standing - the line that says what the answer is for
  */
 export class LubberTransit extends LubberElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, transitStyles];

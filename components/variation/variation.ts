@@ -48,6 +48,7 @@ const fields = {
  * @csspart elements - the table of the elements of the field
  * @csspart working - the steps of the working
  * @csspart cautions - what is odd about the result
+ * @csspart standing - the line that says what the answer is for
  */
 export class LubberVariation extends LubberElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, earthFieldStyles, variationStyles];

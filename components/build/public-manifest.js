@@ -1,0 +1,49 @@
+/**
+ * A plugin of the manifest's analyzer: leaves what a page may rely on, with paths of the
+ * package, and says of events and attributes what the analyzer cannot know.
+ */
+
+/** Public for the views of a widget and the browser, of no use to a page. */
+const inside = new Set([
+  ...['styles', 'lubberlineRelease', 'page', 'width', 't', 'settle', 'unsettle', 'isSettled', 'say', 'change', 'isLocked', 'isDisabled'],
+  ...['formAssociated', 'formAssociatedCallback', 'formDisabledCallback', 'formResetCallback', 'formStateRestoreCallback'],
+  ...['shownCoefficient', 'text', 'value', 'slide', 'take', 'slipUnknown', 'build', 'sail', 'takePreset'],
+]);
+
+/** Named, and said in words. */
+const isPublic = ({ name, privacy, description }) => name !== undefined && !name.startsWith('#') && privacy === undefined && description !== undefined && !inside.has(name);
+
+/** `lubber-record-request` is a `LubberRecordRequestEvent`. */
+const typeOfEvent = (name) => `${name.replace(/(?:^|-)(\w)/g, (_, letter) => letter.toUpperCase())}Event`;
+
+/** An attribute is text: of the types its property may have, what can be written as such. */
+function typeOfAttribute({ type }) {
+  const parts = (type?.text ?? 'string').split('|').map((part) => part.trim());
+  if (parts.includes('boolean')) return 'boolean';
+  const words = parts.filter((part) => /^'[^']*'$/.test(part));
+  return words.length === parts.length ? words.join(' | ') : 'string';
+}
+
+function publish(declaration) {
+  declaration.members = (declaration.members ?? []).filter(isPublic);
+  declaration.events = (declaration.events ?? []).filter(isPublic).map((event) => ({ ...event, type: { text: typeOfEvent(event.name) } }));
+  declaration.attributes = (declaration.attributes ?? []).map((attribute) => ({ ...attribute, type: { text: typeOfAttribute(attribute) } }));
+  // The colours are those of the theme in force.
+  declaration.cssProperties = (declaration.cssProperties ?? []).map((token) => ({ default: 'by theme', ...token }));
+}
+
+export function publicManifest() {
+  return {
+    name: 'public-manifest',
+    packageLinkPhase({ customElementsManifest }) {
+      for (const module of customElementsManifest.modules) {
+        module.path = module.path.replace(/\.ts$/, '.js');
+        module.declarations = (module.declarations ?? []).filter(({ kind, customElement, name }) => kind === 'class' && (customElement || name === 'LubberElement'));
+        module.declarations.forEach(publish);
+        const names = new Set(module.declarations.map(({ name }) => name));
+        module.exports = (module.exports ?? []).filter(({ kind, name }) => kind === 'custom-element-definition' || names.has(name));
+      }
+      customElementsManifest.modules = customElementsManifest.modules.filter(({ exports }) => exports.length > 0);
+    },
+  };
+}
