@@ -3,6 +3,7 @@ import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { minifyTemplates } from './minify-templates.js';
 import { run } from './run.js';
+import { staticFields } from './static-fields.js';
 
 export function buildModules(out) {
   run('typescript/bin/tsc', ['-p', 'components/tsconfig.json', '--outDir', out]);
@@ -10,6 +11,6 @@ export function buildModules(out) {
   for (const name of readdirSync(folder, { recursive: true })) {
     if (!name.endsWith('.js')) continue;
     const file = join(folder, name);
-    writeFileSync(file, minifyTemplates(readFileSync(file, 'utf8')));
+    writeFileSync(file, minifyTemplates(staticFields(readFileSync(file, 'utf8'))));
   }
 }

@@ -4,47 +4,83 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { projectFolder } from './run.js';
 
+const sights = ['amplitude', 'azimuth', 'transit', 'variation', 'conversion', 'ship'];
+const ships = ['deviation-card', 'deviation-curve', 'drill', 'iron', 'record', 'swing'];
+
+const defining = (names) => names.map((name) => `${name}/define.js`);
+
 /** What each script holds, by the modules it is made of. */
 const scripts = {
   // Everything.
   'lubberline.js': ['define.js'],
+  // Everything but the map of the field.
+  'lubberline-without-map.js': defining([...sights, ...ships]),
   // The daily work of the watch: no charts, no map, no exercises.
-  'lubberline-sights.js': ['amplitude/define.js', 'azimuth/define.js', 'transit/define.js', 'variation/define.js', 'conversion/define.js', 'ship/define.js'],
-  // For the lessons of a course package, after the first.
+  'lubberline-sights.js': defining(sights),
+  // Exercises alone.
+  'lubberline-drill.js': defining(['drill']),
+  // For the lessons of a course package, after the first or the drill's.
   'lubberline-course.js': ['lms/course-page.js'],
 };
 
 /** Languages there are: folders with a `define.ts`. */
-export function languages() {
+function languages() {
   const folder = join(projectFolder, 'components', 'languages');
   return existsSync(folder) ? readdirSync(folder).filter((name) => existsSync(join(folder, name, 'define.ts'))).sort() : [];
 }
 
-/** Options all bundles share: Chromium 91 to 93 claim static blocks that they refuse, so the floor of the syntax is 90. */
-export const bundling = {
+const options = {
+  absWorkingDir: projectFolder,
   bundle: true,
   minify: true,
-  target: ['chrome90', 'firefox102'],
+  format: 'iife',
+  // The oldest whose optional chaining esbuild trusts; the modules hold no static blocks, which come later.
+  target: ['chrome91', 'firefox102'],
   conditions: ['production'],
+  legalComments: 'none',
+  banner: { js: '/*! Lubberline, MIT licence; the packages within: third-party-notices.txt */' },
   logLevel: 'warning',
   metafile: true,
 };
 
-/** Makes the scripts from the modules in a folder; resolves to what each is made of, as esbuild tells it. */
+/** Like beside like packs better, a window of gzip being 32 kB: first words, then styles, what is foreign, and the sums. */
+const groups = [/messages\.js$/, /styles\.js$/, /node_modules\/(?!\.)/, /\/core\//];
+
+/** Resolves what is asked for by its place, and has it stay where it is asked for. */
+const inPlace = {
+  name: 'in-place',
+  setup({ onResolve }) {
+    onResolve({ filter: /^in-place:/ }, ({ path }) => ({ path: path.slice('in-place:'.length), sideEffects: true }));
+  },
+};
+
+/** The modules evaluated when the script is: not those it imports late. */
+function evaluated({ inputs, outputs }) {
+  const reached = new Set();
+  const visit = (path) => {
+    if (reached.has(path)) return;
+    reached.add(path);
+    for (const { path: next, kind } of inputs[path]?.imports ?? []) if (kind === 'import-statement') visit(next);
+  };
+  for (const { entryPoint } of Object.values(outputs)) visit(entryPoint);
+  return reached;
+}
+
+/** Bundles modules into a script; resolves to what it is made of, as esbuild tells it. */
+async function bundle(out, name, entries) {
+  const asked = entries.map((entry) => `import './${entry}';`);
+  const made = (lines, more) => build({ ...options, ...more, stdin: { contents: lines.join('\n'), resolveDir: join(out, 'components'), sourcefile: name }, outfile: join(out, name) });
+  const { metafile } = await made(asked, { write: false });
+  const [{ inputs }] = Object.values(metafile.outputs);
+  const used = [...evaluated(metafile)].filter((path) => inputs[path]?.bytesInOutput > 0);
+  const ordered = groups.flatMap((group) => used.filter((path) => group.test(path)));
+  return (await made([...ordered.map((path) => `import 'in-place:${join(projectFolder, path)}';`), ...asked], { plugins: [inPlace] })).metafile;
+}
+
+/** Makes the scripts from the modules in a folder; resolves to what each is made of. */
 export async function buildScripts(out) {
   const all = { ...scripts, ...Object.fromEntries(languages().map((language) => [`languages/${language}.js`, [`languages/${language}/define.js`]])) };
   const made = [];
-  for (const [name, entries] of Object.entries(all)) {
-    const { metafile } = await build({
-      ...bundling,
-      absWorkingDir: projectFolder,
-      stdin: { contents: entries.map((entry) => `import './${entry}';`).join('\n'), resolveDir: join(out, 'components'), sourcefile: name },
-      outfile: join(out, name),
-      format: 'iife',
-      legalComments: 'none',
-      banner: { js: '/*! Lubberline, MIT licence; the packages within: third-party-notices.txt */' },
-    });
-    made.push(metafile);
-  }
+  for (const [name, entries] of Object.entries(all)) made.push(await bundle(out, name, entries));
   return made;
 }
