@@ -6,17 +6,32 @@ export type Catalogue = Readonly<Record<string, string>>;
 
 export type Values = Readonly<Record<string, string | number>>;
 
-// The one state that all widgets of a page share: a language is added for the page, not for a widget.
-const translations = new Map<string, Catalogue>();
+interface PageWords {
+  readonly catalogues: Map<string, Catalogue>;
+  readonly listeners: Set<() => void>;
+}
 
-/** Adds a language, by its primary subtag, such as `es`. A key it lacks is shown in English. */
+// The one state that all widgets of a page share: a language is added for the page, not for a
+// widget, and a language's script and the widgets' are two bundles with a copy of this file each.
+const place = Symbol.for('lubberline.words');
+const page = globalThis as { [place]?: PageWords };
+const { catalogues, listeners } = (page[place] ??= { catalogues: new Map(), listeners: new Set() });
+
+/** Adds a language, by its primary subtag, such as `es`; widgets that stand already take it up. A key it lacks is shown in English. */
 export function addTranslation(language: string, catalogue: Catalogue): void {
-  translations.set(language, { ...translations.get(language), ...catalogue });
+  catalogues.set(language, { ...catalogues.get(language), ...catalogue });
+  for (const listener of listeners) listener();
+}
+
+/** Calls whenever a language is added; returns how to stop that. */
+export function onTranslation(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
 }
 
 /** The text of a key with its `{places}` filled; a key nobody knows is shown as it is. */
 export function translate(language: string, english: Catalogue, key: string, values: Values = {}): string {
   const primary = language.toLowerCase().split('-')[0] ?? 'en';
-  const text = translations.get(primary)?.[key] ?? english[key] ?? key;
+  const text = catalogues.get(primary)?.[key] ?? english[key] ?? key;
   return text.replace(/\{(\w+)\}/g, (place, name: string) => String(values[name] ?? place));
 }

@@ -1,4 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { onTranslation } from './catalogue.js';
 
 export const themeNames = ['auto', 'day', 'dusk', 'night'] as const;
 export type Theme = (typeof themeNames)[number];
@@ -24,7 +25,7 @@ export function closestAround(element: Element, selector: string): Element | nul
 /**
  * Follows what the page says of theme, density and language: `data-lubber-theme` and
  * `data-lubber-density` on an element around the widget, and `lang` and `dir`. Changes on
- * the page's root and body are noticed; a widget's own `theme` comes first.
+ * the page's root and body are noticed, and languages added late; a widget's own `theme` comes first.
  */
 export class PageController implements ReactiveController {
   theme: Theme = 'auto';
@@ -33,6 +34,7 @@ export class PageController implements ReactiveController {
 
   readonly #host: Host;
   #observer: MutationObserver | undefined;
+  #stopListening: (() => void) | undefined;
 
   constructor(host: Host) {
     this.#host = host;
@@ -41,6 +43,7 @@ export class PageController implements ReactiveController {
 
   hostConnected(): void {
     this.#read();
+    this.#stopListening = onTranslation(() => this.#host.requestUpdate());
     this.#observer = new MutationObserver(() => {
       this.#read();
       this.#host.requestUpdate();
@@ -53,6 +56,7 @@ export class PageController implements ReactiveController {
 
   hostDisconnected(): void {
     this.#observer?.disconnect();
+    this.#stopListening?.();
   }
 
   #read(): void {
