@@ -28,7 +28,7 @@ export function explanationView(
       ],
       host.t('sight.mark.error'),
       pictureText(host, result, compassBearing, body),
-      host.width.narrow ? RIBBON_WIDTH.narrow : RIBBON_WIDTH.wide,
+      RIBBON_WIDTH[host.width.picture],
     )}
     <p class="small soft">${rateText(host, result)}</p>
     ${cautionsView(host, cautionsOf(result, 'explanation'))}

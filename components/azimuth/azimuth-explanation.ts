@@ -21,7 +21,7 @@ function picture(host: LubberElement, trueBearing: number, compassBearing: numbe
     ],
     host.t('sight.mark.error'),
     host.t('azimuth.picture', { true: formatBearing(trueBearing), compass: formatBearing(compassBearing), error: spokenError(error, host.t) }),
-    host.width.narrow ? RIBBON_WIDTH.narrow : RIBBON_WIDTH.wide,
+    RIBBON_WIDTH[host.width.picture],
   );
 }
 

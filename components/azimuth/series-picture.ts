@@ -23,7 +23,7 @@ function lineStep(span: number): number {
 
 /** The error of each bearing at its time, the mean as a line, one that is struck as a cross. */
 export function seriesPicture(host: LubberElement, series: BearingSeries): TemplateResult {
-  const width = host.width.narrow ? RIBBON_WIDTH.narrow : RIBBON_WIDTH.wide;
+  const width = RIBBON_WIDTH[host.width.picture];
   const points = series.shots.flatMap(({ instant, error, struck }) =>
     error === null ? [] : [{ time: instant.getTime(), offset: angleFromTo(series.error, error), struck: struck !== null }],
   );

@@ -38,7 +38,7 @@ const counts = (host: LubberElement, { struck }: ReducedShot): string => host.t(
 /** Each bearing reduced to its own error; one that is struck stays, with its reason. */
 export function seriesTable(host: LubberElement, series: BearingSeries | NoSeries): TemplateResult {
   // Where there is little room, what was typed and what the picture shows is left out.
-  const wide = !host.width.narrow;
+  const wide = host.width.picture === 'wide';
   return html`<div class="scroll" tabindex="0" role="region" aria-label=${host.t('azimuth.series')}>
       <table class="series">
         <thead>

@@ -1,14 +1,14 @@
 import { css } from 'lit';
 
 export const conversionStyles = css`
-  .coefficients { display: grid; grid-template-columns: repeat(auto-fill, minmax(7rem, 1fr)); gap: 0 1rem; }
-  .look { display: grid; grid-template-columns: repeat(auto-fit, minmax(9rem, 1fr)); gap: 0 1rem; }
-  .there-and-back { display: grid; grid-template-columns: auto; gap: 0.1rem; margin-block: 0.6rem 0; font-size: var(--figure); }
+  .coefficients { display: grid; grid-template-columns: repeat(auto-fill, minmax(7rem, 1fr)); gap: 0 var(--space-4); }
+  .look { display: grid; grid-template-columns: repeat(auto-fit, minmax(9rem, 1fr)); gap: 0 var(--space-4); }
+  .there-and-back { display: grid; grid-template-columns: auto; gap: var(--space-half); margin-block: var(--space-2) 0; font-size: var(--figure); }
   .there-and-back .soft { font-size: var(--small); }
-  .pictures { display: flex; flex-wrap: wrap; gap: 0.5rem 2rem; align-items: start; }
+  .pictures { display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-9); align-items: start; }
   .pictures > svg { flex: 0 1 auto; }
   .answer .name { white-space: normal; }
-  svg.chain { max-inline-size: 24rem; margin-block: 1rem 0.5rem; }
+  svg.chain { max-inline-size: 24rem; margin-block: var(--space-4) var(--space-2); }
   svg.chain.down { max-inline-size: 17.5rem; }
   svg .value { font-size: 16px; }
   svg.norths { max-inline-size: 18.75rem; }
@@ -17,9 +17,9 @@ export const conversionStyles = css`
   .norths .compass { stroke-dasharray: 2 3; }
   .norths .direction { stroke: var(--accent); stroke-width: 2.4; }
   .norths .head { stroke: var(--body); stroke-width: 1.6; }
-  .after-pair { margin-block: -0.4rem 0.75rem; }
-  .part > .hint { margin-block-end: 0.6rem; }
-  .mark { margin: 0.6rem 0 0; padding: 0.4rem 0.75rem; border-inline-start: 3px solid var(--line); }
+  .after-pair { margin-block: calc(-1 * var(--space-2)) var(--space-3); }
+  .part > .hint { margin-block-end: var(--space-2); }
+  .mark { margin: var(--space-2) 0 0; padding: var(--space-2) var(--space-3); border-inline-start: 3px solid var(--line); }
   .mark.wrong { border-inline-start-color: var(--warn); background: var(--warn-paper); }
   .mark.right { border-inline-start-color: var(--accent); }
 `;

@@ -78,10 +78,10 @@ function ageText(host: LubberElement, { ageMonths }: CardResult): string {
   return few ? host.t(few) : host.t('card.age', { months: ageMonths });
 }
 
-/** On a narrow screen a narrow drawing; on paper always the wide one. */
+/** On a narrow screen a narrow drawing; on paper always the same. */
 function chartView(host: LubberElement, content: ChartContent, summary: string): TemplateResult {
   const narrow = host.width.narrow;
-  return html`<div class=${narrow ? 'paper-only' : ''}>${deviationChart(content, summary, 'wide')}</div>
+  return html`<div class=${narrow ? 'paper-only' : ''}>${deviationChart(content, summary, 'middle')}</div>
     ${narrow ? html`<div class="no-print">${deviationChart(content, summary, 'narrow')}</div>` : nothing}`;
 }
 

@@ -1,53 +1,57 @@
 import { css } from 'lit';
 
 export const cardStyles = css`
-  .paper { background: var(--raise); border: 1px solid var(--line); padding: 1.25rem; max-inline-size: 46rem; color: var(--ink); }
-  .paper.pocket { max-inline-size: 26rem; font-size: 0.85rem; padding: 0.8rem; }
-  .paper h3 { margin: 0 0 0.6rem; font-size: 1.2rem; }
-  .particulars { display: grid; grid-template-columns: repeat(auto-fit, minmax(9.5rem, 1fr)); gap: 0.4rem 1.2rem; margin: 0 0 0.8rem; }
-  .pocket .particulars { grid-template-columns: 1fr 1fr; gap: 0.2rem 0.8rem; margin-block-end: 0.5rem; }
+  .paper { background: var(--raise); border: 1px solid var(--line); padding: var(--space-6); max-inline-size: 46rem; color: var(--ink); }
+  .paper.pocket { max-inline-size: 26rem; font-size: var(--medium); padding: var(--space-3); }
+  .paper h3 { margin: 0 0 var(--space-2); font-size: var(--large); }
+  .particulars { display: grid; grid-template-columns: repeat(auto-fit, minmax(9.5rem, 1fr)); gap: var(--space-2) var(--space-4); margin: 0 0 var(--space-3); }
+  .pocket .particulars { grid-template-columns: 1fr 1fr; gap: var(--space-1) var(--space-3); margin-block-end: var(--space-2); }
   .paper dt { color: var(--soft); font-size: var(--small); }
   .paper dd { margin: 0; overflow-wrap: anywhere; }
   .paper dd.blank { border-block-end: 1px solid var(--edge); min-block-size: 1.4em; }
-  .halves { display: grid; grid-template-columns: 1fr 1fr; gap: 0 2rem; }
-  .pocket .halves { gap: 0 0.5rem; }
-  .narrow .paper { padding: 0.6rem; }
-  .narrow .paper.a4 .halves { grid-template-columns: 1fr; gap: 0.8rem; }
+  .halves { display: grid; grid-template-columns: 1fr 1fr; gap: 0 var(--space-9); }
+  .pocket .halves { gap: 0 var(--space-2); }
+  /* The card wants the whole width before its figures get too small to read. */
+  .close .columns { grid-template: 'headline' auto 'fields' auto 'explanation' auto / minmax(0, 1fr); row-gap: var(--space-6); }
+  .close .fields { columns: 2; column-gap: var(--space-9); }
+  .close .fields > * { break-inside: avoid; }
+  .narrow .paper { padding: var(--space-2); }
+  .narrow .paper.a4 .halves { grid-template-columns: 1fr; gap: var(--space-3); }
   .narrow .particulars { grid-template-columns: repeat(auto-fit, minmax(7rem, 1fr)); }
   .figures { inline-size: 100%; }
-  .figures th, .figures td { text-align: end; padding: 0.05rem 0.2rem 0.05rem 0; white-space: nowrap; }
+  .figures th, .figures td { text-align: end; padding: 0.05rem var(--space-1) 0.05rem 0; white-space: nowrap; }
   .figures thead th { white-space: normal; vertical-align: bottom; }
   .figures tbody th { color: var(--ink); font-size: inherit; }
   .figures .point > * { font-weight: 600; }
-  .narrow .correctors { table-layout: auto; font-size: 0.74rem; }
-  .narrow .correctors td, .narrow .correctors th { padding-inline-end: 0.2rem; font-size: inherit; }
+  .narrow .correctors { table-layout: auto; font-size: var(--small); }
+  .narrow .correctors td, .narrow .correctors th { padding-inline-end: var(--space-1); font-size: inherit; }
   .paper-only { display: none; }
-  .pocket .figures { font-size: 0.85rem; }
-  .pocket .figures thead th { font-size: 0.72rem; }
+  .pocket .figures { font-size: var(--medium); }
+  .pocket .figures thead th { font-size: var(--small); }
   .beyond td:first-of-type { color: var(--bad); }
   .flag { font-size: 0.7em; margin-inline-start: 0.2em; }
-  .verdict { margin: 0.6rem 0; }
+  .verdict { margin: var(--space-2) 0; }
   .verdict.exceeds { color: var(--bad); font-weight: 600; }
-  .paper .coefficients { font-size: 0.95rem; white-space: pre-wrap; }
-  .correctors { inline-size: 100%; margin-block: 0.6rem; table-layout: fixed; }
+  .paper .coefficients { font-size: var(--medium); white-space: pre-wrap; }
+  .correctors { inline-size: 100%; margin-block: var(--space-2); table-layout: fixed; }
   .correctors th[scope='row'] { color: var(--ink); font-size: inherit; }
   .correctors th, .correctors td { overflow-wrap: break-word; block-size: 1.7em; }
-  .remarks { margin: 0.4rem 0; }
-  .signatures { display: grid; grid-template-columns: 2fr 1.4fr 1fr; gap: 0 1.5rem; margin-block-start: 2.6rem; }
-  .pocket .signatures { grid-template-columns: 2fr 1fr; margin-block-start: 1.7rem; }
-  .signatures p { border-block-start: 1px solid var(--ink); margin: 0; padding-block-start: 0.15rem; font-size: var(--small); color: var(--soft); }
-  .paper .standing { margin-block: 0.6rem 0; border: 0; padding: 0; }
-  .correctors-entry table { inline-size: 100%; margin-block-end: 0.4rem; }
+  .remarks { margin: var(--space-2) 0; }
+  .signatures { display: grid; grid-template-columns: 2fr 1.4fr 1fr; gap: 0 var(--space-6); margin-block-start: var(--space-9); }
+  .pocket .signatures { grid-template-columns: 2fr 1fr; margin-block-start: var(--space-6); }
+  .signatures p { border-block-start: 1px solid var(--ink); margin: 0; padding-block-start: var(--space-half); font-size: var(--small); color: var(--soft); }
+  .paper .standing { margin-block: var(--space-2) 0; border: 0; padding: 0; }
+  .correctors-entry table { inline-size: 100%; margin-block-end: var(--space-2); }
   .correctors-entry caption { text-align: start; color: var(--soft); font-size: var(--small); }
-  .correctors-entry td { padding: 0; border: 0; inline-size: 33%; }
+  .correctors-entry td { padding: 0 var(--space-2) 0 0; border: 0; inline-size: 28%; }
+  .correctors-entry td:nth-child(2) { inline-size: 44%; }
   .correctors-entry input, .correctors-entry select {
-    inline-size: 100%; min-block-size: var(--target); font: inherit; font-size: 0.9rem; color: var(--ink); background: transparent; border: 0;
-    border-block-end: 1px solid var(--edge); border-radius: 0; padding: 0 0.2rem 0 0;
+    inline-size: 100%; min-block-size: var(--target); font: inherit; font-size: var(--medium); color: var(--ink); background: transparent; border: 0;
+    border-block-end: 1px solid var(--edge); border-radius: 0; padding: 0 var(--space-1) 0 0;
   }
   .correctors-entry select { background: var(--paper); }
   @media print {
-    h2, .fields, .headline { display: none; }
-    .frame .columns { display: block; }
+    h2, .columns > .fields, .headline { display: none; }
     .paper { --small: 0.86em; border: 0; padding: 0; max-inline-size: none; font-size: 9.5pt; background: none; }
     .paper-only { display: block; }
     .frame .paper.a4 .halves { grid-template-columns: 1fr 1fr; gap: 0 2rem; }

@@ -2,14 +2,13 @@ import { css } from 'lit';
 
 export const curveStyles = css`
   .slider { padding-inline: 50px 10px; }
-  .slider input { inline-size: 100%; margin: 0; min-block-size: var(--target); accent-color: var(--accent); }
-  .readout { min-block-size: 3em; margin: 0.2rem 0 0.6rem; }
+  .readout { min-block-size: 3em; margin: var(--space-1) 0 var(--space-2); }
   figure { margin: 0; }
   .folded:not(:focus-within) { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
-  .figures { margin-block: 0.5rem 1rem; }
+  .figures { margin-block: var(--space-2) var(--space-4); }
   .figures th.figure, .figures td.figure { text-align: end; }
   .figures tbody tr:nth-child(6n) > * { border-block-end-color: var(--edge); }
-  svg.diagonal { max-inline-size: 26rem; margin-block: 0.6rem; }
+  svg.diagonal { overflow: hidden; max-inline-size: 26rem; margin-block: var(--space-2); }
   .diagonal line.by-compass { stroke: var(--edge); stroke-dasharray: 1 4; }
   .diagonal line.by-magnetic { stroke: var(--line); }
   .diagonal .figure { paint-order: stroke; stroke: var(--paper); stroke-width: 4px; }

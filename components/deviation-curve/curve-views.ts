@@ -49,7 +49,7 @@ export function pictureView(host: LubberElement, state: CurveState, heading: num
   return html`<figure class=${drawn ? 'drawn' : ''} role="figure" aria-label=${summary}>
     <div class="live" aria-hidden="true"></div>
     <div class="static" aria-hidden="true" @pointermove=${onPointer} @pointerdown=${onPointer}>
-      ${deviationChart({ ...state.content, cursor: heading }, '', host.width.narrow ? 'narrow' : 'wide')}
+      ${deviationChart({ ...state.content, cursor: heading }, '', host.width.picture)}
     </div>
     ${deviationKey(state.content, host.t)}
   </figure>`;
@@ -68,7 +68,7 @@ export function diagramView(host: LubberElement, { curves, result }: CurveState,
   return html`<details part="diagram">
     <summary>${host.t('curve.diagram')}</summary>
     <p class="hint">${host.t('curve.diagram.how')}</p>
-    ${diagonalDiagram(first.curve, Math.abs(result.check.largest.deviation), heading, host.width.narrow, summary)}
+    ${diagonalDiagram(first.curve, Math.abs(result.check.largest.deviation), heading, host.width.picture === 'narrow', summary)}
   </details>`;
 }
 

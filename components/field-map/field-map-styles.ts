@@ -1,11 +1,11 @@
 import { css } from 'lit';
 
 export const fieldMapStyles = css`
-  .controls { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(17rem, 100%), 1fr)); gap: 0 1.5rem; align-items: start; }
+  .controls { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(17rem, 100%), 1fr)); gap: 0 var(--space-6); align-items: start; }
   .controls .row { flex-wrap: nowrap; align-items: end; }
   .controls .row .field { flex: 1 1 8rem; }
   .years { display: block; flex: 1 1 8rem; margin-block-end: var(--gap); font-size: var(--small); color: var(--soft); }
-  .years input { display: block; inline-size: 100%; margin: 0; min-height: var(--target); accent-color: var(--accent); }
+  .years input { display: block; min-height: var(--target); }
   .sheet { min-inline-size: 0; overflow: hidden; cursor: crosshair; }
   .sheet:focus-visible { outline-offset: -2px; }
   .sheet svg { margin-inline: auto; inline-size: auto; max-inline-size: 100%; block-size: auto; }
@@ -29,16 +29,18 @@ export const fieldMapStyles = css`
   .halo { fill: var(--raise); fill-opacity: 0.7; }
   .picked { fill: none; stroke: var(--bad); stroke-width: 2; }
   .picked.dot { fill: var(--bad); stroke: none; }
-  .key { list-style: none; display: flex; flex-wrap: wrap; gap: 0.15rem 1.1rem; padding: 0; margin: 0.5rem 0; }
-  .key li { display: flex; align-items: center; gap: 0.4rem; }
+  .key { list-style: none; display: flex; flex-wrap: wrap; gap: var(--space-half) var(--space-4); padding: 0; margin: var(--space-2) 0; }
+  .key li { display: flex; align-items: center; gap: var(--space-2); }
   .key svg { inline-size: 28px; flex: none; }
-  .below { margin-block-start: 1.25rem; }
-  table.world th, table.world td { padding-inline-end: 0.7rem; font-size: var(--small); white-space: nowrap; }
+  .below { margin-block-start: var(--space-6); }
+  table.world th, table.world td { padding-inline-end: var(--space-3); font-size: var(--small); white-space: nowrap; }
   @media (forced-colors: active) {
     .map .land { fill: none; }
   }
   @media print {
     .sheet svg { inline-size: 100%; }
     .controls { display: none; }
+    .columns > .fields { columns: 2; }
+    table.world th, table.world td { font-size: 8pt; padding-inline-end: 0.45rem; }
   }
 `;

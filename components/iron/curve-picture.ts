@@ -55,11 +55,12 @@ export function curvePicture(picture: CurvePicture): TemplateResult {
     ${grid(scale, limit, width, height, picture)}
     ${beside ? repeated(curvePath(beside, scale), 'beside') : nothing}
     ${largest
-      ? lines.map(
-          (line) => svg`<path d=${partPath(line, largest, scale)} class="part ${line.kind} ${line.induced ? 'induced' : ''}"></path>
-            <text class="letter" text-anchor="middle" x=${scale.x(line.labelAt)}
-              y=${letterHeight(scale, line.value(partsOnHeading(largest, line.labelAt)))}>${line.label}</text>`,
-        )
+      ? lines.map((line) => {
+          const value = line.value(partsOnHeading(largest, line.labelAt));
+          // Where the iron is stronger than the Earth a part may be ten times what the scale holds.
+          return svg`<g clip-path="url(#plot)"><path d=${partPath(line, largest, scale)} class="part ${line.kind} ${line.induced ? 'induced' : ''}"></path></g>
+            ${Math.abs(value) > limit ? nothing : svg`<text class="letter" text-anchor="middle" x=${scale.x(line.labelAt)} y=${letterHeight(scale, value)}>${line.label}</text>`}`;
+        })
       : nothing}
     ${repeated(curvePath(curve, scale), 'whole')}
     ${picture.compassHeading === null || picture.deviation === null

@@ -2,52 +2,45 @@ import { css } from 'lit';
 
 /** The bench: stations above, what is set at the left, what it does at the right. */
 export const ironStyles = css`
-  .top { display: flex; flex-wrap: wrap; gap: 0 2rem; justify-content: space-between; align-items: baseline; }
+  .top { display: flex; flex-wrap: wrap; gap: 0 var(--space-9); justify-content: space-between; align-items: baseline; }
   .top > div { flex: 0 1 20rem; min-inline-size: 0; }
-  .columns { grid-template-columns: 20rem minmax(0, 1fr); }
+  .columns { grid-template-columns: clamp(15rem, 34%, 20rem) minmax(0, 1fr); }
   .narrow .columns { grid-template-columns: minmax(0, 1fr); }
-  .tabs { display: flex; flex-wrap: wrap; gap: 0 1.1rem; border-block-end: 1px solid var(--line); margin-block-end: 1.1rem; }
-  .tabs button { border: 0; border-block-end: 2px solid transparent; border-radius: 0; padding: 0.2rem 0; margin-block-end: -1px; min-height: var(--target); }
+  .tabs { display: flex; flex-wrap: wrap; gap: 0 var(--space-4); border-block-end: 1px solid var(--line); margin-block-end: var(--space-4); }
+  .tabs button { border: 0; border-block-end: 2px solid transparent; border-radius: 0; padding: var(--space-1) 0; margin-block-end: -1px; min-height: var(--target); }
   .tabs button[aria-selected='true'] { color: var(--ink); border-block-end-color: var(--accent); }
-  .narrow .tabs { gap: 0 0.9rem; }
-  details > summary { margin-block-end: 0.2rem; }
+  .narrow .tabs { gap: 0 var(--space-3); }
+  details > summary { margin-block-end: var(--space-1); }
   .fields details { border-block-start: 0; }
   .fields details + details { border-block-start: 1px solid var(--line); }
-  .place .pair { margin-block-start: -0.25rem; }
+  .place .pair { margin-block-start: calc(-1 * var(--space-1)); }
 
-  .slider { margin-block-end: 0.55rem; }
-  .slider.with-picture { display: grid; grid-template-columns: 5.25rem minmax(0, 1fr); gap: 0.75rem; align-items: center; }
-  .slider .field { display: grid; grid-template-columns: minmax(0, 1fr) 5.75rem; gap: 0 0.75rem; align-items: end; margin: 0; }
-  .slider .field > label { line-height: 1.25; padding-block-end: 0.2rem; white-space: pre-wrap; }
+  .slider { margin-block-end: var(--space-2); }
+  .slider.with-picture { display: grid; grid-template-columns: 5.25rem minmax(0, 1fr); gap: var(--space-3); align-items: center; }
+  .slider .field { display: grid; grid-template-columns: minmax(0, 1fr) 5.75rem; gap: 0 var(--space-3); align-items: end; margin: 0; }
+  .slider .field > label { line-height: 1.25; padding-block-end: var(--space-1); white-space: pre-wrap; }
   .slider .field > .problem { grid-column: 1 / -1; }
-  .narrow .slider .field { grid-template-columns: minmax(0, 1fr) 4.6rem; gap: 0 0.5rem; }
-  .slider .entry { gap: 0.25rem; }
+  .narrow .slider .field { grid-template-columns: minmax(0, 1fr) 4.6rem; gap: 0 var(--space-2); }
+  .slider .entry { gap: var(--space-1); }
   .slider .entry input { min-inline-size: 2.5rem; }
-  input[type='range'] { inline-size: 100%; min-height: 1.5rem; margin: 0.1rem 0 0; accent-color: var(--accent); cursor: pointer; }
-  .frame.bridge input[type='range'] { min-height: 2.75rem; }
-  input[type='range']:disabled { cursor: default; }
 
-  .answer { font-size: 2.1rem; }
-  .answer small { display: block; margin: 0.25rem 0 0; }
-  .tight .answer { font-size: 1.6rem; }
-  .answer small.trouble { display: block; color: var(--warn); margin: 0.35rem 0 0; white-space: normal; }
-  .answer.lost { font-size: 1.6rem; }
-  .tight dl.split { gap: 0.3rem 1.1rem; }
-  .explanation .working { padding-inline-start: 2rem; }
-  .legend-line { margin-block: 0.2rem 0.4rem; }
-  .parts { display: flex; flex-wrap: wrap; gap: 0.1rem 1rem; margin-block: 0.25rem 0; }
-  .parts label { display: flex; align-items: center; gap: 0.35rem; font-size: 0.88rem; min-height: 1.75rem; cursor: pointer; }
-  .parts input { inline-size: 1rem; block-size: 1rem; margin: 0; accent-color: var(--accent); }
-  .explanation > section { margin-block-start: 1.25rem; }
-  figure { margin: 0 0 0.75rem; }
-  .two { display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: 1rem 2rem; align-items: start; }
+  .answer { --answer: var(--lubber-text-answer, 2.1rem); }
+  .answer small { flex-basis: 100%; }
+  .tight .answer, .answer.lost { --answer: var(--lubber-text-answer, 1.6rem); }
+  .answer small.trouble { color: var(--warn); white-space: normal; }
+  .tight dl.split { gap: var(--space-1) var(--space-4); }
+  .explanation .working { padding-inline-start: var(--space-9); }
+  .legend-line { margin-block: var(--space-1) var(--space-2); }
+  .parts { display: flex; flex-wrap: wrap; gap: var(--space-half) var(--space-4); margin-block: var(--space-1) 0; }
+  .parts label { display: flex; align-items: center; gap: var(--space-2); font-size: var(--medium); min-height: var(--target); cursor: pointer; }
+  .explanation > section { margin-block-start: var(--space-6); }
+  figure { margin: 0 0 var(--space-3); }
+  .two { display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: var(--space-4) var(--space-9); align-items: start; }
   th .soft { color: var(--soft); }
-  tbody th { color: var(--ink); font-size: inherit; }
-  table.voyage th.group { padding-block-start: 0.8rem; color: var(--soft); font-size: var(--small); }
-  .narrow td, .narrow th { padding-inline-end: 0.5rem; }
+  table.voyage th.group { padding-block-start: var(--space-3); color: var(--soft); font-size: var(--small); }
+  .narrow td, .narrow th { padding-inline-end: var(--space-2); }
   .tight .coefficients th .soft { display: none; }
   .explanation td, .explanation th.figure { white-space: nowrap; }
-  .narrow table { font-size: 0.88rem; }
   .narrow .explanation th.figure { white-space: normal; }
 
   svg .rule { stroke: var(--line); stroke-width: 1; }
@@ -64,6 +57,7 @@ export const ironStyles = css`
   .curve circle.here { fill: var(--accent); stroke: var(--paper); stroke-width: 1.5; }
   .directive .mean { stroke: var(--ink); stroke-dasharray: 5 4; }
   .force-picture { max-inline-size: 16rem; }
+  .force-picture text { paint-order: stroke; stroke: var(--paper); stroke-width: 3px; }
   .directive { max-inline-size: 22rem; }
   .ellipse { fill: none; stroke: var(--ink); stroke-width: 1.6; }
   .now { stroke: var(--accent); stroke-width: 2; }
@@ -89,14 +83,12 @@ export const ironStyles = css`
   .field-picture .total { stroke: var(--ink); stroke-width: 2.2; }
 
   @media print {
-    input[type='range'], .rod-picture, .parts { display: none; }
+    .rod-picture, .parts { display: none; }
     .place, .pair, .field, figure { break-inside: avoid; }
     .slider.with-picture { grid-template-columns: 1fr; }
-    .columns { display: block; }
     .fields > :not(details, .field, .place, .slider, .pair), .fields details:not([open]) { display: none; }
     .fields { columns: 2; margin-block-end: 1rem; }
     .curve { max-inline-size: 36rem; }
-    .scroll { overflow: visible; }
-    .working math { font-size: 0.74rem; }
+    .working math { font-size: 0.85em; }
   }
 `;

@@ -13,7 +13,8 @@ interface Table {
 }
 
 function table({ caption, head, rows }: Table): TemplateResult {
-  const cell = (text: string, place: number): TemplateResult => html`<td class=${place === 0 ? '' : 'figure'}><bdi dir="ltr">${text}</bdi></td>`;
+  const cell = (text: string, place: number): TemplateResult =>
+    place === 0 ? html`<th scope="row" class="nowrap"><bdi dir="ltr">${text}</bdi></th>` : html`<td class="figure"><bdi dir="ltr">${text}</bdi></td>`;
   return html`<div class="scroll" tabindex="0" role="region" aria-label=${caption}>
     <table>
       <caption class="spoken">${caption}</caption>

@@ -3,34 +3,35 @@ import { css } from 'lit';
 /** The answer and what explains it: the largest thing on the page, then its split. */
 export const answerStyles = css`
   .answer { font-size: var(--answer); line-height: 1.05; font-weight: 600; letter-spacing: -0.01em; margin: 0; }
-  .answer small { font-size: 1.06rem; font-weight: 400; color: var(--soft); letter-spacing: 0; margin-inline-start: 0.3em; display: inline-block; }
+  /* Name, figure and what stands behind it: in one line where there is room, else each whole on a line of its own. */
+  .answer, .answer > [aria-hidden] { display: flex; flex-wrap: wrap; align-items: baseline; gap: var(--space-1) 0.3em; }
+  .answer small { font-size: var(--figure); line-height: 1.3; font-weight: 400; color: var(--soft); letter-spacing: 0; }
   .answer bdi, .answer .name { white-space: nowrap; }
-  .narrow .answer { --answer: 2.1rem; }
   /* What is short in one language is a line and a half in another. */
   .narrow .answer .name, .narrow .answer small { white-space: normal; }
-  .waiting { font-size: 1.06rem; color: var(--soft); margin: 0 0 0.5rem; }
+  .waiting { font-size: var(--figure); color: var(--soft); margin: 0 0 var(--space-2); }
   .waiting.wrong { color: var(--bad); }
-  ol.how { color: var(--soft); font-size: 0.95rem; padding-inline-start: 1.3rem; max-inline-size: 34rem; margin-block: 0.75rem 0; }
-  ol.how li { margin-block-end: 0.4rem; }
-  dl.split { display: flex; flex-wrap: wrap; gap: 0.4rem 1.6rem; margin: 1rem 0 0.4rem; }
+  ol.how { color: var(--soft); font-size: var(--medium); padding-inline-start: var(--space-6); max-inline-size: 34rem; margin-block: var(--space-3) 0; }
+  ol.how li { margin-block-end: var(--space-2); }
+  dl.split { display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-4); margin: var(--space-4) 0 var(--space-2); }
   dl.split > div { display: flex; flex-direction: column; }
   dl.split dt { color: var(--soft); font-size: var(--small); }
   dl.split dd { margin: 0; }
   dl.split dd small { color: var(--soft); font-size: var(--small); }
-  .cautions { list-style: none; margin: 0.75rem 0 0; padding: 0; }
-  .cautions li { padding: 0.4rem 0.75rem; border-inline-start: 3px solid var(--line); margin-block-end: 0.4rem; font-size: 0.92rem; }
+  .cautions { list-style: none; margin: var(--space-3) 0 0; padding: 0; }
+  .cautions li { padding: var(--space-2) var(--space-3); border-inline-start: 3px solid var(--line); margin-block-end: var(--space-2); font-size: var(--medium); }
+  .cautions li.warning::before, .mark.wrong::before { content: '▲ '; color: var(--warn); }
   .cautions li.warning { border-inline-start-color: var(--warn); background: var(--warn-paper); color: var(--ink); }
-  .standing { margin: 1rem 0 0; border-block-start: 1px solid var(--line); padding-block-start: 0.6rem; }
-  .working { padding-inline-start: 2rem; margin: 0.25rem 0 0.75rem; }
-  .working li { margin-block-end: 0.6rem; color: var(--soft); }
-  .working li > span { display: block; font-size: 0.92rem; }
-  .working .line { display: flex; flex-wrap: wrap; gap: 0.1rem 0.4rem; align-items: center; color: var(--ink); padding-block: 0.15rem; }
-  math { font-size: 1.05rem; }
-  .ribbon { margin: 0.9rem 0 0.4rem; }
-  .moment-rule { display: grid; grid-template-columns: 7rem 1fr; gap: 0.75rem; align-items: center; margin-block-end: var(--gap); }
-  .after { margin-block-start: 1rem; }
-  @media print {
-    math { font-size: 0.9rem; }
-    details:not([open]) { display: none; }
-  }
+  .standing { margin: var(--space-4) 0; border-block-start: 1px solid var(--line); padding-block-start: var(--space-2); }
+  .standing:last-child { margin-block-end: 0; }
+  .working { padding-inline-start: var(--space-9); margin: var(--space-1) 0 var(--space-3); }
+  .working li { margin-block-end: var(--space-2); color: var(--soft); }
+  .working li > span { display: block; font-size: var(--medium); }
+  .working .line { display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-2); align-items: center; color: var(--ink); padding-block: var(--space-half); }
+  /* A formula is taller than its line box says: without this the next line would touch it. */
+  .working math { padding-block: 0.18em; }
+  math { font-size: var(--figure); }
+  .ribbon { margin: var(--space-3) 0 var(--space-2); }
+  .moment-rule { display: grid; grid-template-columns: 7rem 1fr; gap: var(--space-3); align-items: center; margin-block-end: var(--gap); }
+  .after { margin-block-start: var(--space-4); }
 `;

@@ -19,7 +19,7 @@ export interface ChartSource {
 }
 
 /** Light and contrast of the device, which no attribute tells. */
-const queries = ['(forced-colors: active)', '(prefers-color-scheme: dark)', '(prefers-contrast: more)'];
+const queries = ['(forced-colors: active)', '(prefers-color-scheme: dark)', '(prefers-contrast: more)', '(prefers-contrast: less)'];
 
 /**
  * The drawing library, fetched when there is something to draw. It throws at import where

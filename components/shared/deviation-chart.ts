@@ -35,7 +35,7 @@ export interface ChartContent {
 }
 
 /** Units that are pixels at full size: a narrow widget gets a narrow drawing, not small type. */
-export const CHART_SIZE = { wide: { width: 640, height: 320 }, narrow: { width: 300, height: 250 } } as const;
+export const CHART_SIZE = { wide: { width: 640, height: 320 }, middle: { width: 440, height: 260 }, narrow: { width: 300, height: 250 } } as const;
 
 export type ChartSize = keyof typeof CHART_SIZE;
 
@@ -141,7 +141,7 @@ export function deviationChart(content: ChartContent, summary: string, size: Cha
     y: (deviation) => EDGE.top + ((scale.high - deviation) / (scale.high - scale.low)) * (height - EDGE.top - EDGE.bottom),
   };
   return html`<svg viewBox="0 0 ${width} ${height}" role="img" aria-label=${summary} class="deviation-chart" dir="ltr">
-    ${axes(scale, place, { width, height }, size === 'narrow' ? 90 : 45)}
+    ${axes(scale, place, { width, height }, size === 'wide' ? 45 : 90)}
     ${band ? svg`<path d=${bandPath(band, place)} fill="var(--accent)" fill-opacity="0.16"></path>` : nothing}
     ${limit ? limitView(limit, scale, place, width) : nothing}
     ${[...curves]

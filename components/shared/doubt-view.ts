@@ -21,13 +21,13 @@ export function doubtView(host: LubberElement, doubt: Doubt): TemplateResult {
         <tbody>
           ${doubt.items.map(
             (item) => html`<tr>
-              <td>${host.t(`doubt.${item.code}`)}</td>
+              <th scope="row">${host.t(`doubt.${item.code}`)}</th>
               <td class="figure">± ${quantityText(item.cause)}</td>
               <td class="figure">${formatAngle(item.effect, 2)}</td>
             </tr>`,
           )}
           <tr>
-            <td>${host.t('doubt.total')}</td>
+            <th scope="row">${host.t('doubt.total')}</th>
             <td></td>
             <td class="figure">${formatAngle(doubt.total, 2)}</td>
           </tr>

@@ -15,7 +15,7 @@ export interface RibbonMark {
 }
 
 /** Width of the drawing, units that are pixels at full size: a narrow widget gets a narrow drawing, not small type. */
-export const RIBBON_WIDTH = { wide: 520, narrow: 300 } as const;
+export const RIBBON_WIDTH = { wide: 520, middle: 400, narrow: 300 } as const;
 const HORIZON = 104;
 const MARGIN = 44;
 

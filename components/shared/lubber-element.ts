@@ -6,6 +6,7 @@ import { AnswerAnnouncer } from './answer-announcer.js';
 import { baseStyles } from './base-styles.js';
 import { translate } from './catalogue.js';
 import type { Catalogue, Values } from './catalogue.js';
+import { controlStyles } from './control-styles.js';
 import { LubberRecordRequestEvent, LubberResultEvent } from './events.js';
 import type { RecordRequestDetail } from './events.js';
 import { isUnset, readField } from './field.js';
@@ -14,8 +15,10 @@ import { fieldStyles } from './field-styles.js';
 import { FormElement } from './form-element.js';
 import { FormPart } from './form-part.js';
 import type { FormAnswer } from './form-part.js';
+import { measureStyles } from './measure-styles.js';
 import { inOwnSize } from './own-size.js';
 import { PageController, closestAround, themeOf } from './page-controller.js';
+import { printStyles } from './print-styles.js';
 import { release } from './register.js';
 import { sharedMessages } from './shared-messages.js';
 import { shipContext } from './ship-context.js';
@@ -23,7 +26,7 @@ import type { Ship } from './ship-context.js';
 import { themeStyles } from './theme-styles.js';
 import { WidthController } from './width-controller.js';
 
-export const sharedStyles: CSSResultGroup = [baseStyles, themeStyles, fieldStyles];
+export const sharedStyles: CSSResultGroup = [measureStyles, themeStyles, baseStyles, controlStyles, fieldStyles, printStyles];
 
 /**
  * What all widgets have in common: theme, language, fields read from properties, the event
@@ -242,6 +245,7 @@ export abstract class LubberElement extends FormElement {
     const classes = ['frame', themeOf(this.theme, this.page.theme)];
     if (this.page.bridge) classes.push('bridge');
     if (this.width.narrow) classes.push('narrow');
+    if (this.width.close) classes.push('close');
     return html`<div class=${classes.join(' ')} part="frame">
       ${content}
       <p class="spoken" role="status" aria-live="polite">${this.announcement}</p>

@@ -3,12 +3,36 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 /** Below this width of the widget itself its two columns become one, CSS pixels. */
 const ONE_COLUMN = 640;
 
+/** Paddings, and the gap and bounds of the left column, as the base styles have them, CSS pixels. */
+const PADDING = { narrow: 32, wide: 48 } as const;
+const GAP = 36;
+const LEFT = { share: 0.33, least: 240, most: 304 } as const;
+
+/** Below this the column of the answer has no room for a table or picture of full size. */
+const CLOSE = 480;
+
+/** How large pictures are drawn: as there is room, for their figures stay as large as the text. */
+export type PictureSize = 'wide' | 'middle' | 'narrow';
+
+/** The room of the column in which the answer stands, CSS pixels. */
+function roomOf(width: number): number {
+  if (width < ONE_COLUMN) return width - PADDING.narrow;
+  const inner = width - PADDING.wide;
+  return inner - GAP - Math.min(LEFT.most, Math.max(LEFT.least, LEFT.share * inner));
+}
+
 /**
- * Tells a widget whether it is narrow. It is the widget's own width that counts, not the
+ * Tells a widget how much room it has. It is the widget's own width that counts, not the
  * window's: it may stand in a sidebar or a frame of a course.
  */
 export class WidthController implements ReactiveController {
+  /** One column: the answer, then the fields, then what explains it. */
   narrow = false;
+
+  /** Two columns, but little room beside the fields. */
+  close = false;
+
+  picture: PictureSize = 'wide';
 
   readonly #host: ReactiveControllerHost & HTMLElement;
   #observer: ResizeObserver | undefined;
@@ -32,9 +56,13 @@ export class WidthController implements ReactiveController {
 
   #take(): void {
     const { width } = this.#host.getBoundingClientRect();
-    const narrow = width > 0 && width < ONE_COLUMN;
-    if (narrow === this.narrow) return;
-    this.narrow = narrow;
+    if (width === 0) return;
+    const room = roomOf(width);
+    const narrow = width < ONE_COLUMN;
+    const close = !narrow && room < CLOSE;
+    const picture = room >= 500 ? 'wide' : room >= 390 ? 'middle' : 'narrow';
+    if (narrow === this.narrow && close === this.close && picture === this.picture) return;
+    Object.assign(this, { narrow, close, picture });
     this.#host.requestUpdate();
   }
 }

@@ -53,6 +53,6 @@ export function curveView(host: LubberElement, result: Swing, oldCard: Deviation
   const content: ChartContent = { curves: fitted ? [fitted, ...old] : old, points: pointsOf(result), band: fitted ? bandOf(result) : undefined, limit };
   const summary = fitted ? deviationSummary(fitted, host.t) : host.t('swing.curve.none');
   return html`<div part="curve">
-    ${deviationChart(content, summary, host.width.narrow ? 'narrow' : 'wide')} ${deviationKey(content, host.t)} ${fitted ? nothing : html`<p class="hint">${summary}</p>`}
+    ${deviationChart(content, summary, host.width.narrow ? host.width.picture : 'wide')} ${deviationKey(content, host.t)} ${fitted ? nothing : html`<p class="hint">${summary}</p>`}
   </div>`;
 }

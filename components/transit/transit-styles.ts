@@ -1,14 +1,14 @@
 import { css } from 'lit';
 
 export const transitStyles = css`
-  .line-fields + .line-fields { border-block-start: 1px solid var(--line); padding-block-start: 0.75rem; }
+  .line-fields + .line-fields { border-block-start: 1px solid var(--line); padding-block-start: var(--space-3); }
   .line-head { justify-content: space-between; }
-  .line-head h3 { margin-block: 0 0.25rem; }
+  .line-head h3 { margin-block: 0 var(--space-1); }
   fieldset.mark { margin-block-end: 0; }
-  .plan { max-inline-size: 27rem; margin-block: 0.9rem 0.4rem; }
+  .plan { max-inline-size: 27rem; margin-block: var(--space-3) var(--space-2); }
   .plan text { paint-order: stroke; stroke: var(--paper); stroke-width: 3px; }
   .explanation th { white-space: nowrap; }
-  .hint.why { margin-block-end: 0.5rem; }
-  .facts { margin-block: 0.5rem; }
+  .hint.why { margin-block-end: var(--space-2); }
+  .facts { margin-block: var(--space-2); }
   tr.odd td { color: var(--bad); }
 `;

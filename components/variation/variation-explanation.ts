@@ -31,7 +31,7 @@ function forces(host: LubberElement, field: MagneticField): TemplateResult {
     dip: formatAngle(field.inclination),
   });
   return html`<figure>
-    ${forcePicture(field, host.width.narrow, { summary, level: host.t('variation.forces.level') })}
+    ${forcePicture(field, host.width.picture !== 'wide', { summary, level: host.t('variation.forces.level') })}
     <figcaption class="small soft">${host.t('variation.triangle')}</figcaption>
   </figure>`;
 }

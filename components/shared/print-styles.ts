@@ -1,0 +1,31 @@
+import { css } from 'lit';
+
+/**
+ * A widget on paper: what was entered in short columns, then the answer and what explains it
+ * over the whole width; nothing to press, no choice that was not made.
+ */
+export const printStyles = css`
+  @media print {
+    .frame.frame { padding: 0; font-size: 10.5pt; --answer: 24pt; --target: 0; --target-beside: 0; }
+    button, input[type='range'], .no-print { display: none; }
+    .scroll { overflow: visible; }
+    h2, h3, tr, li, svg, figure, .field, fieldset, .pair { break-inside: avoid; }
+    h2, h3, summary, caption { break-after: avoid; }
+    thead { display: table-header-group; }
+    .frame .columns { display: block; }
+    .columns > .fields { columns: 3; column-gap: var(--space-6); margin-block-end: var(--space-4); }
+    .entry { border-block-end-color: #999999; }
+    .entry input, .entry select { padding: 0; font-size: inherit; }
+    .entry select { appearance: none; margin: 0; }
+    .entry input::placeholder { color: transparent; }
+    .hint { display: none; }
+    .choices { border: 0; border-radius: 0; margin: 0; border-block-end: 1px solid #999999; }
+    .choices label { padding: 0; font-size: inherit; }
+    .choices label:not(.chosen), .choices input { display: none; }
+    math { font-size: 0.95em; }
+    details:not([open]) { display: none; }
+    details > summary { list-style: none; color: var(--ink); font-weight: 600; padding-block: var(--space-2) 0; }
+    summary::-webkit-details-marker { display: none; }
+    .moment-rule { display: none; }
+  }
+`;
