@@ -78,11 +78,12 @@ function ageText(host: LubberElement, { ageMonths }: CardResult): string {
   return few ? host.t(few) : host.t('card.age', { months: ageMonths });
 }
 
-/** On a narrow screen a narrow drawing; on paper always the same. */
+/** On a screen as large as there is room; on paper always the same. */
 function chartView(host: LubberElement, content: ChartContent, summary: string): TemplateResult {
-  const narrow = host.width.narrow;
-  return html`<div class=${narrow ? 'paper-only' : ''}>${deviationChart(content, summary, 'middle')}</div>
-    ${narrow ? html`<div class="no-print">${deviationChart(content, summary, 'narrow')}</div>` : nothing}`;
+  const { narrow, close, picture } = host.width;
+  const size = narrow ? picture : close ? 'wide' : 'middle';
+  return html`<div class=${size === 'middle' ? '' : 'paper-only'}>${deviationChart(content, summary, 'middle')}</div>
+    ${size === 'middle' ? nothing : html`<div class="no-print">${deviationChart(content, summary, size)}</div>`}`;
 }
 
 /** The card as it is printed: A4 with everything, or a pocket card with the figures alone. */

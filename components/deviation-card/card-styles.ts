@@ -2,7 +2,7 @@ import { css } from 'lit';
 
 export const cardStyles = css`
   .paper { background: var(--raise); border: 1px solid var(--line); padding: var(--space-6); max-inline-size: 46rem; color: var(--ink); }
-  .paper.pocket { max-inline-size: 26rem; font-size: var(--medium); padding: var(--space-3); }
+  .paper.pocket { max-inline-size: 28rem; font-size: var(--medium); padding: var(--space-3); }
   .paper h3 { margin: 0 0 var(--space-2); font-size: var(--large); }
   .particulars { display: grid; grid-template-columns: repeat(auto-fit, minmax(9.5rem, 1fr)); gap: var(--space-2) var(--space-4); margin: 0 0 var(--space-3); }
   .pocket .particulars { grid-template-columns: 1fr 1fr; gap: var(--space-1) var(--space-3); margin-block-end: var(--space-2); }
@@ -26,7 +26,7 @@ export const cardStyles = css`
   .narrow .correctors { table-layout: auto; font-size: var(--small); }
   .narrow .correctors td, .narrow .correctors th { padding-inline-end: var(--space-1); font-size: inherit; }
   .paper-only { display: none; }
-  .pocket .figures { font-size: var(--medium); }
+  .pocket .figures { font-size: var(--small); }
   .pocket .figures thead th { font-size: var(--small); }
   .beyond td:first-of-type { color: var(--bad); }
   .flag { font-size: 0.7em; margin-inline-start: 0.2em; }
@@ -42,6 +42,7 @@ export const cardStyles = css`
   .signatures p { border-block-start: 1px solid var(--ink); margin: 0; padding-block-start: var(--space-half); font-size: var(--small); color: var(--soft); }
   .paper .standing { margin-block: var(--space-2) 0; border: 0; padding: 0; }
   .correctors-entry table { inline-size: 100%; margin-block-end: var(--space-2); }
+  .correctors-entry .hint { margin-block-end: var(--gap); }
   .correctors-entry caption { text-align: start; color: var(--soft); font-size: var(--small); }
   .correctors-entry td { padding: 0 var(--space-2) 0 0; border: 0; inline-size: 28%; }
   .correctors-entry td:nth-child(2) { inline-size: 44%; }

@@ -25,13 +25,13 @@ export function forcePicture(host: LubberElement, result: BenchResult): Template
   return html`<svg viewBox="${-SIZE / 2} ${-SIZE / 2} ${SIZE} ${SIZE}" role="img" aria-label=${host.t(`iron.force.${behaviour}`)} class="force-picture" dir="ltr">
     <line x1=${-SIZE / 2 + 14} x2=${SIZE / 2 - 14} y1="0" y2="0" class="rule"></line>
     <line y1=${-SIZE / 2 + 14} y2=${SIZE / 2 - 14} x1="0" x2="0" class="rule"></line>
-    <text class="soft" x="0" y=${-SIZE / 2 + 10} text-anchor="middle">${host.t('iron.force.ahead')}</text>
-    <text class="soft" x=${SIZE / 2} y="-5" text-anchor="end">${host.t('iron.force.starboard')}</text>
     <path d="M${points.map(place).join('L')}Z" class="ellipse"></path>
     ${svg`<path d="M0 0L${place(now)}" class="now"></path>`}
     ${svg`<circle cx=${(now.y * scale).toFixed(1)} cy=${(-now.x * scale).toFixed(1)} r="4" class="end"></circle>`}
     ${lostOn.length > 0 ? svg`<path d="M-7 -7L7 7M-7 7L7 -7" class="lost"></path>` : nothing}
     <circle cx="0" cy="0" r="3.5" class="compass"></circle>
+    <text class="soft" x="0" y=${-SIZE / 2 + 10} text-anchor="middle">${host.t('iron.force.ahead')}</text>
+    <text class="soft" x=${SIZE / 2} y="16" text-anchor="end">${host.t('iron.force.starboard')}</text>
   </svg>`;
 }
 

@@ -4,7 +4,7 @@ import { css } from 'lit';
 export const ironStyles = css`
   .top { display: flex; flex-wrap: wrap; gap: 0 var(--space-9); justify-content: space-between; align-items: baseline; }
   .top > div { flex: 0 1 20rem; min-inline-size: 0; }
-  .columns { grid-template-columns: clamp(15rem, 34%, 20rem) minmax(0, 1fr); }
+  .columns { grid-template-columns: clamp(16.5rem, 34%, 20rem) minmax(0, 1fr); }
   .narrow .columns { grid-template-columns: minmax(0, 1fr); }
   .tabs { display: flex; flex-wrap: wrap; gap: 0 var(--space-4); border-block-end: 1px solid var(--line); margin-block-end: var(--space-4); }
   .tabs button { border: 0; border-block-end: 2px solid transparent; border-radius: 0; padding: var(--space-1) 0; margin-block-end: -1px; min-height: var(--target); }

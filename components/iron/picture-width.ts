@@ -1,7 +1,8 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 
-/** What stands beside the picture in two columns, CSS pixels: paddings, the left column, the gap. */
-const BESIDE = 24 + 320 + 36 + 24;
+/** What stands beside the picture in two columns, CSS pixels: paddings, the gap, and the bounds of the left column. */
+const BESIDE = 24 + 36 + 24;
+const LEFT = { share: 0.34, least: 264, most: 320 } as const;
 const MARGINS = 32;
 const LEAST = 240;
 const MOST = 640;
@@ -37,7 +38,8 @@ export class PictureWidth implements ReactiveController {
   #take(): void {
     const { width } = this.#host.getBoundingClientRect();
     if (width === 0) return;
-    const room = width - (this.#host.width.narrow ? MARGINS : BESIDE);
+    const left = Math.min(LEFT.most, Math.max(LEFT.least, LEFT.share * (width - 48)));
+    const room = width - (this.#host.width.narrow ? MARGINS : BESIDE + left);
     const units = Math.round(Math.min(MOST, Math.max(LEAST, room)));
     if (units === this.units) return;
     this.units = units;

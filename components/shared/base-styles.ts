@@ -23,7 +23,7 @@ export const baseStyles = css`
   .small { font-size: var(--small); }
   /* Headline and explanation stand beside the fields; where there is no room, around them, answer first. */
   .columns {
-    display: grid; grid-template: 'fields headline' auto 'fields explanation' 1fr / clamp(15rem, 33%, 19rem) minmax(0, 1fr);
+    display: grid; grid-template: 'fields headline' auto 'fields explanation' 1fr / clamp(16.5rem, 33%, 19rem) minmax(0, 1fr);
     column-gap: var(--space-9); align-items: start;
   }
   .columns > .fields { grid-area: fields; min-inline-size: 0; }

@@ -3,6 +3,9 @@ import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { LubberElement } from './lubber-element.js';
 
+/** Letters of a label above which each choice takes a line of its own. */
+const LONG = 22;
+
 /** A choice of one from few, as radio buttons of the browser's own. */
 export function choiceView(
   host: LubberElement,
@@ -14,7 +17,7 @@ export function choiceView(
   const locked = host.isLocked(name);
   return html`<fieldset part="field">
     <legend class="legend">${label}</legend>
-    <div class="choices ${options.length === 3 ? 'three' : ''}">
+    <div class="choices ${Math.max(...options.map((option) => option.label.length)) > LONG ? 'long' : options.length === 3 ? 'three' : ''}">
       ${options.map(
         (option) => html`<label class=${option.value === chosen ? 'chosen' : ''}>
           <input

@@ -24,7 +24,7 @@ export const fieldStyles = css`
   .entry input:focus-visible, .entry select:focus-visible { outline: none; }
   .entry input::placeholder { font-style: italic; font-size: var(--medium); }
   .entry input:read-only { color: var(--soft); }
-  .echo { margin-inline-start: auto; font-size: var(--medium); color: var(--soft); white-space: nowrap; }
+  .echo { margin-inline-start: auto; font-size: var(--small); color: var(--soft); white-space: nowrap; }
   .problem { color: var(--bad); font-size: var(--small); margin: var(--space-1) 0 0; }
   .problem::before { content: '▲ '; }
   .hint { color: var(--soft); font-size: var(--small); margin: var(--space-1) 0 0; }
@@ -36,6 +36,7 @@ export const fieldStyles = css`
     min-height: var(--target); font-size: var(--medium); color: var(--soft); cursor: pointer; margin: 0;
   }
   .choices.three label { flex-basis: 30%; }
+  .choices.long label { flex-basis: 100%; }
   .choices label.chosen { color: var(--ink); background: var(--raise); }
   details > .hint { margin-block-end: var(--gap); }
 `;

@@ -17,6 +17,8 @@ export const printStyles = css`
     .entry { border-block-end-color: #999999; }
     .entry input, .entry select { padding: 0; font-size: inherit; }
     .entry select { appearance: none; margin: 0; }
+    .entry .echo { font-size: 8.5pt; }
+    .fields .pair { display: block; }
     .entry input::placeholder { color: transparent; }
     .hint { display: none; }
     .choices { border: 0; border-radius: 0; margin: 0; border-block-end: 1px solid #999999; }
@@ -24,6 +26,7 @@ export const printStyles = css`
     .choices label:not(.chosen), .choices input { display: none; }
     math { font-size: 0.95em; }
     details:not([open]) { display: none; }
+    details table { break-inside: avoid; }
     details > summary { list-style: none; color: var(--ink); font-weight: 600; padding-block: var(--space-2) 0; }
     summary::-webkit-details-marker { display: none; }
     .moment-rule { display: none; }

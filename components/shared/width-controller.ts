@@ -6,7 +6,7 @@ const ONE_COLUMN = 640;
 /** Paddings, and the gap and bounds of the left column, as the base styles have them, CSS pixels. */
 const PADDING = { narrow: 32, wide: 48 } as const;
 const GAP = 36;
-const LEFT = { share: 0.33, least: 240, most: 304 } as const;
+const LEFT = { share: 0.33, least: 264, most: 304 } as const;
 
 /** Below this the column of the answer has no room for a table or picture of full size. */
 const CLOSE = 480;
