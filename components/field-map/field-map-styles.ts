@@ -41,6 +41,7 @@ export const fieldMapStyles = css`
     .sheet svg { inline-size: 100%; }
     .controls { display: none; }
     .columns > .fields { columns: 2; }
+    table.world { break-inside: avoid; }
     table.world th, table.world td { font-size: 8pt; padding-inline-end: 0.45rem; }
   }
 `;

@@ -32,7 +32,7 @@ export const fieldStyles = css`
   /* Two or three in a row, fewer where a word of the language is longer than its share. */
   .choices { display: flex; flex-wrap: wrap; border: 1px solid var(--edge); border-radius: var(--radius); margin-block-start: var(--space-1); }
   .choices label {
-    flex: 1 1 45%; box-sizing: border-box; display: flex; align-items: center; gap: var(--space-2); padding: var(--space-1) var(--space-2);
+    flex: 1 1 45%; box-sizing: border-box; display: flex; align-items: center; gap: var(--space-1); padding: var(--space-1) var(--space-2);
     min-height: var(--target); font-size: var(--medium); color: var(--soft); cursor: pointer; margin: 0;
   }
   .choices.three label { flex-basis: 30%; }

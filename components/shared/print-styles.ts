@@ -18,15 +18,21 @@ export const printStyles = css`
     .entry input, .entry select { padding: 0; font-size: inherit; }
     .entry select { appearance: none; margin: 0; }
     .entry .echo { font-size: 8.5pt; }
-    .fields .pair { display: block; }
+    .fields > .pair { display: block; }
+    /* What was understood goes below where both have no room. */
+    .entry { flex-wrap: wrap; }
+    .entry input { min-inline-size: 6.5rem; }
     .entry input::placeholder { color: transparent; }
     .hint { display: none; }
     .choices { border: 0; border-radius: 0; margin: 0; border-block-end: 1px solid #999999; }
-    .choices label { padding: 0; font-size: inherit; }
-    .choices label:not(.chosen), .choices input { display: none; }
+    .frame .choices label { padding: 0; font-size: inherit; }
+    .frame .choices label:not(.chosen), .choices input { display: none; }
+    /* Grounds are not printed: a tick of ours would be an empty box. */
+    input[type='checkbox'] { appearance: auto; }
+    input[type='checkbox']:checked::before { content: none; }
     math { font-size: 0.95em; }
     details:not([open]) { display: none; }
-    details table { break-inside: avoid; }
+    [part='doubt'] table { break-inside: avoid; }
     details > summary { list-style: none; color: var(--ink); font-weight: 600; padding-block: var(--space-2) 0; }
     summary::-webkit-details-marker { display: none; }
     .moment-rule { display: none; }
