@@ -22,6 +22,7 @@ export const controlStyles = css`
     display: block; inline-size: 100%; resize: vertical; padding: var(--space-2); border: 1px solid var(--edge); border-radius: var(--radius);
     background: var(--raise); color: var(--ink); font: inherit; font-variant-numeric: inherit; line-height: 1.35;
   }
+  textarea + .row, .hint + button { margin-block-start: var(--space-2); }
   textarea:read-only { color: var(--soft); }
   ::placeholder { color: var(--soft); opacity: 1; }
   input[type='radio'], input[type='checkbox'] {
