@@ -39,7 +39,7 @@ const planets = [
   { name: 'Saturn', whole: new Planet(vsopSaturn), ours: saturnSeries, within: 0.06 },
 ];
 
-test('the abridged series keep to the whole theories from 1900 to 2100: 0.02′ Sun, 0.045′ Moon, 0.06′ to 0.09′ planets', (t) => {
+test('the abridged series keep to the whole theories from 1900 to 2100: 0.016′ Sun, 0.045′ Moon, 0.06′ to 0.09′ planets', (t) => {
   const worst: Record<string, number> = {};
   const note = (name: string, miss: number, within: number, century: number): void => {
     worst[name] = Math.max(worst[name] ?? 0, miss);
@@ -51,11 +51,14 @@ test('the abridged series keep to the whole theories from 1900 to 2100: 0.02′ 
     const jde = 2451545 + century * 36525;
     const here = directionOf(earth.position2000(jde));
     const ours = orbitPlace(earthSeries, century);
-    note('Sun', minutesBetween(ours, here), 0.02, century);
+    note('Sun', minutesBetween(ours, here), 0.016, century);
     note('Moon', minutesBetween(moonPlace(century), directionOf(moon.position(jde))), 0.045, century);
     for (const { name, whole, ours: series, within } of planets) {
       note(name, minutesBetween(subtract(orbitPlace(series, century), ours), subtract(directionOf(whole.position2000(jde)), here)), within, century);
     }
   }
+  // 3 March 2068, the worst of a search every six hours: small waves left out fall together.
+  const century = 0.68169746748802;
+  note('Moon', minutesBetween(moonPlace(century), directionOf(moon.position(2451545 + century * 36525))), 0.045, century);
   t.diagnostic(`worst, minutes: ${Object.entries(worst).map(([name, miss]) => `${name} ${miss.toFixed(4)}`).join(', ')}`);
 });

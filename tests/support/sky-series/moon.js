@@ -10,7 +10,7 @@ const QUARTER = Math.PI / 2;
 const MEAN_MOTION = elp.L[0][0][2];
 
 /** The smallest term kept of what the Sun raises and of what the planets raise, radians or astronomical units. */
-const smallest = { L: [4e-7, 6e-7], B: [4e-7, 7e-7], R: [2e-8, 3e-8] };
+const smallest = { L: [3e-7, 5e-7], B: [4e-7, 6e-7], R: [2e-8, 3e-8] };
 
 /** General precession in longitude, seconds of arc by powers of the century, as ELP/MPP02 has it. */
 const PRECESSION = [0, 5028.79695, 1.112, 0.000077];
