@@ -138,6 +138,14 @@ describe('the import graph', () => {
     assert.deepEqual(told(imports.filter(({ to }) => barrels.includes(to) || /\/index\.ts$/.test(to))), []);
   });
 
+  it('asks at run time for none but the packages users get, in core for noble-hashes alone: no library of the sky or of geodesics', () => {
+    const users = Object.keys((JSON.parse(readFileSync(join(projectFolder, 'package.json'), 'utf8')) as { dependencies: object }).dependencies);
+    const asking = imports.filter(({ to, typeOnly }) => !typeOnly && !/^(core|components)\//.test(to));
+    const packageOf = (name: string): string => name.split('/').slice(0, name.startsWith('@') ? 2 : 1).join('/');
+    assert.deepEqual(told(asking.filter(({ to }) => !users.includes(packageOf(to)))), []);
+    assert.deepEqual([...new Set(asking.filter(({ from }) => from.startsWith('core/')).map(({ to }) => packageOf(to)))], ['@noble/hashes']);
+  });
+
   it('reaches uplot through components/shared/chart-controller.ts alone', () => {
     const asking = imports.filter(({ to, typeOnly }) => !typeOnly && (to === 'uplot' || to.startsWith('uplot/'))).map(({ from }) => from);
     assert.deepEqual([...new Set(asking)], ['components/shared/chart-controller.ts']);
