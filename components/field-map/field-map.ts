@@ -26,8 +26,8 @@ import { mapPicture } from './map-picture.js';
 import { MapSheet } from './map-sheet.js';
 import { mapSummary } from './map-summary.js';
 import { mapTable } from './map-table.js';
-import { mapViewNames } from './map-views.js';
-import type { MapPlace, MapViewName } from './map-views.js';
+import { mapViewNames } from './map-view-names.js';
+import type { MapPlace, MapViewName } from './map-view-names.js';
 import { MapWidth } from './map-width.js';
 import { placeAnswer } from './place-answer.js';
 

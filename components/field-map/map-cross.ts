@@ -2,7 +2,8 @@ import { roundTo } from '../../core/angle/format-angle.js';
 import { wrap180 } from '../../core/angle/wrap.js';
 import { svgPath } from './map-path.js';
 import { POLAR_EDGE } from './map-views.js';
-import type { MapLayout, MapPlace, MapViewName } from './map-views.js';
+import type { MapPlace, MapViewName } from './map-view-names.js';
+import type { MapLayout } from './map-views.js';
 
 const COARSE = 5;
 const FINE = 1;

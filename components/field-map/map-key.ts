@@ -4,7 +4,7 @@ import type { LubberElement } from '../shared/lubber-element.js';
 import type { MapLines } from './map-levels.js';
 import { poleKinds, poleSign } from './map-poles.js';
 import { isPolar } from './map-views.js';
-import type { MapViewName } from './map-views.js';
+import type { MapViewName } from './map-view-names.js';
 
 function entry(sign: TemplateResult<2>, words: string): TemplateResult {
   return html`<li><svg viewBox="0 0 28 14" width="28" height="14" aria-hidden="true">${sign}</svg>${words}</li>`;

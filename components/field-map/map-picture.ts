@@ -5,7 +5,8 @@ import type { MapDrawing } from './map-drawing.js';
 import type { MapGround } from './map-ground.js';
 import type { MapLines } from './map-levels.js';
 import { polesView } from './map-poles.js';
-import type { MapLayout, MapPlace } from './map-views.js';
+import type { MapPlace } from './map-view-names.js';
+import type { MapLayout } from './map-views.js';
 
 export interface MapPicture {
   readonly layout: MapLayout;

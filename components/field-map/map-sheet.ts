@@ -5,7 +5,8 @@ import type { MapGround } from './map-ground.js';
 import { mapGround } from './map-ground.js';
 import type { MapLines } from './map-levels.js';
 import { layOut } from './map-views.js';
-import type { MapLayout, MapViewName } from './map-views.js';
+import type { MapViewName } from './map-view-names.js';
+import type { MapLayout } from './map-views.js';
 
 /** A map laid out and drawn; what has not changed since the last time is kept. */
 export class MapSheet {

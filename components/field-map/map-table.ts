@@ -6,7 +6,7 @@ import type { LubberElement } from '../shared/lubber-element.js';
 import { latitudeText, longitudeText } from './map-ground.js';
 import { elementOf } from './map-levels.js';
 import type { MapLines } from './map-levels.js';
-import type { MapViewName } from './map-views.js';
+import type { MapViewName } from './map-view-names.js';
 
 const writers: Readonly<Record<MapLines, (value: number) => string>> = {
   variation: (value) => formatError(value, 0),

@@ -3,20 +3,10 @@ import type { GeoProjection } from 'd3-geo';
 import { arcOfDegrees } from '../../core/angle/trigonometry.js';
 import { wrap180 } from '../../core/angle/wrap.js';
 import { svgPath } from './map-path.js';
-
-/** The whole world with Greenwich or the 180° meridian in the middle, or the surroundings of a pole. */
-export type MapViewName = 'atlantic' | 'pacific' | 'north' | 'south';
-
-export const mapViewNames: readonly MapViewName[] = ['atlantic', 'pacific', 'north', 'south'];
+import type { MapPlace, MapViewName } from './map-view-names.js';
 
 /** The surroundings of a pole end at this latitude. */
 export const POLAR_EDGE = 50;
-
-/** A place on the map, degrees. */
-export interface MapPlace {
-  readonly latitude: number;
-  readonly longitude: number;
-}
 
 /** A projection laid out for a width in CSS pixels. */
 export interface MapLayout {

@@ -7,7 +7,7 @@ import { cautionsView } from '../shared/caution-view.js';
 import { fieldElementsView } from '../shared/field-elements-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';
-import type { MapPlace } from './map-views.js';
+import type { MapPlace } from './map-view-names.js';
 
 /** The variation as it is said; where there is none, that. */
 function spoken(host: LubberElement, { variation }: MagneticField): string {
