@@ -8,8 +8,9 @@ import ts from 'typescript';
 const shorterRules = (text) =>
   text
     .replace(/\s+/g, ' ')
-    .replace(/ ?([{};,]) ?/g, '$1')
-    .replace(/(^|[{;])([\w-]+): /g, '$1$2:')
+    .replace(/ ?([{};,>~]) ?/g, '$1')
+    .replace(/(^|[{;(])([\w-]+): /g, '$1$2:')
+    .replace(/(^|[^\w.])0\.(?=\d)/g, '$1.')
     .replace(/;\}/g, '}');
 
 /** Comments go, strings stay as they are. */

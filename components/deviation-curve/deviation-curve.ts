@@ -16,6 +16,7 @@ import { valueOf } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import { limitNamed, limitView } from '../shared/limit-view.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { sliderStyles } from '../shared/slider-styles.js';
 import { bearingField } from '../shared/trade-fields.js';
 import { curveInput } from './curve-input.js';
 import { curveMessages } from './curve-messages.js';
@@ -48,7 +49,7 @@ const light = new Set<PropertyKey>(['heading', 'tableShown', 'announcement', 'se
  * @csspart standing - the line that says what the answer is for
  */
 export class LubberDeviationCurve extends LubberElement {
-  static override styles: CSSResultGroup = [sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, chartStyles, curveStyles];
+  static override styles: CSSResultGroup = [sliderStyles, sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, chartStyles, curveStyles];
 
   /** A deviation card as plain data; as attribute its JSON. */
   @property() card?: DeviationCard | string;

@@ -14,6 +14,7 @@ import type { FieldInput } from '../shared/field.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { outsideModelsView } from '../shared/outside-models-view.js';
 import { placeView } from '../shared/place-and-time.js';
+import { sliderStyles } from '../shared/slider-styles.js';
 import { dateField, latitudeField, longitudeField } from '../shared/trade-fields.js';
 import { dateView } from './date-view.js';
 import { fieldMapMessages } from './field-map-messages.js';
@@ -57,7 +58,7 @@ export interface FieldMapResult extends MapPlace {
  * @csspart cautions - what is odd about the answer
  */
 export class LubberFieldMap extends LubberElement {
-  static override styles: CSSResultGroup = [sharedStyles, answerStyles, earthFieldStyles, fieldMapStyles];
+  static override styles: CSSResultGroup = [sliderStyles, sharedStyles, answerStyles, earthFieldStyles, fieldMapStyles];
 
   /** Place picked: degrees, north positive, or text such as `33-24.0N`. */
   @property() latitude?: string | number;

@@ -15,6 +15,8 @@ import type { FieldInput } from '../shared/field.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
 import type { FieldName } from '../shared/missing-view.js';
+import { sliderStyles } from '../shared/slider-styles.js';
+import { tickStyles } from '../shared/tick-styles.js';
 import { benchCorrectors } from './bench-correctors.js';
 import { BenchElement } from './bench-element.js';
 import type { ViewName } from './bench-state.js';
@@ -51,7 +53,7 @@ const always = ['heading', 'heel', ...ironParameterNames] as const;
  * @csspart standing - the line that says what the answer is for
  */
 export class LubberIron extends BenchElement {
-  static override styles: CSSResultGroup = [sharedStyles, answerStyles, ironStyles];
+  static override styles: CSSResultGroup = [sliderStyles, tickStyles, sharedStyles, answerStyles, ironStyles];
 
   protected readonly messages = ironMessages;
 

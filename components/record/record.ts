@@ -18,6 +18,7 @@ import { answerStyles } from '../shared/answer-styles.js';
 import { standingCautions } from '../shared/caution-view.js';
 import { LubberResultEvent } from '../shared/events.js';
 import type { RecordRequestDetail } from '../shared/events.js';
+import { fileStyles } from '../shared/file-styles.js';
 import { listText } from '../shared/list-text.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import type { Ship } from '../shared/ship-context.js';
@@ -55,7 +56,7 @@ const NAME_PATIENCE = 800;
  * @csspart standing - the line that says what the answer is for
  */
 export class LubberRecord extends RecordFormElement {
-  static override styles: CSSResultGroup = [sharedStyles, answerStyles, recordStyles];
+  static override styles: CSSResultGroup = [fileStyles, sharedStyles, answerStyles, recordStyles];
 
   /** What is entered goes into the book, and into no form. */
   static override readonly formAssociated: boolean = false;

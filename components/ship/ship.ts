@@ -13,6 +13,7 @@ import type { RecordRequestDetail } from '../shared/events.js';
 import { textOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
+import { fileStyles } from '../shared/file-styles.js';
 import { readGivenCard } from '../shared/given-card.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
@@ -57,7 +58,7 @@ const shared = ['latitude', 'longitude', 'date', 'time', 'heightOfEye', 'heading
  * @csspart field - one field with its label
  */
 export class LubberShip extends LubberElement {
-  static override styles: CSSResultGroup = [sharedStyles, deviationTableStyles, shipStyles];
+  static override styles: CSSResultGroup = [fileStyles, sharedStyles, deviationTableStyles, shipStyles];
 
   /** It holds the widgets that answer a form; its `name` is the ship's. */
   static override readonly formAssociated: boolean = false;

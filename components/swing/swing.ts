@@ -10,6 +10,7 @@ import type { FieldInput, FieldState } from '../shared/field.js';
 import { readGivenCard } from '../shared/given-card.js';
 import type { GivenCard } from '../shared/given-card.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { tickStyles } from '../shared/tick-styles.js';
 import { adviceView } from './advice-view.js';
 import { coefficientsView } from './coefficients-view.js';
 import { curveView } from './curve-view.js';
@@ -51,7 +52,7 @@ import type { WorkedSwing } from './worked-swing.js';
  * @csspart standing - the line that says what the answer is for
  */
 export class LubberSwing extends LubberElement {
-  static override styles: CSSResultGroup = [sharedStyles, answerStyles, deviationChartStyles, swingStyles];
+  static override styles: CSSResultGroup = [tickStyles, sharedStyles, answerStyles, deviationChartStyles, swingStyles];
 
   /** Rows as data, or as text: a line each, heading, reading and what the method asks besides, parted by tabs. */
   @property() rows?: readonly Partial<GridRow>[] | string;
