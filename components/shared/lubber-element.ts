@@ -47,8 +47,17 @@ export const sharedStyles: CSSResultGroup = [measureStyles, themeStyles, baseSty
  * @cssproperty --lubber-red - the red pole, in pictures of polarity
  * @cssproperty --lubber-blue - the blue pole, in pictures of polarity
  * @cssproperty [--lubber-font='Source Sans 3', 'Segoe UI', system-ui, sans-serif] - the typeface
- * @cssproperty [--lubber-size=max(1rem, 16px)] - the size of text
+ * @cssproperty [--lubber-size=max(1rem, 16px)] - the size of text, from which all other sizes follow
+ * @cssproperty [--lubber-text-small=0.82rem] - the size of labels and notes
+ * @cssproperty [--lubber-text-medium=0.92rem] - the size of buttons, tables and cautions
+ * @cssproperty [--lubber-text-figure=1.06rem] - the size of figures typed and titles
+ * @cssproperty [--lubber-text-large=1.25rem] - the size of figures that stand out
+ * @cssproperty [--lubber-text-answer=clamp(2rem, 9vw, 3rem)] - the size of the answer; 2.1rem where the widget is narrow
+ * @cssproperty [--lubber-spacing=1] - how much air there is, as a number by which all spaces are multiplied
+ * @cssproperty [--lubber-gap=0.75rem] - the space between two fields
  * @cssproperty [--lubber-padding=1.5rem] - the margin inside the frame; 1rem where the widget is narrow
+ * @cssproperty [--lubber-radius=3px] - how round corners are
+ * @cssproperty [--lubber-target=1.75rem] - the least height of what is pressed; 2.75rem on a bridge
  */
 export abstract class LubberElement extends FormElement {
   static readonly lubberlineRelease = release;
