@@ -18,6 +18,7 @@ import { compassChoice, headAndSplitView } from '../shared/compass-view.js';
 import { valueOf } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import { headlineView } from '../shared/headline-view.js';
+import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
 import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
@@ -55,7 +56,7 @@ export type { AzimuthMethod } from './placing.js';
  * @csspart standing - the line that says what the answer is for
  */
 export class LubberAzimuth extends LubberElement {
-  static override styles: CSSResultGroup = [sharedStyles, answerStyles, azimuthStyles];
+  static override styles: CSSResultGroup = [longTextStyles, sharedStyles, answerStyles, azimuthStyles];
 
   /** How the body is placed: `body`, `almanac` or `altitude`. */
   @property() method: AzimuthMethod = 'body';

@@ -9,6 +9,7 @@ import { deviationTableStyles } from '../shared/deviation-table-styles.js';
 import { valueOf } from '../shared/field.js';
 import type { GivenCard } from '../shared/given-card.js';
 import { readGivenCard } from '../shared/given-card.js';
+import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { convert } from './convert.js';
 import type { Conversion, ConversionInput, ConversionKind } from './convert.js';
@@ -37,7 +38,7 @@ import { threeCompassesView } from './three-compasses-view.js';
  * @csspart standing - the line that says what the answer is for
  */
 export class LubberConversion extends LubberElement {
-  static override styles: CSSResultGroup = [sharedStyles, answerStyles, deviationTableStyles, conversionStyles];
+  static override styles: CSSResultGroup = [longTextStyles, sharedStyles, answerStyles, deviationTableStyles, conversionStyles];
 
   /** `course` or `bearing`. */
   @property() kind: ConversionKind = 'course';

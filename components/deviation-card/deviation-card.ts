@@ -13,6 +13,7 @@ import { readGivenCard } from '../shared/given-card.js';
 import type { GivenCard } from '../shared/given-card.js';
 import { cardProblemView } from '../shared/given-card-view.js';
 import { limitNamed } from '../shared/limit-view.js';
+import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { cardContent } from './card-content.js';
 import type { CardContent, CardResult, Particulars } from './card-content.js';
@@ -36,7 +37,7 @@ import type { Correctors } from './correctors.js';
  * @csspart cautions - what is odd about the card
  */
 export class LubberDeviationCard extends LubberElement {
-  static override styles: CSSResultGroup = [sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, cardStyles];
+  static override styles: CSSResultGroup = [longTextStyles, sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, cardStyles];
 
   /** A deviation card as plain data; as attribute its JSON. */
   @property() card?: DeviationCard | string;

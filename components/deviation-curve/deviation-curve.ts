@@ -15,6 +15,7 @@ import { deviationTableStyles } from '../shared/deviation-table-styles.js';
 import { valueOf } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import { limitNamed, limitView } from '../shared/limit-view.js';
+import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { sliderStyles } from '../shared/slider-styles.js';
 import { bearingField } from '../shared/trade-fields.js';
@@ -49,7 +50,7 @@ const light = new Set<PropertyKey>(['heading', 'tableShown', 'announcement', 'se
  * @csspart standing - the line that says what the answer is for
  */
 export class LubberDeviationCurve extends LubberElement {
-  static override styles: CSSResultGroup = [sliderStyles, sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, chartStyles, curveStyles];
+  static override styles: CSSResultGroup = [longTextStyles, sliderStyles, sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, chartStyles, curveStyles];
 
   /** A deviation card as plain data; as attribute its JSON. */
   @property() card?: DeviationCard | string;

@@ -1,7 +1,7 @@
 import { css } from 'lit';
 
 /**
- * What is pressed, chosen or typed into; ticks, sliders and files have styles of their own, for
+ * What is pressed, chosen or typed into; ticks, sliders, files and long texts have styles of their own, for
  * the widgets that have them. Choices are drawn here: the browser's own are brighter at night
  * than the limit. Where colours are forced its own are the better.
  */
@@ -17,14 +17,9 @@ export const controlStyles = css`
   button.main { background: var(--accent); color: var(--on-accent); border-color: var(--accent); }
   :focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
   ::selection { background: var(--accent); color: var(--on-accent); }
-  input, select, textarea { accent-color: var(--accent); }
+  input, select { accent-color: var(--accent); }
   option, optgroup { background: var(--paper); color: var(--ink); }
-  textarea {
-    display: block; inline-size: 100%; resize: vertical; padding: var(--space-2); border: 1px solid var(--edge); border-radius: var(--radius);
-    background: var(--raise); color: var(--ink); font: inherit; font-variant-numeric: inherit; line-height: 1.35;
-  }
-  textarea + .row, .hint + button { margin-block-start: var(--space-2); }
-  textarea:read-only { color: var(--soft); }
+  .hint + button { margin-block-start: var(--space-2); }
   ::placeholder { color: var(--soft); opacity: 1; }
   input[type='radio'] {
     appearance: none; margin: 0; inline-size: 1.06rem; block-size: 1.06rem; flex: none;

@@ -15,6 +15,7 @@ import type { FieldInput } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import { fileStyles } from '../shared/file-styles.js';
 import { readGivenCard } from '../shared/given-card.js';
+import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
 import { shipContext } from '../shared/ship-context.js';
@@ -58,7 +59,7 @@ const shared = ['latitude', 'longitude', 'date', 'time', 'heightOfEye', 'heading
  * @csspart field - one field with its label
  */
 export class LubberShip extends LubberElement {
-  static override styles: CSSResultGroup = [fileStyles, sharedStyles, deviationTableStyles, shipStyles];
+  static override styles: CSSResultGroup = [longTextStyles, fileStyles, sharedStyles, deviationTableStyles, shipStyles];
 
   /** It holds the widgets that answer a form; its `name` is the ship's. */
   static override readonly formAssociated: boolean = false;

@@ -1,0 +1,11 @@
+import { css } from 'lit';
+
+/** A text of many lines. To stand before the shared styles. */
+export const longTextStyles = css`
+  textarea {
+    display: block; inline-size: 100%; resize: vertical; padding: var(--space-2); border: 1px solid var(--edge); border-radius: var(--radius);
+    background: var(--raise); color: var(--ink); font: inherit; font-variant-numeric: inherit; line-height: 1.35;
+  }
+  textarea:read-only { color: var(--soft); }
+  textarea + .row { margin-block-start: var(--space-2); }
+`;

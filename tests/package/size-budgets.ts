@@ -1,0 +1,34 @@
+/** What something may weigh, packed by gzip at its best, in kilobytes of a thousand bytes. */
+export interface Budget {
+  readonly what: string;
+  /** Modules of dist/components bundled and minified with all they need; or a script as it is. */
+  readonly modules?: readonly string[];
+  readonly script?: string;
+  /** What it may weigh: the test fails above. */
+  readonly allowed: number;
+  /** What was wanted, where that is not reached. */
+  readonly wanted?: number;
+  /** What is loaded late, to be weighed alone. */
+  readonly late?: 'uplot';
+}
+
+const sights = ['amplitude', 'azimuth', 'transit', 'variation', 'conversion', 'ship'];
+const defined = (names: readonly string[]): string[] => names.map((name) => `${name}/define.js`);
+
+export const budgets: readonly Budget[] = [
+  { what: 'lit alone, to compare with', allowed: 7 },
+  { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 48.5 },
+  { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 37 },
+  { what: 'variation', modules: defined(['variation']), allowed: 36 },
+  { what: 'azimuth', modules: defined(['azimuth']), allowed: 58 },
+  { what: 'transit', modules: defined(['transit']), allowed: 41 },
+  { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 77 },
+  { what: 'map of the field', modules: defined(['field-map']), wanted: 45, allowed: 49 },
+  { what: 'the chart library, late', modules: defined(['swing']), late: 'uplot', allowed: 30 },
+  { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 107 },
+  { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 103 },
+  { what: 'script of the drill', script: 'lubberline-drill.js', wanted: 60, allowed: 76 },
+  { what: 'script without the map, chart library and all', script: 'lubberline-without-map.js', wanted: 130, allowed: 235 },
+  { what: 'script of everything', script: 'lubberline.js', allowed: 258 },
+  { what: 'script of a course', script: 'lubberline-course.js', allowed: 9 },
+];
