@@ -1,4 +1,3 @@
-import { ContextConsumer } from '@lit/context';
 import { html } from 'lit';
 import type { CSSResultGroup, CSSResultOrNative, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
@@ -17,12 +16,12 @@ import { FormPart } from './form-part.js';
 import type { FormAnswer } from './form-part.js';
 import { measureStyles } from './measure-styles.js';
 import { inOwnSize } from './own-size.js';
-import { PageController, closestAround, themeOf } from './page-controller.js';
+import { PageController, themeOf } from './page-controller.js';
 import { printStyles } from './print-styles.js';
 import { release } from './register.js';
 import { sharedMessages } from './shared-messages.js';
-import { shipContext } from './ship-context.js';
 import type { Ship } from './ship-context.js';
+import { ShipListener } from './ship-listener.js';
 import { themeStyles } from './theme-styles.js';
 import { WidthController } from './width-controller.js';
 
@@ -74,11 +73,11 @@ export abstract class LubberElement extends FormElement {
 
   readonly #announcer = new AnswerAnnouncer(this);
 
-  readonly #ship = new ContextConsumer(this, { context: shipContext, subscribe: true });
+  readonly #around = new ShipListener(this);
 
   /** The ship around the widget, where there is one: position, time, variation and card. */
   get ship(): Ship | undefined {
-    return this.#ship.value;
+    return this.#around.ship;
   }
 
   /** `day`, `dusk`, `night` or `auto`; without it the page's `data-lubber-theme` holds. */
@@ -106,24 +105,6 @@ export abstract class LubberElement extends FormElement {
   protected abstract readonly fields: Readonly<Record<string, Field<unknown>>>;
 
   #changedByUser = false;
-
-  override connectedCallback(): void {
-    // Moved out of her ship it knows her no more; inside one it is told again at once.
-    if (this.#ship.value) {
-      (this.#ship as { value: Ship | undefined }).value = undefined;
-      this.requestUpdate();
-    }
-    super.connectedCallback();
-    void this.#awaitShip();
-  }
-
-  /** A ship around the widget may be defined after it: then it is asked again. */
-  async #awaitShip(): Promise<void> {
-    const ship = closestAround(this, 'lubber-ship:not(:defined)');
-    if (!ship || ship === this) return;
-    await customElements.whenDefined('lubber-ship');
-    if (this.isConnected && !this.#ship.value) this.#ship.hostConnected();
-  }
 
   /** Goes to the first field. `delegatesFocus` would do so at every click upon a text, too. */
   override focus(options?: FocusOptions): void {

@@ -6,7 +6,7 @@ export interface Budget {
   readonly script?: string;
   /** What it may weigh: the test fails above. */
   readonly allowed: number;
-  /** What was wanted, where that is not reached. */
+  /** What was wanted, where that is not reached yet. */
   readonly wanted?: number;
   /** What is loaded late, to be weighed alone. */
   readonly late?: 'uplot';
@@ -17,14 +17,14 @@ const defined = (names: readonly string[]): string[] => names.map((name) => `${n
 
 export const budgets: readonly Budget[] = [
   { what: 'lit alone, to compare with', allowed: 7 },
-  { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 48.5 },
+  { what: 'amplitude', modules: defined(['amplitude']), allowed: 48 },
   { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 37 },
   { what: 'variation', modules: defined(['variation']), allowed: 36 },
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 58 },
   { what: 'transit', modules: defined(['transit']), allowed: 41 },
   { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 77 },
   { what: 'map of the field', modules: defined(['field-map']), wanted: 45, allowed: 49 },
-  { what: 'the chart library, late', modules: defined(['swing']), late: 'uplot', allowed: 30 },
+  { what: 'the chart library, late', modules: defined(['deviation-curve']), late: 'uplot', allowed: 30 },
   { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 107 },
   { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 103 },
   { what: 'script of the drill', script: 'lubberline-drill.js', wanted: 60, allowed: 76 },
