@@ -10,9 +10,13 @@ type Hearing = (ship: Ship, leave?: () => void) => void;
 class ContextRequest extends Event {
   readonly context = shipContext;
   readonly subscribe = true;
+  readonly contextTarget: Element;
+  readonly callback: Hearing;
 
-  constructor(readonly contextTarget: Element, readonly callback: Hearing) {
+  constructor(contextTarget: Element, callback: Hearing) {
     super('context-request', { bubbles: true, composed: true });
+    this.contextTarget = contextTarget;
+    this.callback = callback;
   }
 }
 
