@@ -43,7 +43,8 @@ export function publicManifest() {
         const names = new Set(module.declarations.map(({ name }) => name));
         module.exports = (module.exports ?? []).filter(({ kind, name }) => kind === 'custom-element-definition' || names.has(name));
       }
-      customElementsManifest.modules = customElementsManifest.modules.filter(({ exports }) => exports.length > 0);
+      // The analyzer takes files as the disk hands them out.
+      customElementsManifest.modules = customElementsManifest.modules.filter(({ exports }) => exports.length > 0).sort((one, other) => (one.path < other.path ? -1 : 1));
     },
   };
 }
