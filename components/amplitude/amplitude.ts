@@ -126,17 +126,7 @@ export class LubberAmplitude extends LubberElement {
   }
 
   get #state() {
-    return {
-      latitude: this.read(fields.latitude, 'latitude'),
-      longitude: this.read(fields.longitude, 'longitude'),
-      date: this.read(fields.date, 'date'),
-      time: this.read(fields.time, 'time'),
-      heightOfEye: this.read(fields.heightOfEye, 'heightOfEye'),
-      bearing: this.read(fields.bearing, 'bearing'),
-      heading: this.read(fields.heading, 'heading'),
-      variation: this.read(fields.variation, 'variation'),
-      cardDeviation: this.read(fields.cardDeviation, 'cardDeviation'),
-    };
+    return this.readAll(fields);
   }
 
   get #body(): BodyName {

@@ -147,22 +147,7 @@ export class LubberAzimuth extends LubberElement {
   }
 
   get #state() {
-    return {
-      latitude: this.read(azimuthFields.latitude, 'latitude'),
-      longitude: this.read(azimuthFields.longitude, 'longitude'),
-      date: this.read(azimuthFields.date, 'date'),
-      time: this.read(azimuthFields.time, 'time'),
-      gha: this.read(azimuthFields.gha, 'gha'),
-      sha: this.read(azimuthFields.sha, 'sha'),
-      aries: this.read(azimuthFields.aries, 'aries'),
-      declination: this.read(azimuthFields.declination, 'declination'),
-      altitude: this.read(this.#altitudeOf === 'true' ? azimuthFields.altitude : observedAltitudeField, 'altitude'),
-      heightOfEye: this.read(azimuthFields.heightOfEye, 'heightOfEye'),
-      bearing: this.read(azimuthFields.bearing, 'bearing'),
-      heading: this.read(azimuthFields.heading, 'heading'),
-      variation: this.read(azimuthFields.variation, 'variation'),
-      cardDeviation: this.read(azimuthFields.cardDeviation, 'cardDeviation'),
-    };
+    return this.readAll(this.#altitudeOf === 'true' ? azimuthFields : { ...azimuthFields, altitude: observedAltitudeField });
   }
 
   get #method(): AzimuthMethod {

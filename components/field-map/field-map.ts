@@ -112,11 +112,7 @@ export class LubberFieldMap extends LubberElement {
   }
 
   get #state() {
-    return {
-      latitude: this.read(fields.latitude, 'latitude'),
-      longitude: this.read(fields.longitude, 'longitude'),
-      date: this.read(fields.date, 'date'),
-    };
+    return this.readAll(fields);
   }
 
   get #lines(): MapLines {

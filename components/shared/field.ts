@@ -23,6 +23,9 @@ export type FieldState<T> =
   | { readonly state: 'value'; readonly text: string; readonly value: T; readonly assumed?: string }
   | { readonly state: 'refused'; readonly text: string; readonly refusal: string };
 
+/** What became of several fields, each under its name. */
+export type StatesOf<Fields> = { readonly [Name in keyof Fields]: Fields[Name] extends Field<infer T> ? FieldState<T> : never };
+
 /** A property of a widget as a field takes it: text as typed, or a value of the field's own. */
 export type FieldInput = string | number | Date | undefined | null;
 

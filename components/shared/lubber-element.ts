@@ -9,7 +9,7 @@ import { controlStyles } from './control-styles.js';
 import { LubberRecordRequestEvent, LubberResultEvent } from './events.js';
 import type { RecordRequestDetail } from './events.js';
 import { isUnset, readField } from './field.js';
-import type { Field, FieldInput, FieldState } from './field.js';
+import type { Field, FieldInput, FieldState, StatesOf } from './field.js';
 import { fieldStyles } from './field-styles.js';
 import { FormElement } from './form-element.js';
 import { FormPart } from './form-part.js';
@@ -118,6 +118,11 @@ export abstract class LubberElement extends FormElement {
   /** What became of the field of a property. */
   protected read<T>(field: Field<T>, name: string): FieldState<T> {
     return readField(field, this.input(name));
+  }
+
+  /** What became of each of several fields, by the names of their properties. */
+  protected readAll<F extends Readonly<Record<string, Field<unknown>>>>(fields: F): StatesOf<F> {
+    return Object.fromEntries(Object.entries(fields).map(([name, field]) => [name, this.read(field, name)])) as StatesOf<F>;
   }
 
   /** The property of a field as it stands; where it is not set, the ship's value. */

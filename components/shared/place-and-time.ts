@@ -2,6 +2,7 @@ import { html } from 'lit';
 import type { TemplateResult } from 'lit';
 import { formatDate, formatInstant, formatTimeOfDay, instantOf, parseInstant } from '../../core/time/instant.js';
 import type { CivilDate } from '../../core/time/parse-date.js';
+import { dayText } from './day-text.js';
 import { askPosition } from './device-position.js';
 import { valueOf } from './field.js';
 import type { Field, FieldState } from './field.js';
@@ -68,19 +69,6 @@ export function placeView(
   ${fieldView(host, 'longitude', fields.longitude, state.longitude, { label: host.t('sight.longitude') })}`;
 }
 
-/** The day of the week and the day, as a reader of the page's language writes them. */
-function weekday(language: string, date: FieldState<CivilDate>): string {
-  const day = valueOf(date);
-  if (!day) return '';
-  const options = { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' } as const;
-  try {
-    return instantOf(day, 0).toLocaleDateString(language, options);
-  } catch {
-    // A page may name a language that is none.
-    return instantOf(day, 0).toLocaleDateString('en', options);
-  }
-}
-
 /** Date and time, UTC, and the button that asks the clock. */
 export function whenView(
   host: LubberElement,
@@ -94,9 +82,10 @@ export function whenView(
     host.change('time', instant.slice(11, 19));
     host.say(host.t('now.taken', { instant: instant.slice(0, 19).replace('T', ' ') }));
   };
+  const day = valueOf(state.date);
   return html`${fieldView(host, 'date', fields.date, state.date, {
     label: host.t('sight.date'),
-    echo: weekday(host.page.language, state.date),
+    echo: day === undefined ? '' : dayText(host, day),
     ...(locked ? {} : { action: html`<button type="button" class="plain" @click=${onNow}>${host.t('now')}</button>` }),
   })}
   ${fieldView(host, 'time', fields.time, state.time, { label: host.t('sight.time') })}`;

@@ -173,15 +173,7 @@ export class LubberTransit extends LubberElement {
   }
 
   get #state() {
-    return {
-      latitude: this.read(fields.latitude, 'latitude'),
-      longitude: this.read(fields.longitude, 'longitude'),
-      date: this.read(fields.date, 'date'),
-      time: this.read(fields.time, 'time'),
-      heading: this.read(fields.heading, 'heading'),
-      variation: this.read(fields.variation, 'variation'),
-      cardDeviation: this.read(fields.cardDeviation, 'cardDeviation'),
-    };
+    return this.readAll(fields);
   }
 
   get #gyro(): boolean {
