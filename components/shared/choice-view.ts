@@ -48,9 +48,7 @@ export function selectView(
       <select id=${name} ?disabled=${host.isLocked(name)} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
         ${groups.map(
           (group) => html`<optgroup label=${group.label}>
-            ${group.options.map(
-              (option) => html`<option value=${option.value} .selected=${live(option.value === chosen)}>${option.label}</option>`,
-            )}
+            ${group.options.map(({ value, label }) => html`<option .value=${value} .text=${label} .selected=${value === chosen ? live(true) : false}></option>`)}
           </optgroup>`,
         )}
       </select>
