@@ -19,7 +19,7 @@ export const controlStyles = css`
   ::selection { background: var(--accent); color: var(--on-accent); }
   input, select { accent-color: var(--accent); }
   option, optgroup { background: var(--paper); color: var(--ink); }
-  .hint + button { margin-block-start: var(--space-2); }
+  .problem + .row, .hint + p > button { margin-block-start: var(--space-2); }
   ::placeholder { color: var(--soft); opacity: 1; }
   input[type='radio'] {
     appearance: none; margin: 0; inline-size: 1.06rem; block-size: 1.06rem; flex: none;
