@@ -3,6 +3,8 @@ import type { HorizonMoment } from '../../core/sky/horizon-altitude.js';
 import { horizonEvent } from '../../core/sky/horizon-event.js';
 import { formatInstant } from '../../core/time/instant.js';
 
+type Translate = (key: string, values?: Record<string, string | number>) => string;
+
 interface NextEventQuestion {
   readonly body: BodyName;
   readonly bodyInWords: string;
@@ -12,14 +14,23 @@ interface NextEventQuestion {
   readonly moment: HorizonMoment;
   readonly event: 'rising' | 'setting';
   readonly after: Date;
+  /** Whether that is a time entered, not the clock's. */
+  readonly entered: boolean;
 }
 
 /** Skips the event the fields already show, so that pressing again goes on to the next day. */
 const PAST_THIS_ONE = 120_000;
 
+/** How long it is until then: `23 min`, `3 h 12 min`. */
+function waitText(t: Translate, milliseconds: number): string {
+  const total = Math.round(milliseconds / 60_000);
+  const [hours, minutes] = [Math.floor(total / 60), total % 60];
+  return hours === 0 ? t('amplitude.next.minutes', { minutes }) : t('amplitude.next.hours', { hours, minutes });
+}
+
 /** The next rising or setting after the time entered, and what to say of it. */
 export function nextEvent(
-  t: (key: string, values?: Record<string, string | number>) => string,
+  t: Translate,
   question: NextEventQuestion,
 ): { instant: Date | null; said: string } {
   const { body, latitude, longitude, heightOfEye, moment, event } = question;
@@ -30,7 +41,8 @@ export function nextEvent(
     const found = horizonEvent({ body, latitude, longitude, after, event, moment, heightOfEye });
     if (!found.occurs) return { instant: null, said: t(`amplitude.next.${found.reason}`, words) };
     const instant = formatInstant(found.instant).replace('T', ' ').replace('Z', '');
-    return { instant: found.instant, said: t(`amplitude.next.found.${event}`, { ...words, instant }) };
+    const wait = t(question.entered ? 'amplitude.next.later' : 'amplitude.next.in', { wait: waitText(t, found.instant.getTime() - question.after.getTime()) });
+    return { instant: found.instant, said: `${t(`amplitude.next.found.${event}`, { ...words, instant })} ${wait}` };
   } catch {
     return { instant: null, said: t('amplitude.next.years') };
   }

@@ -44,7 +44,7 @@ export function sightExplanation(host: LubberElement, sight: AzimuthSight, compa
   const hand =
     sight.handSteps.length > 0
       ? html`<h3>${host.t(`azimuth.hand.${sight.handForm}`)}</h3>
-          ${stepsView(host, sight.handSteps)}`
+          ${stepsView(host, sight.handSteps, host.t(`azimuth.hand.${sight.handForm}`))}`
       : nothing;
   return html`${picture(host, sight.trueBearing, compassBearing, sight.error, sight.compass === 'gyro')}
     <p class="small soft">${rateText(host, sight)}</p>

@@ -4,7 +4,9 @@ import { live } from 'lit/directives/live.js';
 import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
 import type { BearingSeries, NoSeries, ReducedShot } from '../../core/sight/bearing-series.js';
 import { formatTimeOfDay } from '../../core/time/instant.js';
+import { lockedMark } from '../shared/locked-mark.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { scrollStop } from '../shared/scroll-stop.js';
 import type { LineProblem } from './series-text.js';
 
 function problemText(host: LubberElement, { line, part, refusal }: LineProblem): string {
@@ -15,7 +17,7 @@ function problemText(host: LubberElement, { line, part, refusal }: LineProblem):
 export function seriesField(host: LubberElement, text: string, problems: readonly LineProblem[]): TemplateResult {
   const said = problems.map((problem) => problemText(host, problem));
   return html`<div class="field" part="field">
-    <label for="series">${host.t('azimuth.series.label')}</label>
+    <label for="series">${host.t('azimuth.series.label')}${lockedMark(host, 'series')}</label>
     <textarea
       id="series"
       rows="5"
@@ -39,7 +41,7 @@ const counts = (host: LubberElement, { struck }: ReducedShot): string => host.t(
 export function seriesTable(host: LubberElement, series: BearingSeries | NoSeries): TemplateResult {
   // Where there is little room, what was typed and what the picture shows is left out.
   const wide = host.width.picture === 'wide';
-  return html`<div class="scroll" tabindex="0" role="region" aria-label=${host.t('azimuth.series')}>
+  return html`<div class="scroll" role="group" ${scrollStop()} aria-label=${host.t('azimuth.series')}>
       <table class="series">
         <thead>
           <tr>

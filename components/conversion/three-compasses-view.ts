@@ -47,7 +47,7 @@ function table(host: LubberElement, look: ThreeCompasses): TemplateResult {
         )}
       </tbody>
     </table>
-    ${host.working === 'none' ? nothing : stepsView(host, look.steps)}`;
+    ${host.working === 'none' ? nothing : stepsView(host, look.steps, `${host.t('conversion.look')}: ${host.t('working')}`)}`;
 }
 
 /** Gyro, standard and steering compass read at one moment: the error and deviation of each. */

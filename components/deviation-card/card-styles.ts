@@ -16,7 +16,7 @@ export const cardStyles = css`
   .close .fields { columns: 2; column-gap: var(--space-9); }
   .close .fields > * { break-inside: avoid; }
   .narrow .paper { padding: var(--space-2); }
-  .narrow .paper.a4 .halves { grid-template-columns: 1fr; gap: var(--space-3); }
+  .narrow .paper .halves { grid-template-columns: 1fr; gap: var(--space-3); }
   .narrow .particulars { grid-template-columns: repeat(auto-fit, minmax(7rem, 1fr)); }
   .figures { inline-size: 100%; }
   .figures th, .figures td { text-align: end; padding: 0.05rem var(--space-1) 0.05rem 0; white-space: nowrap; }
@@ -24,6 +24,7 @@ export const cardStyles = css`
   .figures tbody th { color: var(--ink); font-size: inherit; }
   .figures .point > * { font-weight: 600; }
   .narrow .correctors { table-layout: auto; font-size: var(--small); }
+  .narrow .correctors td, .narrow .correctors th { overflow-wrap: anywhere; }
   .narrow .correctors td, .narrow .correctors th { padding-inline-end: var(--space-1); font-size: inherit; }
   .paper-only { display: none; }
   .pocket .figures { font-size: var(--small); }
@@ -56,6 +57,7 @@ export const cardStyles = css`
     .paper { --small: 0.86em; border: 0; padding: 0; max-inline-size: none; font-size: 9.5pt; background: none; }
     .paper-only { display: block; }
     .frame .paper.a4 .halves { grid-template-columns: 1fr 1fr; gap: 0 2rem; }
+    .frame .paper.pocket .halves { grid-template-columns: 1fr 1fr; gap: 0 0.5rem; }
     .frame .particulars { grid-template-columns: repeat(4, 1fr); }
     .frame .pocket .particulars { grid-template-columns: 1fr 1fr; }
     .frame .correctors { table-layout: fixed; font-size: 9pt; }

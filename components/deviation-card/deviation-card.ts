@@ -15,6 +15,7 @@ import { cardProblemView } from '../shared/given-card-view.js';
 import { limitNamed } from '../shared/limit-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { inReadingOrder } from '../shared/reading-order.js';
 import { cardContent } from './card-content.js';
 import type { CardContent, CardResult, Particulars } from './card-content.js';
 import { cardEntry } from './card-entry.js';
@@ -177,16 +178,16 @@ export class LubberDeviationCard extends LubberElement {
       correctors: readCorrectors(this.correctors),
       read: this.read.bind(this),
     };
+    const headline = html`<div class="headline">
+      ${cardProblemView(this, this.#given)}
+      ${content
+        ? html`<p class="row no-print"><button type="button" class="main" @click=${() => print()}>${this.t('print')}</button></p>`
+        : html`<p class="waiting">${this.t('card.none')}</p>`}
+    </div>`;
     return this.frame(html`
       <h2>${this.t('card.title')}</h2>
       <div class="columns">
-        <div class="fields">${cardEntry(this, states)}</div>
-        <div class="headline">
-          ${cardProblemView(this, this.#given)}
-          ${content
-            ? html`<p class="row no-print"><button type="button" class="main" @click=${() => print()}>${this.t('print')}</button></p>`
-            : html`<p class="waiting">${this.t('card.none')}</p>`}
-        </div>
+        ${inReadingOrder(this, html`<div class="fields">${cardEntry(this, states)}</div>`, headline, this.width.narrow || this.width.close)}
         <div class="explanation">${content ? cardPaper(this, content, this.#format) : nothing}</div>
       </div>
     `);

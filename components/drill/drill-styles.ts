@@ -26,7 +26,7 @@ export const drillStyles = css`
   .message { margin: var(--space-3) 0 0; }
   .message.hint { border-inline-start: 3px solid var(--accent); padding-inline-start: var(--space-2); color: var(--ink); font-size: var(--medium); }
   .progress { display: flex; flex-wrap: wrap; gap: var(--space-1); list-style: none; margin: 0 0 var(--space-4); padding: 0; }
-  .progress button { min-inline-size: 2.1rem; padding-inline: var(--space-2); border-color: var(--line); color: var(--soft); }
+  .progress button { min-inline-size: max(2.1rem, var(--target)); padding-inline: var(--space-2); border-color: var(--line); color: var(--soft); }
   .progress button.here { border-color: var(--accent); color: var(--ink); font-weight: 600; }
   .progress button.right, .progress button.partly, .progress button.wrong { background: var(--raise); }
   .progress button span { margin-inline-start: 0.2em; }

@@ -33,18 +33,13 @@ function ruleView(host: LubberElement, task: string): TemplateResult {
   return html`<p class="small soft">${host.t(`drill.rule.${task}`)}</p>`;
 }
 
-/** Long formulas scroll by themselves where the page is narrow, by keyboard too. */
-function scrolling(host: LubberElement, steps: TemplateResult | typeof nothing): TemplateResult {
-  return host.width.narrow ? html`<div class="scroll" role="group" aria-label=${host.t('working')} tabindex="0">${steps}</div>` : html`${steps}`;
-}
-
 /** The working of a closed exercise, or the rule behind it. */
 export function workingOf(host: LubberElement, { task, steps }: Exercise): TemplateResult | typeof nothing {
   if (host.answer === 'hidden' || host.working === 'none') return nothing;
-  return steps.length > 0 ? scrolling(host, workingView(host, steps)) : html`<div part="working">${ruleView(host, task)}</div>`;
+  return steps.length > 0 ? workingView(host, steps) : html`<div part="working">${ruleView(host, task)}</div>`;
 }
 
 /** The same, open, for the answer key. */
-export function keyWorking(host: LubberElement, { task, steps }: Exercise): TemplateResult {
-  return steps.length > 0 ? scrolling(host, stepsView(host, steps)) : ruleView(host, task);
+export function keyWorking(host: LubberElement, { task, steps }: Exercise, name: string): TemplateResult {
+  return steps.length > 0 ? stepsView(host, steps, `${host.t('working')}: ${name}`) : ruleView(host, task);
 }

@@ -62,7 +62,7 @@ export function keyView(host: LubberElement, sheet: Sheet): TemplateResult {
             </div>`,
           )}
         </dl>
-        ${keyWorking(host, exercise)}
+        ${keyWorking(host, exercise, `${index + 1}. ${host.t(`drill.kind.${exercise.kind}`)}`)}
       </article>`,
     )}
   </section>`;

@@ -13,6 +13,7 @@ import { answerStyles } from '../shared/answer-styles.js';
 import { selectView } from '../shared/choice-view.js';
 import type { FieldInput } from '../shared/field.js';
 import { sharedStyles } from '../shared/lubber-element.js';
+import { inReadingOrder } from '../shared/reading-order.js';
 import { missingView } from '../shared/missing-view.js';
 import type { FieldName } from '../shared/missing-view.js';
 import { sliderStyles } from '../shared/slider-styles.js';
@@ -172,6 +173,11 @@ export class LubberIron extends BenchElement {
     const beside = question && besideCurve(this, view, question);
     // Room for the figures only: the words beside them are left to the legend.
     const tight = this.picture.units < 420 ? 'tight' : '';
+    const fields = html`<div class="fields" id="panel" role="tabpanel" aria-labelledby="tab-${view}">${this.#panel()}</div>`;
+    const headline = html`<div class="headline ${tight}">
+        ${result && shown ? headlineView(this, result, beside && { curve: beside, label: this.t(`iron.beside.${view}`) }, this.#cautions(result)) : nothing}
+        ${result ? nothing : this.#missing()}
+      </div>`;
     return this.frame(html`
       <div class="top">
         <h2>${this.t('iron.title')}</h2>
@@ -179,11 +185,7 @@ export class LubberIron extends BenchElement {
       </div>
       ${tabsView(this, view)}
       <div class="columns">
-        <div class="fields" id="panel" role="tabpanel" aria-labelledby="tab-${view}">${this.#panel()}</div>
-        <div class="headline ${tight}">
-          ${result && shown ? headlineView(this, result, beside && { curve: beside, label: this.t(`iron.beside.${view}`) }, this.#cautions(result)) : nothing}
-          ${result ? nothing : this.#missing()}
-        </div>
+        ${inReadingOrder(this, fields, headline)}
         <div class="explanation ${tight}">${result && question && shown ? explanationView(this, view, question, result) : nothing}</div>
       </div>
     `);

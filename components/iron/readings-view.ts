@@ -1,11 +1,12 @@
-import { html, nothing } from 'lit';
-import type { TemplateResult } from 'lit';
+import { html } from 'lit';
+import type { TemplateResult , nothing } from 'lit';
 import { formatBearing } from '../../core/angle/format-angle.js';
 import { coefficientSteps } from '../../core/iron/coefficient-steps.js';
 import { deviationSteps } from '../../core/iron/deviation-steps.js';
 import { fieldSteps } from '../../core/iron/field-steps.js';
 import { workingView } from '../shared/working-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { scrollStop } from '../shared/scroll-stop.js';
 import type { BenchResult } from './bench-result.js';
 import { directivePicture, forcePicture } from './force-picture.js';
 import { deviationText, headingText } from './iron-words.js';
@@ -17,7 +18,7 @@ export function curveTable(host: LubberElement, { curve, field }: BenchResult): 
   const rows = curve.filter(({ magneticHeading }) => magneticHeading % EVERY === 0);
   return html`<details>
     <summary>${host.t('iron.table')}</summary>
-    <table>
+    <div class="scroll" role="group" aria-label=${host.t('iron.table')} ${scrollStop()}><table>
       <thead>
         <tr>
           ${['magnetic', 'compass', 'deviation', 'force'].map((column) => html`<th scope="col" class="figure">${host.t(`iron.table.${column}`)}</th>`)}
@@ -33,7 +34,7 @@ export function curveTable(host: LubberElement, { curve, field }: BenchResult): 
           </tr>`,
         )}
       </tbody>
-    </table>
+    </table></div>
   </details>`;
 }
 
@@ -64,8 +65,5 @@ export function benchWorking(host: LubberElement, { iron, field, heel, heading, 
     ...coefficientSteps(iron, field, heel),
     ...(known ? deviationSteps({ lambda, A, B, C, D, E }, heading) : []),
   ];
-  // A line of five terms is wider than a narrow page: it is moved sideways by itself.
-  return host.working === 'none'
-    ? nothing
-    : html`<div class="scroll" tabindex="0" role="region" aria-label=${host.t('working')}>${workingView(host, steps)}</div>`;
+  return workingView(host, steps);
 }

@@ -18,12 +18,12 @@ export const recordStyles = css`
   .nowrap { white-space: nowrap; }
   .scroll + .scroll { margin-block-start: var(--space-4); }
   .book tr.struck > td:not(.open) { text-decoration: line-through; color: var(--soft); }
-  .book button.open { min-inline-size: 2.4rem; padding: 0 var(--space-1); text-align: end; font-variant-numeric: inherit; }
+  .book button.open { min-inline-size: max(2.4rem, var(--target)); padding: 0 var(--space-1); text-align: end; font-variant-numeric: inherit; }
   .book .mark { display: block; color: var(--warn); font-size: var(--small); }
   .book .mark::before { content: '▲ '; }
   .book .note { display: inline-block; inline-size: 100%; color: var(--soft); font-size: var(--small); text-decoration: none; }
   .narrow .book { font-size: var(--small); }
-  .narrow .book button.open { min-inline-size: 1.8rem; font-size: inherit; }
+  .narrow .book button.open { min-inline-size: var(--target); font-size: inherit; }
   .narrow th, .narrow td { padding-inline-end: var(--space-2); }
   .narrow .book th, .narrow .book td { padding-inline-end: var(--space-2); }
   @media screen and (max-width: 56rem) {

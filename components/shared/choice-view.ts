@@ -1,6 +1,7 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { lockedMark } from './locked-mark.js';
 import type { LubberElement } from './lubber-element.js';
 
 /** Letters of a label above which each choice takes a line of its own. */
@@ -16,7 +17,7 @@ export function choiceView(
 ): TemplateResult {
   const locked = host.isLocked(name);
   return html`<fieldset part="field">
-    <legend class="legend">${label}</legend>
+    <legend class="legend">${label}${lockedMark(host, name)}</legend>
     <div class="choices ${Math.max(...options.map((option) => option.label.length)) > LONG ? 'long' : options.length === 3 ? 'three' : ''}">
       ${options.map(
         (option) => html`<label class=${option.value === chosen ? 'chosen' : ''}>
@@ -43,7 +44,7 @@ export function selectView(
   groups: readonly { readonly label: string; readonly options: readonly { readonly value: string; readonly label: string }[] }[],
 ): TemplateResult {
   return html`<div class="field" part="field">
-    <label for=${name}>${label}</label>
+    <label for=${name}>${label}${lockedMark(host, name)}</label>
     <div class="entry">
       <select id=${name} ?disabled=${host.isLocked(name)} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
         ${groups.map(

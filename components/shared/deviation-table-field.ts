@@ -6,6 +6,7 @@ import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { readTable, tableText } from './deviation-table-text.js';
 import type { LineProblem } from './deviation-table-text.js';
 import type { Field, FieldState } from './field.js';
+import { lockedMark } from './locked-mark.js';
 import type { LubberElement } from './lubber-element.js';
 
 /** A table of deviations typed or pasted into one field. */
@@ -42,7 +43,7 @@ export function deviationTableView(host: LubberElement, name: string, state: Fie
     host.change(name, (event.target as HTMLTextAreaElement).value);
   };
   return html`<div class="field table-field" part="field">
-    <label for=${name}>${label}${locked ? html` <span>(${host.t('field.locked')})</span>` : nothing}</label>
+    <label for=${name}>${label}${lockedMark(host, name)}</label>
     <textarea
       id=${name}
       rows="7"

@@ -10,7 +10,8 @@ export const fieldStyles = css`
   .frame.bridge .field.with-action > button { margin-block: 0; }
   .field > label, .legend { display: block; font-size: var(--small); color: var(--soft); padding: 0; }
   fieldset { border: 0; margin: 0 0 var(--gap); padding: 0; min-inline-size: 0; }
-  .entry { display: flex; align-items: baseline; gap: var(--space-2); border-block-end: 1px solid var(--edge); }
+  /* What was understood stands at the end, or below where both have no room. */
+  .entry { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 var(--space-2); border-block-end: 1px solid var(--edge); }
   /* The outline is seen only where colours are forced, which takes shadows away. */
   .entry:focus-within { border-block-end-color: var(--accent); box-shadow: 0 2px 0 var(--accent); outline: 2px solid transparent; outline-offset: 2px; }
   .entry input, .entry select {

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { Field, FieldState } from './field.js';
+import { lockedMark } from './locked-mark.js';
 import type { LubberElement } from './lubber-element.js';
 
 interface FieldViewOptions {
@@ -46,7 +47,7 @@ export function fieldView<T>(host: LubberElement, name: string, field: Field<T>,
     host.change(name, (event.target as HTMLInputElement).value);
   };
   return html`<div class="field ${options.action ? 'with-action' : ''}" part="field">
-    <label for=${name}>${options.label}${locked && !host.isDisabled ? html` <span>(${host.t('field.locked')})</span>` : nothing}</label>
+    <label for=${name}>${options.label}${lockedMark(host, name)}</label>
     <div class="entry">
       <input
         id=${name}

@@ -3,6 +3,7 @@ import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { deviationLimits } from '../../core/deviation/deviation-limits.js';
 import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
+import { lockedMark } from './locked-mark.js';
 import type { LubberElement } from './lubber-element.js';
 
 /** The limit of a code; the usual one for any other text. */
@@ -13,7 +14,7 @@ export function limitNamed(code: string): DeviationLimit {
 /** The choice of the limit a card is held against, with the source of the one chosen. */
 export function limitView(host: LubberElement, name: string, chosen: DeviationLimit): TemplateResult {
   return html`<div class="field" part="field">
-    <label for=${name}>${host.t('limit')}</label>
+    <label for=${name}>${host.t('limit')}${lockedMark(host, name)}</label>
     <div class="entry">
       <select id=${name} aria-describedby="${name}-source" ?disabled=${host.isLocked(name)} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
         ${deviationLimits.map(({ code }) => html`<option value=${code} .selected=${live(code === chosen.code)}>${host.t(`limit.${code}`)}</option>`)}

@@ -6,6 +6,8 @@ export const longTextStyles = css`
     display: block; inline-size: 100%; resize: vertical; padding: var(--space-2); border: 1px solid var(--edge); border-radius: var(--radius);
     background: var(--raise); color: var(--ink); font: inherit; font-variant-numeric: inherit; line-height: 1.35;
   }
+  /* The browser's own grip is brighter at night than anything else. */
+  textarea::-webkit-resizer { background: var(--raise); border: solid var(--edge); border-width: 0 2px 2px 0; }
   textarea:read-only { color: var(--soft); }
   textarea + .row { margin-block-start: var(--space-2); }
 `;

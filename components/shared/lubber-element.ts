@@ -14,6 +14,7 @@ import { fieldStyles } from './field-styles.js';
 import { FormElement } from './form-element.js';
 import { FormPart } from './form-part.js';
 import type { FormAnswer } from './form-part.js';
+import { headingLevel, setHeadingLevels } from './heading-levels.js';
 import { measureStyles } from './measure-styles.js';
 import { inOwnSize } from './own-size.js';
 import { PageController, themeOf } from './page-controller.js';
@@ -91,6 +92,9 @@ export abstract class LubberElement extends FormElement {
 
   /** `hidden` keeps the answer back until the host shows it. */
   @property() answer: 'shown' | 'hidden' = 'shown';
+
+  /** How deep in the page the widget's own heading stands, 1 to 6. */
+  @property({ attribute: 'heading-level' }) headingLevel?: string | number;
 
   /** Fields whose refusal is shown: those the user has left. */
   @state() private settled: ReadonlySet<string> = new Set();
@@ -223,6 +227,7 @@ export abstract class LubberElement extends FormElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     super.updated(changed);
+    if (this.headingLevel !== undefined || changed.has('headingLevel')) setHeadingLevels(this.renderRoot, headingLevel(this.headingLevel));
     if (!this.#changedByUser) return;
     this.#changedByUser = false;
     this.#announcer.changed();

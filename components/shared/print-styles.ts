@@ -19,8 +19,6 @@ export const printStyles = css`
     .entry select { appearance: none; margin: 0; }
     .entry .echo { font-size: 8.5pt; }
     .fields > .pair { display: block; }
-    /* What was understood goes below where both have no room. */
-    .entry { flex-wrap: wrap; }
     .entry input { min-inline-size: 6.5rem; }
     .entry input::placeholder { color: transparent; }
     .hint { display: none; }

@@ -14,6 +14,16 @@ const CLOSE = 480;
 /** How large pictures are drawn: as there is room, for their figures stay as large as the text. */
 export type PictureSize = 'wide' | 'middle' | 'narrow';
 
+/** Size of a letter for which the widths above are meant, CSS pixels. */
+const USUAL_SIZE = 16;
+
+/** How much larger the page's letters are than usual: twice as large leaves half the room. */
+function enlargement(host: Element): number {
+  const own = getComputedStyle(host).getPropertyValue('--lubber-size').trim();
+  const size = parseFloat(/^[\d.]+px$/.test(own) ? own : getComputedStyle(document.documentElement).fontSize);
+  return Math.max(1, size / USUAL_SIZE);
+}
+
 /** The room of the column in which the answer stands, CSS pixels. */
 function roomOf(width: number): number {
   if (width < ONE_COLUMN) return width - PADDING.narrow;
@@ -55,8 +65,8 @@ export class WidthController implements ReactiveController {
   }
 
   #take(): void {
-    const { width } = this.#host.getBoundingClientRect();
-    if (width === 0) return;
+    const width = this.#host.getBoundingClientRect().width / enlargement(this.#host);
+    if (!(width > 0)) return;
     const room = roomOf(width);
     const narrow = width < ONE_COLUMN;
     const close = !narrow && room < CLOSE;

@@ -9,6 +9,7 @@ import { deviationChartStyles } from '../shared/deviation-chart-styles.js';
 import type { FieldInput, FieldState } from '../shared/field.js';
 import { readGivenCard } from '../shared/given-card.js';
 import type { GivenCard } from '../shared/given-card.js';
+import { lockedMark } from '../shared/locked-mark.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { tickStyles } from '../shared/tick-styles.js';
 import { adviceView } from './advice-view.js';
@@ -375,7 +376,7 @@ export class LubberSwing extends LubberElement {
       <div class="swing ${this.mixed ? 'wide' : ''}">
         <div class="entry-side">
           ${settingsView(this, now)}
-          <h3>${this.t('swing.grid.title')}</h3>
+          <h3>${this.t('swing.grid.title')}${lockedMark(this, 'rows')}</h3>
           ${gridView(this, { state: now, worked, columns: this.#columns, mixed: this.mixed, typing: this.typing, locked }, this.#actions)}
           ${locked ? nothing : this.#toolsView()}
         </div>

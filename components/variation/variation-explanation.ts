@@ -53,8 +53,8 @@ function working(host: LubberElement, { field }: VariationReport, rose: ChartRos
   if (host.working === 'none' || (!field && !rose)) return nothing;
   return html`<details part="working" ?open=${host.working === 'open'}>
     <summary>${host.t('working')}</summary>
-    ${rose ? html`<h3>${host.t('variation.working.rose')}</h3>${stepsView(host, roseSteps(rose, instant))}` : nothing}
-    ${field ? html`<h3>${host.t('variation.working.field')}</h3>${stepsView(host, fieldSteps(field))}` : nothing}
+    ${rose ? html`<h3>${host.t('variation.working.rose')}</h3>${stepsView(host, roseSteps(rose, instant), host.t('variation.working.rose'))}` : nothing}
+    ${field ? html`<h3>${host.t('variation.working.field')}</h3>${stepsView(host, fieldSteps(field), host.t('variation.working.field'))}` : nothing}
   </details>`;
 }
 

@@ -4,9 +4,8 @@ export const variationStyles = css`
   figure { margin: 0; }
   figcaption { margin-block-start: var(--space-2); }
   .pictures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(16rem, 100%), 1fr)); gap: var(--space-6) var(--space-9); align-items: end; margin-block: var(--space-4); }
-  @media print {
-    #rose { min-inline-size: 9rem; }
-  }
+  /* The longest text that is typed anywhere. */
+  .entry #rose { flex-basis: 14rem; }
   .pictures .rose { max-inline-size: 17rem; }
   .pictures .forces { max-inline-size: 22rem; }
   .forces path, .rose path, .rose circle { stroke: var(--ink); stroke-width: 1; }
