@@ -23,8 +23,6 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.next.found.setting': '{body} sets at {instant} UTC.',
   'amplitude.next.in': 'In {wait}.',
   'amplitude.next.later': '{wait} after the time entered.',
-  'amplitude.next.hours': '{hours} h {minutes} min',
-  'amplitude.next.minutes': '{minutes} min',
   'amplitude.next.stays above': '{body} stays above the horizon here within these 24 hours.',
   'amplitude.next.stays below': '{body} stays below the horizon here within these 24 hours.',
   'amplitude.next.not within 24 h': '{body} does not do so within 24 hours.',

@@ -208,7 +208,6 @@ export class LubberAmplitude extends LubberElement {
 
   #next(event: 'rising' | 'setting'): void {
     const state = this.#state;
-    const entered = combinedInstant(state.date, state.time);
     const outcome = nextEvent(this.t, {
       body: this.#body,
       bodyInWords: this.#bodyInWords,
@@ -217,8 +216,7 @@ export class LubberAmplitude extends LubberElement {
       heightOfEye: valueOf(state.heightOfEye) ?? 0,
       moment: this.#moment,
       event,
-      after: entered ?? new Date(),
-      entered: entered !== null,
+      after: combinedInstant(state.date, state.time),
     });
     this.say(outcome.said);
     if (outcome.instant) {

@@ -13,19 +13,17 @@ interface NextEventQuestion {
   readonly heightOfEye: number;
   readonly moment: HorizonMoment;
   readonly event: 'rising' | 'setting';
-  readonly after: Date;
-  /** Whether that is a time entered, not the clock's. */
-  readonly entered: boolean;
+  /** The time entered; null for that of the clock. */
+  readonly after: Date | null;
 }
 
 /** Skips the event the fields already show, so that pressing again goes on to the next day. */
 const PAST_THIS_ONE = 120_000;
 
 /** How long it is until then: `23 min`, `3 h 12 min`. */
-function waitText(t: Translate, milliseconds: number): string {
-  const total = Math.round(milliseconds / 60_000);
-  const [hours, minutes] = [Math.floor(total / 60), total % 60];
-  return hours === 0 ? t('amplitude.next.minutes', { minutes }) : t('amplitude.next.hours', { hours, minutes });
+function waitText(milliseconds: number): string {
+  const minutes = Math.round(milliseconds / 60_000);
+  return minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
 }
 
 /** The next rising or setting after the time entered, and what to say of it. */
@@ -36,12 +34,13 @@ export function nextEvent(
   const { body, latitude, longitude, heightOfEye, moment, event } = question;
   if (latitude === undefined || longitude === undefined) return { instant: null, said: t('amplitude.next.needs') };
   const words = { body: question.bodyInWords.charAt(0).toUpperCase() + question.bodyInWords.slice(1) };
+  const from = (question.after ?? new Date()).getTime();
   try {
-    const after = new Date(question.after.getTime() + PAST_THIS_ONE);
+    const after = new Date(from + PAST_THIS_ONE);
     const found = horizonEvent({ body, latitude, longitude, after, event, moment, heightOfEye });
     if (!found.occurs) return { instant: null, said: t(`amplitude.next.${found.reason}`, words) };
     const instant = formatInstant(found.instant).replace('T', ' ').replace('Z', '');
-    const wait = t(question.entered ? 'amplitude.next.later' : 'amplitude.next.in', { wait: waitText(t, found.instant.getTime() - question.after.getTime()) });
+    const wait = t(question.after ? 'amplitude.next.later' : 'amplitude.next.in', { wait: waitText(found.instant.getTime() - from) });
     return { instant: found.instant, said: `${t(`amplitude.next.found.${event}`, { ...words, instant })} ${wait}` };
   } catch {
     return { instant: null, said: t('amplitude.next.years') };

@@ -8,7 +8,6 @@ import type { BodyName } from '../../core/sky/body.js';
 import { daylight } from '../../core/sky/daylight.js';
 import { bodyName } from '../shared/body-name.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 
 /** More than a watch would choose from only hides the best. */
 const SHOWN = 12;
@@ -47,7 +46,7 @@ export function bodiesView(
   const { sunAltitude, bodies } = bodiesForBearing(latitude, longitude, instant);
   if (bodies.length === 0) return html`<p class="small soft">${host.t('azimuth.now.none')}</p>`;
   return html`<p class="small soft">${host.t('azimuth.now.sun', { altitude: formatAngle(sunAltitude, 1), light: host.t(`azimuth.light.${daylight(sunAltitude)}`) })}</p>
-    <div class="scroll" role="group" ${scrollStop()} aria-label=${host.t('azimuth.now')}>
+    <div class="scroll" role="group" aria-label=${host.t('azimuth.now')}>
       <table class="bodies">
         <thead>
           <tr>

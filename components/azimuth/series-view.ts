@@ -6,7 +6,6 @@ import type { BearingSeries, NoSeries, ReducedShot } from '../../core/sight/bear
 import { formatTimeOfDay } from '../../core/time/instant.js';
 import { lockedMark } from '../shared/locked-mark.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 import type { LineProblem } from './series-text.js';
 
 function problemText(host: LubberElement, { line, part, refusal }: LineProblem): string {
@@ -41,7 +40,7 @@ const counts = (host: LubberElement, { struck }: ReducedShot): string => host.t(
 export function seriesTable(host: LubberElement, series: BearingSeries | NoSeries): TemplateResult {
   // Where there is little room, what was typed and what the picture shows is left out.
   const wide = host.width.picture === 'wide';
-  return html`<div class="scroll" role="group" ${scrollStop()} aria-label=${host.t('azimuth.series')}>
+  return html`<div class="scroll" role="group" aria-label=${host.t('azimuth.series')}>
       <table class="series">
         <thead>
           <tr>

@@ -17,7 +17,6 @@ import { fieldView } from '../shared/field-view.js';
 import { limitNamed, limitView } from '../shared/limit-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 import { sliderStyles } from '../shared/slider-styles.js';
 import { bearingField } from '../shared/trade-fields.js';
 import { curveInput } from './curve-input.js';
@@ -186,7 +185,7 @@ export class LubberDeviationCurve extends LubberElement {
         </button>
         <button type="button" @click=${() => print()}>${this.t('print')}</button>
       </p>
-      <div class="scroll ${this.tableShown ? '' : 'folded'}" role="group" aria-label=${this.t('curve.table')} ${this.tableShown ? scrollStop() : nothing}>${curveTable(this, state)}</div>
+      <div class="scroll ${this.tableShown ? '' : 'folded'}" role="group" aria-label=${this.t('curve.table')}>${curveTable(this, state)}</div>
       ${diagramView(this, state, heading)} ${footView(this, state)}`;
   }
 

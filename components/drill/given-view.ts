@@ -7,7 +7,6 @@ import type { Quantity } from '../../core/working/quantity.js';
 import { bodyName } from '../shared/body-name.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { quantityText } from '../shared/quantity-text.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 import { signedText } from './answer-text.js';
 
 /** Whole degrees are written whole. */
@@ -48,7 +47,7 @@ type TableValue = Extract<GivenValue, { is: 'table' }>;
 /** A table; a long one of two columns is folded into so many. */
 function tableView(host: LubberElement, code: string, { columns, rows }: TableValue, folds: number): TemplateResult {
   const blocks = columns.length === 2 && rows.length > 8 ? folds : 1;
-  return html`<div class="scroll" role="group" aria-label=${host.t(`drill.given.${code}`)} ${scrollStop()}>
+  return html`<div class="scroll" role="group" aria-label=${host.t(`drill.given.${code}`)}>
     <table class="given-table">
       <caption>${host.t(`drill.given.${code}`)}</caption>
       <thead>

@@ -3,7 +3,6 @@ import type { TemplateResult } from 'lit';
 import { formatAngle, formatError, formatNumber } from '../../core/angle/format-angle.js';
 import type { MagneticFieldGrid } from '../../core/field/magnetic-field-grid.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 import { latitudeText, longitudeText } from './map-ground.js';
 import { elementOf } from './map-levels.js';
 import type { MapLines } from './map-levels.js';
@@ -33,7 +32,7 @@ export function mapTable(host: LubberElement, lines: MapLines, view: MapViewName
   };
   return html`<details part="table">
     <summary>${host.t('field-map.table')}</summary>
-    <div class="scroll" role="group" ${scrollStop()} aria-label=${host.t('field-map.table')}>
+    <div class="scroll" role="group" aria-label=${host.t('field-map.table')}>
       <table class="world">
         <caption class="small soft">${host.t(`field-map.table.${lines}`)}</caption>
         <thead>

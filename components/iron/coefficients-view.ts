@@ -2,7 +2,6 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { formatNumber } from '../../core/angle/format-angle.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 import type { ShipAtPlace } from './bench-result.js';
 import { coefficientText, signedNumber } from './iron-words.js';
 
@@ -18,7 +17,7 @@ function shares({ largest }: ShipAtPlace, name: (typeof names)[number]): readonl
 
 /** The five coefficients, exact and approximate, with what is permanent and what induced in them. */
 export function coefficientsView(host: LubberElement, at: ShipAtPlace): TemplateResult {
-  return html`<div class="scroll" role="group" ${scrollStop()} aria-label=${host.t('iron.coefficients')}>
+  return html`<div class="scroll" role="group" aria-label=${host.t('iron.coefficients')}>
       <table class="coefficients">
         <thead>
           <tr>

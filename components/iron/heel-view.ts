@@ -2,7 +2,6 @@ import { html } from 'lit';
 import type { TemplateResult } from 'lit';
 import { heelingCoefficient, heelingErrorByCompass, linearHeelingError } from '../../core/iron/heeling-error.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 import type { BenchResult } from './bench-result.js';
 import { deviationText, signedNumber } from './iron-words.js';
 import { formatBearing } from '../../core/angle/format-angle.js';
@@ -15,7 +14,7 @@ export function heelView(host: LubberElement, { iron, field, heel }: BenchResult
   const estimate = (heading: number): string => deviationText(linearHeelingError(iron, field, heading, heel));
   const side = coefficient === null || coefficient === 0 ? 'none' : coefficient < 0 ? 'high' : 'low';
   return html`<p>${host.t(`iron.heel.${side}`, { coefficient: signedNumber(coefficient, 2) })}</p>
-    <div class="scroll" role="group" ${scrollStop()} aria-label=${host.t('iron.heel.table')}>
+    <div class="scroll" role="group" aria-label=${host.t('iron.heel.table')}>
       <table>
         <thead>
           <tr>

@@ -6,7 +6,6 @@ import { deviationSteps } from '../../core/iron/deviation-steps.js';
 import { fieldSteps } from '../../core/iron/field-steps.js';
 import { workingView } from '../shared/working-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 import type { BenchResult } from './bench-result.js';
 import { directivePicture, forcePicture } from './force-picture.js';
 import { deviationText, headingText } from './iron-words.js';
@@ -18,7 +17,7 @@ export function curveTable(host: LubberElement, { curve, field }: BenchResult): 
   const rows = curve.filter(({ magneticHeading }) => magneticHeading % EVERY === 0);
   return html`<details>
     <summary>${host.t('iron.table')}</summary>
-    <div class="scroll" role="group" aria-label=${host.t('iron.table')} ${scrollStop()}><table>
+    <div class="scroll" role="group" aria-label=${host.t('iron.table')}><table>
       <thead>
         <tr>
           ${['magnetic', 'compass', 'deviation', 'force'].map((column) => html`<th scope="col" class="figure">${host.t(`iron.table.${column}`)}</th>`)}

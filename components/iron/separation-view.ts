@@ -4,7 +4,6 @@ import { formatBearing } from '../../core/angle/format-angle.js';
 import { asinDegrees } from '../../core/angle/trigonometry.js';
 import { cautionsView } from '../shared/caution-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 import { NONE, coefficientText, deviationText, microtesla, signedNumber } from './iron-words.js';
 import type { Separation } from './separation.js';
 
@@ -13,7 +12,7 @@ const orNone = (value: number | null, text: (value: number) => string): string =
 function found(host: LubberElement, { separated }: Separation): TemplateResult {
   const rods: readonly ('P' | 'c' | 'Q' | 'f')[] = ['P', 'c', 'Q', 'f'];
   const text = (name: string, value: number | null): string => orNone(value, name === 'P' || name === 'Q' ? microtesla2 : signedNumber);
-  return html`<div class="scroll" role="group" aria-label=${host.t('iron.separate.found')} ${scrollStop()}><table>
+  return html`<div class="scroll" role="group" aria-label=${host.t('iron.separate.found')}><table>
     <thead>
       <tr>
         <td></td>
@@ -50,7 +49,7 @@ export function separationView(host: LubberElement, separation: Separation): Tem
       ? html`<p class="small soft">
             ${host.t('iron.separate.exact', { B: largest(predicted.exact.B), C: largest(predicted.exact.C) })}
           </p>
-          <div class="scroll" role="group" aria-label=${host.t('iron.separate.predicted')} ${scrollStop()}><table class="prediction">
+          <div class="scroll" role="group" aria-label=${host.t('iron.separate.predicted')}><table class="prediction">
             <thead>
               <tr>
                 ${['heading', 'predicted', 'ship'].map((column) => html`<th scope="col" class="figure">${host.t(`iron.separate.column.${column}`)}</th>`)}

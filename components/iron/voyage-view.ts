@@ -4,7 +4,6 @@ import { formatAngle, formatNumber } from '../../core/angle/format-angle.js';
 import { dip, totalForce } from '../../core/iron/earth-field.js';
 import { inducedPolarity } from '../../core/iron/induced-polarity.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 import { worstOf } from './bench-result.js';
 import type { ShipAtPlace } from './bench-result.js';
 import { NONE, coefficientText, deviationText, headingText, microtesla } from './iron-words.js';
@@ -66,7 +65,7 @@ export function voyageView(host: LubberElement, here: ShipAtPlace, there: ShipAt
     )}
   </tbody>`;
   return html`<p>${host.t(`iron.voyage.B.${fateOfB(here, there)}`)}</p>
-    <div class="scroll" role="group" ${scrollStop()} aria-label=${host.t('iron.voyage.table')}>
+    <div class="scroll" role="group" aria-label=${host.t('iron.voyage.table')}>
       <table class="voyage">
         <thead>
           <tr>

@@ -4,7 +4,6 @@ import type { MagneticCompass, RecordEntry } from '../../core/record/entry.js';
 import { entryMarks } from '../../core/record/entry-marks.js';
 import { bodyName } from '../shared/body-name.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 import { bearingText, errorText, filledFields, shortInstant } from './entry-text.js';
 
 /** What the table needs beside the entries. */
@@ -114,7 +113,7 @@ export function entryTable(
   if (rows.length === 0) return html`<p class="soft">${host.t('record.table.empty')}</p>`;
   const columns = columnsFor(state.compass).filter(({ narrow }) => narrow || !state.narrow);
   const head = (key: string, figure = false, spare = false): TemplateResult => html`<th scope="col" class="${figure ? 'figure' : ''} ${spare ? 'spare' : ''}">${host.t(`record.column.${key}`)}</th>`;
-  return html`<div class="scroll" role="group" ${scrollStop()} aria-label=${host.t('record.table')}>
+  return html`<div class="scroll" role="group" aria-label=${host.t('record.table')}>
     <table class="book">
       <thead>
         <tr>

@@ -3,7 +3,6 @@ import type { TemplateResult } from 'lit';
 import { formatBearing, formatError } from '../../core/angle/format-angle.js';
 import type { RecordJudgement } from '../../core/record/judge-record.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 
 const MOST_ROWS = 200;
 
@@ -16,7 +15,7 @@ interface Table {
 function table({ caption, head, rows }: Table): TemplateResult {
   const cell = (text: string, place: number): TemplateResult =>
     place === 0 ? html`<th scope="row" class="nowrap"><bdi dir="ltr">${text}</bdi></th>` : html`<td class="figure"><bdi dir="ltr">${text}</bdi></td>`;
-  return html`<div class="scroll" role="group" ${scrollStop()} aria-label=${caption}>
+  return html`<div class="scroll" role="group" aria-label=${caption}>
     <table>
       <caption class="spoken">${caption}</caption>
       <thead><tr>${head.map((text, place) => html`<th scope="col" class=${place === 0 ? '' : 'figure'}>${text}</th>`)}</tr></thead>

@@ -4,13 +4,12 @@ import { formatAngle } from '../../core/angle/format-angle.js';
 import type { Doubt } from '../../core/working/doubt.js';
 import type { LubberElement } from './lubber-element.js';
 import { quantityText } from './quantity-text.js';
-import { scrollStop } from './scroll-stop.js';
 
 /** The causes of doubt, what each was supposed to be and what it does, on request. */
 export function doubtView(host: LubberElement, doubt: Doubt): TemplateResult {
   return html`<details part="doubt">
     <summary>${host.t('doubt')}</summary>
-    <div class="scroll" role="group" aria-label=${host.t('doubt')} ${scrollStop()}>
+    <div class="scroll" role="group" aria-label=${host.t('doubt')}>
       <table>
         <thead>
           <tr>

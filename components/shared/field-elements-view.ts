@@ -3,7 +3,6 @@ import type { TemplateResult } from 'lit';
 import { formatAngle, formatError, formatNumber } from '../../core/angle/format-angle.js';
 import type { MagneticField } from '../../core/field/magnetic-field.js';
 import type { LubberElement } from './lubber-element.js';
-import { scrollStop } from './scroll-stop.js';
 
 /** A force in microtesla, as it is shown to people. */
 export const microtesla = (nanotesla: number): string => `${formatNumber(nanotesla / 1000, 2)} µT`;
@@ -40,7 +39,7 @@ export function fieldElementsView(host: LubberElement, field: MagneticField): Te
     force('f'),
   ];
   const figure = (text: string | undefined): TemplateResult => html`<td class="figure"><bdi dir="ltr">${text}</bdi></td>`;
-  return html`<div class="scroll" part="elements" role="group" aria-label=${host.t('earth.elements')} ${scrollStop()}>
+  return html`<div class="scroll" part="elements" role="group" aria-label=${host.t('earth.elements')}>
     <table class="elements">
       <caption class="small soft">
         ${host.t('earth.elements')}, ${field.model}

@@ -7,7 +7,6 @@ export const fieldStyles = css`
   .field.with-action > :not(label, button) { grid-column: 1 / -1; }
   /* Drawn beside the label, reached after the field. */
   .field.with-action > button { grid-row: 1; grid-column: 2; font-size: var(--small); min-height: var(--target-beside); padding-block: 0; margin-block: -0.2rem -0.15rem; }
-  .frame.bridge .field.with-action > button { margin-block: 0; }
   .field > label, .legend { display: block; font-size: var(--small); color: var(--soft); padding: 0; }
   fieldset { border: 0; margin: 0 0 var(--gap); padding: 0; min-inline-size: 0; }
   /* What was understood stands at the end, or below where both have no room. */

@@ -14,12 +14,13 @@ import { fieldStyles } from './field-styles.js';
 import { FormElement } from './form-element.js';
 import { FormPart } from './form-part.js';
 import type { FormAnswer } from './form-part.js';
-import { headingLevel, setHeadingLevels } from './heading-levels.js';
+import { setHeadingLevels } from './heading-levels.js';
 import { measureStyles } from './measure-styles.js';
 import { inOwnSize } from './own-size.js';
 import { PageController, themeOf } from './page-controller.js';
 import { printStyles } from './print-styles.js';
 import { release } from './register.js';
+import { ScrollStops } from './scroll-stops.js';
 import { sharedMessages } from './shared-messages.js';
 import type { Ship } from './ship-context.js';
 import { ShipListener } from './ship-listener.js';
@@ -75,6 +76,11 @@ export abstract class LubberElement extends FormElement {
   readonly #announcer = new AnswerAnnouncer(this);
 
   readonly #around = new ShipListener(this);
+
+  constructor() {
+    super();
+    new ScrollStops(this);
+  }
 
   /** The ship around the widget, where there is one: position, time, variation and card. */
   get ship(): Ship | undefined {
@@ -227,7 +233,7 @@ export abstract class LubberElement extends FormElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     super.updated(changed);
-    if (this.headingLevel !== undefined || changed.has('headingLevel')) setHeadingLevels(this.renderRoot, headingLevel(this.headingLevel));
+    if (this.headingLevel !== undefined) setHeadingLevels(this.renderRoot, this.headingLevel ?? 2);
     if (!this.#changedByUser) return;
     this.#changedByUser = false;
     this.#announcer.changed();

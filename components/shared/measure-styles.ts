@@ -15,14 +15,13 @@ export const measureStyles = css`
     --large: var(--lubber-text-large, 1.25rem);
     --answer: var(--lubber-text-answer, clamp(2rem, 9vw, 3rem));
     /* By the quarter of a line; the number is how many. */
-    --quarter: calc(var(--lubber-spacing, 1) * 0.25rem);
-    --space-half: calc(0.5 * var(--quarter));
-    --space-1: var(--quarter);
-    --space-2: calc(2 * var(--quarter));
-    --space-3: calc(3 * var(--quarter));
-    --space-4: calc(4 * var(--quarter));
-    --space-6: calc(6 * var(--quarter));
-    --space-9: calc(9 * var(--quarter));
+    --space-1: calc(var(--lubber-spacing, 1) * 0.25rem);
+    --space-half: calc(0.5 * var(--space-1));
+    --space-2: calc(2 * var(--space-1));
+    --space-3: calc(3 * var(--space-1));
+    --space-4: calc(4 * var(--space-1));
+    --space-6: calc(6 * var(--space-1));
+    --space-9: calc(9 * var(--space-1));
     --gap: var(--lubber-gap, var(--space-3));
     --radius: var(--lubber-radius, 3px);
     /* Height of what is pressed: 24 pixels at least (WCAG 2.2, 2.5.8), 44 where hands are cold and the ship moves. */

@@ -7,14 +7,14 @@ import { css } from 'lit';
 export const printStyles = css`
   @media print {
     .frame.frame { padding: 0; font-size: 10.5pt; --answer: 24pt; --target: 0; --target-beside: 0; }
-    button, input[type='range'], .no-print { display: none; }
+    button, .no-print { display: none; }
     .scroll { overflow: visible; }
-    h2, h3, tr, li, svg, figure, .field, fieldset, .pair { break-inside: avoid; }
-    h2, h3, summary, caption { break-after: avoid; }
+    tr, li, svg, figure, .field, fieldset, .pair { break-inside: avoid; }
+    summary, caption { break-after: avoid; }
     thead { display: table-header-group; }
     .frame .columns { display: block; }
     .columns > .fields { columns: 3; column-gap: var(--space-6); margin-block-end: var(--space-4); }
-    .entry { border-block-end-color: #999999; }
+    .entry, .choices { border-color: #999; }
     .entry input, .entry select { padding: 0; font-size: inherit; }
     .entry select { appearance: none; margin: 0; }
     .entry .echo { font-size: 8.5pt; }
@@ -22,17 +22,12 @@ export const printStyles = css`
     .entry input { min-inline-size: 6.5rem; }
     .entry input::placeholder { color: transparent; }
     .hint { display: none; }
-    .choices { border: 0; border-radius: 0; margin: 0; border-block-end: 1px solid #999999; }
+    .choices { border-width: 0 0 1px; border-radius: 0; margin: 0; }
     .frame .choices label { padding: 0; font-size: inherit; }
     .frame .choices label:not(.chosen), .choices input { display: none; }
-    /* Grounds are not printed: a tick of ours would be an empty box. */
-    input[type='checkbox'] { appearance: auto; }
-    input[type='checkbox']:checked::before { content: none; }
-    math { font-size: 0.95em; }
     details:not([open]) { display: none; }
     [part='doubt'] table { break-inside: avoid; }
     details > summary { list-style: none; color: var(--ink); font-weight: 600; padding-block: var(--space-2) 0; }
-    summary::-webkit-details-marker { display: none; }
     .moment-rule { display: none; }
   }
 `;

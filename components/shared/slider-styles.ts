@@ -12,6 +12,9 @@ export const sliderStyles = css`
   input[type='range']:disabled { cursor: default; }
   input[type='range']:disabled::-webkit-slider-thumb { background: var(--soft); }
   input[type='range']:disabled::-moz-range-thumb { background: var(--soft); }
+  @media print {
+    input[type='range'] { display: none; }
+  }
   @media (forced-colors: active) {
     input[type='range'] { appearance: auto; }
     input[type='range']::-webkit-slider-thumb { appearance: auto; }

@@ -1,4 +1,5 @@
 import { css, unsafeCSS } from 'lit';
+import type { CSSResult } from 'lit';
 
 /**
  * The brightest a pixel may be by night, as relative luminance. The guidance wants as little
@@ -7,84 +8,61 @@ import { css, unsafeCSS } from 'lit';
  */
 export const NIGHT_LIMIT = 0.3;
 
+const DAY = 0;
+const DUSK = 1;
+const NIGHT = 2;
+type Theme = typeof DAY | typeof DUSK | typeof NIGHT;
+
 /**
- * Colours by theme. Night is one dim hue on near-black, all of it below the limit: red is kept
- * for alarms (IMO MSC.191(79), 5.5), and contrast stays between 3:1 and 15:1 (MSC/Circ.982).
+ * Colours by day, dusk and night. Night is one dim hue on near-black, all of it below the
+ * limit: red is kept for alarms (IMO MSC.191(79), 5.5), and contrast stays between 3:1 and
+ * 15:1 (MSC/Circ.982).
  */
-const themes = {
-  day: {
-    paper: '#fbfaf6', raise: '#ffffff', ink: '#1b2430', soft: '#566171', line: '#d3cec0', edge: '#858c92',
-    accent: '#0a5a69', onAccent: '#ffffff', body: '#9a6310', warn: '#7a4b00', warnPaper: '#fbf1dc', bad: '#8f1f1f',
-    red: '#b3261e', blue: '#1d4f91',
-  },
-  dusk: {
-    paper: '#171c22', raise: '#1f262d', ink: '#d3d9de', soft: '#9ba7b3', line: '#37404a', edge: '#77828d',
-    accent: '#7dbdcb', onAccent: '#10161b', body: '#d3a253', warn: '#e0b56b', warnPaper: '#2a2519', bad: '#f0a08c',
-    red: '#e07a6c', blue: '#7fa8dd',
-  },
-  night: {
-    paper: '#080705', raise: '#0e0c08', ink: '#b68847', soft: '#a37d45', line: '#2d2213', edge: '#7d5f33',
-    accent: '#ba8c49', onAccent: '#080705', body: '#ba8c49', warn: '#ba8c49', warnPaper: '#151008', bad: '#ba8c49',
-    red: '#b68847', blue: '#8d7a5c',
-  },
-} as const;
-
-export type ThemeName = keyof typeof themes;
-type Colour = keyof (typeof themes)['day'];
-type Colours = Partial<Record<Colour, string>>;
-
-/** Text that does not stand out so hard, for eyes that ask for less; at night there is none to take away. */
-const gentle: Record<ThemeName, Colours> = {
-  day: { paper: '#f4f2ec', raise: '#f8f7f2', ink: '#3c4652', soft: '#56606f' },
-  dusk: { ink: '#b3bcc5' },
-  night: {},
+const colours: Readonly<Record<string, readonly [day: string, dusk: string, night: string]>> = {
+  paper: ['#fbfaf6', '#171c22', '#080705'],
+  raise: ['#ffffff', '#1f262d', '#0e0c08'],
+  ink: ['#1b2430', '#d3d9de', '#b68847'],
+  soft: ['#566171', '#9ba7b3', '#a37d45'],
+  line: ['#d3cec0', '#37404a', '#2d2213'],
+  edge: ['#858c92', '#77828d', '#7d5f33'],
+  accent: ['#0a5a69', '#7dbdcb', '#ba8c49'],
+  'on-accent': ['#ffffff', '#10161b', '#080705'],
+  body: ['#9a6310', '#d3a253', '#ba8c49'],
+  warn: ['#7a4b00', '#e0b56b', '#ba8c49'],
+  'warn-paper': ['#fbf1dc', '#2a2519', '#151008'],
+  bad: ['#8f1f1f', '#f0a08c', '#ba8c49'],
+  red: ['#b3261e', '#e07a6c', '#b68847'],
+  blue: ['#1d4f91', '#7fa8dd', '#8d7a5c'],
 };
 
-/** More where eyes ask for more: no pale text and no pale line. */
-const strong: Record<ThemeName, Colours> = {
-  day: { paper: '#ffffff', ink: '#000000', soft: '#1b2430', line: '#858c92', edge: '#1b2430', accent: '#063f4a', body: '#6b4200', warn: '#5c3800', bad: '#6e1212' },
-  dusk: { paper: '#0b0e12', ink: '#f2f5f7', soft: '#d3d9de', line: '#77828d', edge: '#d3d9de', accent: '#a9dbe6' },
-  night: { ink: '#ba8c49', soft: '#ba8c49', line: '#7d5f33', edge: '#ba8c49' },
-};
-
-const nameOf = (colour: string): string => colour.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+const each = (value: (name: string, by: readonly string[]) => string): CSSResult =>
+  unsafeCSS(Object.entries(colours).map(([name, by]) => `--${name}: ${value(name, by)};`).join(' '));
 
 /** The private names the style sheets read; a page sets its own by the public ones, `--lubber-ink` and the like. */
-function tokens(colours: Colours): string {
-  return Object.entries(colours)
-    .map(([key, value]) => `--${nameOf(key)}: var(--lubber-${nameOf(key)}, ${value});`)
-    .join(' ');
-}
+const tokens = (theme: Theme): CSSResult => each((name, by) => `var(--lubber-${name}, ${by[theme]})`);
 
-const theme = (name: ThemeName): string => `color-scheme: ${name === 'day' ? 'light' : 'dark'}; ${tokens(themes[name])}`;
-
-/** Rules for each theme, where a page leaves it to the device too. */
-function byTheme(of: (name: ThemeName) => string): string {
-  return `.frame { ${of('day')} } .frame.dusk { ${of('dusk')} } .frame.night { ${of('night')} }`;
-}
-
-/** Print is black on white whatever the screen shows; the page's own colours do not count. */
-function printTokens(): string {
-  return Object.entries({ ...themes.day, paper: '#ffffff', warnPaper: '#ffffff', ink: '#000000', soft: '#333333' })
-    .map(([key, value]) => `--${nameOf(key)}: ${value};`)
-    .join(' ');
-}
+/** Where colours are forced only what the system itself has. */
+const forced = each((name) => (name === 'accent' ? 'LinkText' : /paper|raise|on-/.test(name) ? 'Canvas' : 'CanvasText'));
 
 export const themeStyles = css`
-  ${unsafeCSS(byTheme(theme))}
-  @media (prefers-color-scheme: dark) { .frame.auto { ${unsafeCSS(theme('dusk'))} } }
-  @media (prefers-contrast: less) { ${unsafeCSS(byTheme((name) => tokens(gentle[name])))} }
-  @media (prefers-contrast: less) and (prefers-color-scheme: dark) { .frame.auto { ${unsafeCSS(tokens({ paper: themes.dusk.paper, raise: themes.dusk.raise, soft: themes.dusk.soft, ...gentle.dusk }))} } }
-  @media (prefers-contrast: more) { ${unsafeCSS(byTheme((name) => tokens(strong[name])))} }
-  @media (prefers-contrast: more) and (prefers-color-scheme: dark) { .frame.auto { ${unsafeCSS(tokens({ ...themes.dusk, ...strong.dusk }))} } }
+  .frame { color-scheme: light; ${tokens(DAY)} }
+  .frame.dusk { color-scheme: dark; ${tokens(DUSK)} }
+  .frame.night { color-scheme: dark; ${tokens(NIGHT)} }
+  @media (prefers-color-scheme: dark) { .frame.auto { color-scheme: dark; ${tokens(DUSK)} } }
+  /* Ink that does not stand out so hard, for eyes that ask for less; at night there is none to take away. */
+  @media (prefers-contrast: less) {
+    .frame.day { --ink: var(--lubber-ink, #3c4652); }
+    .frame.dusk { --ink: var(--lubber-ink, #b3bcc5); }
+  }
+  /* Nothing pale for eyes that ask for more. */
+  @media (prefers-contrast: more) {
+    .frame.frame.frame { --soft: var(--ink); --line: var(--edge); --edge: var(--ink); }
+  }
+  /* Print is black on white whatever the screen shows; the page's own colours do not count. */
   @media print {
-    .frame.frame { color-scheme: light; ${unsafeCSS(printTokens())} }
+    .frame.frame { color-scheme: light; ${each((_, by) => by[DAY] as string)} --paper: #fff; --warn-paper: #fff; --ink: #000; --soft: #333; }
   }
   @media (forced-colors: active) {
-    .frame.frame.frame {
-      --paper: Canvas; --raise: Canvas; --ink: CanvasText; --soft: CanvasText; --line: CanvasText; --edge: CanvasText;
-      --accent: LinkText; --on-accent: Canvas; --body: CanvasText; --warn: CanvasText; --warn-paper: Canvas; --bad: CanvasText;
-      --red: CanvasText; --blue: CanvasText;
-    }
+    .frame.frame.frame { ${forced} }
   }
 `;

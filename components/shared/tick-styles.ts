@@ -1,6 +1,6 @@
 import { css } from 'lit';
 
-/** A box that is ticked, drawn as the choices are. To stand before the shared styles: on paper those have the last word. */
+/** A box that is ticked, drawn as the choices are. To stand before the shared styles. */
 export const tickStyles = css`
   input[type='checkbox'] {
     appearance: none; margin: 0; inline-size: 1.06rem; block-size: 1.06rem; flex: none; display: grid; place-content: center;
@@ -12,7 +12,8 @@ export const tickStyles = css`
   }
   input[type='checkbox']:disabled { border-color: var(--soft); cursor: default; }
   input[type='checkbox']:disabled:checked { background: var(--soft); }
-  @media (forced-colors: active) {
+  /* Grounds are not printed: a tick of ours would be an empty box. */
+  @media print, (forced-colors: active) {
     input[type='checkbox'] { appearance: auto; }
     input[type='checkbox']:checked::before { content: none; }
   }

@@ -4,9 +4,12 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 const ONE_COLUMN = 640;
 
 /** Paddings, and the gap and bounds of the left column, as the base styles have them, CSS pixels. */
-const PADDING = { narrow: 32, wide: 48 } as const;
+const NARROW_PADDING = 32;
+const PADDING = 48;
 const GAP = 36;
-const LEFT = { share: 0.33, least: 264, most: 304 } as const;
+const LEAST_LEFT = 264;
+const MOST_LEFT = 304;
+const LEFT_SHARE = 0.33;
 
 /** Below this the column of the answer has no room for a table or picture of full size. */
 const CLOSE = 480;
@@ -14,21 +17,14 @@ const CLOSE = 480;
 /** How large pictures are drawn: as there is room, for their figures stay as large as the text. */
 export type PictureSize = 'wide' | 'middle' | 'narrow';
 
-/** Size of a letter for which the widths above are meant, CSS pixels. */
-const USUAL_SIZE = 16;
-
-/** How much larger the page's letters are than usual: twice as large leaves half the room. */
-function enlargement(host: Element): number {
-  const own = getComputedStyle(host).getPropertyValue('--lubber-size').trim();
-  const size = parseFloat(/^[\d.]+px$/.test(own) ? own : getComputedStyle(document.documentElement).fontSize);
-  return Math.max(1, size / USUAL_SIZE);
-}
+/** How much larger the page's letters are than the usual 16 pixels: twice as large leaves half the room. */
+const enlargement = (): number => Math.max(1, parseFloat(getComputedStyle(document.documentElement).fontSize) / 16);
 
 /** The room of the column in which the answer stands, CSS pixels. */
 function roomOf(width: number): number {
-  if (width < ONE_COLUMN) return width - PADDING.narrow;
-  const inner = width - PADDING.wide;
-  return inner - GAP - Math.min(LEFT.most, Math.max(LEFT.least, LEFT.share * inner));
+  if (width < ONE_COLUMN) return width - NARROW_PADDING;
+  const inner = width - PADDING;
+  return inner - GAP - Math.min(MOST_LEFT, Math.max(LEAST_LEFT, LEFT_SHARE * inner));
 }
 
 /**
@@ -65,7 +61,7 @@ export class WidthController implements ReactiveController {
   }
 
   #take(): void {
-    const width = this.#host.getBoundingClientRect().width / enlargement(this.#host);
+    const width = this.#host.getBoundingClientRect().width / enlargement();
     if (!(width > 0)) return;
     const room = roomOf(width);
     const narrow = width < ONE_COLUMN;

@@ -4,7 +4,6 @@ import type { Step } from '../../core/working/step.js';
 import { formulaView, substitutionView, symbolView } from './formula-view.js';
 import type { LubberElement } from './lubber-element.js';
 import { quantityText } from './quantity-text.js';
-import { scrollStop } from './scroll-stop.js';
 
 function stepView(host: LubberElement, step: Step): TemplateResult {
   const hasSymbols = step.expression !== null && Object.keys(step.values).length > 0;
@@ -25,7 +24,7 @@ function stepView(host: LubberElement, step: Step): TemplateResult {
 /** The steps of a working as they would stand in a work book; `name` tells one list from another on the page. */
 export function stepsView(host: LubberElement, steps: readonly Step[], name = host.t('working')): TemplateResult {
   // A long line scrolls inside its own region, one stop for the keyboard, and never moves the page.
-  return html`<div class="scroll" role="group" ${scrollStop()} aria-label=${name}>
+  return html`<div class="scroll" role="group" aria-label=${name}>
     <ol class="working">${steps.map((step) => stepView(host, step))}</ol>
   </div>`;
 }

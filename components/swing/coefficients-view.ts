@@ -6,7 +6,6 @@ import type { CoefficientName } from '../../core/deviation/approximate-deviation
 import type { Swing } from '../../core/swing/swing.js';
 import { listText } from '../shared/list-text.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 import { scatterText } from './swing-answer.js';
 
 const signed = (value: number, decimals: number): string => `${Number(value.toFixed(decimals)) > 0 ? '+' : ''}${formatNumber(value, decimals)}`;
@@ -27,7 +26,7 @@ export function coefficientsView(host: LubberElement, result: Swing): TemplateRe
     <td class="figure">${eightPoints.ok ? html`<bdi dir="ltr">${signed(eightPoints.coefficients[name], 2)}°</bdi>` : ''}</td>
   </tr>`;
   return html`<h3>${host.t('swing.coefficients')}</h3>
-    <div class="scroll" role="group" aria-label=${host.t('swing.coefficients')} ${scrollStop()}>
+    <div class="scroll" role="group" aria-label=${host.t('swing.coefficients')}>
       <table class="coefficients" part="coefficients">
         <thead>
           <tr>

@@ -7,7 +7,6 @@ import type { MarkError, TransitSight } from '../../core/sight/transit-sight.js'
 import { cautionsView, inOwnWords, standingCautions } from '../shared/caution-view.js';
 import { doubtView } from '../shared/doubt-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { scrollStop } from '../shared/scroll-stop.js';
 import { workingView } from '../shared/working-view.js';
 import { transitPicture } from './transit-picture.js';
 
@@ -34,7 +33,7 @@ function factsView(host: LubberElement, mark: MarkError): TemplateResult {
 function tableView(host: LubberElement, { marks, compass, scatter }: TransitSight, numbers: readonly number[], odd: ReadonlySet<number>): TemplateResult {
   const heads = ['true', 'chart', compass === 'gyro' ? 'gyro' : 'compass', 'error', 'residual'];
   return html`<p class="facts small soft">${host.t('transit.scatter', { count: marks.length, scatter: formatAngle(scatter ?? 0, 1) })}</p>
-    <div class="scroll" role="group" ${scrollStop()} aria-label=${host.t('transit.table')}>
+    <div class="scroll" role="group" aria-label=${host.t('transit.table')}>
       <table>
         <thead>
           <tr>

@@ -20,8 +20,6 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.next.found.setting': '{body} se pone a las {instant} UTC.',
   'amplitude.next.in': 'Dentro de {wait}.',
   'amplitude.next.later': '{wait} después de la hora introducida.',
-  'amplitude.next.hours': '{hours} h {minutes} min',
-  'amplitude.next.minutes': '{minutes} min',
   'amplitude.next.stays above': '{body} permanece aquí sobre el horizonte durante estas 24 horas.',
   'amplitude.next.stays below': '{body} permanece aquí bajo el horizonte durante estas 24 horas.',
   'amplitude.next.not within 24 h': '{body} no lo hace en 24 horas.',

@@ -20,8 +20,6 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.next.found.setting': '{body} se couche à {instant} UTC.',
   'amplitude.next.in': 'Dans {wait}.',
   'amplitude.next.later': '{wait} après l’heure entrée.',
-  'amplitude.next.hours': '{hours} h {minutes} min',
-  'amplitude.next.minutes': '{minutes} min',
   'amplitude.next.stays above': '{body} reste ici au-dessus de l’horizon ces 24 heures.',
   'amplitude.next.stays below': '{body} reste ici sous l’horizon ces 24 heures.',
   'amplitude.next.not within 24 h': '{body} ne le fait pas dans les 24 heures.',

@@ -21,8 +21,6 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.next.found.setting': '{body}于UTC {instant}降没。',
   'amplitude.next.in': '距现在{wait}。',
   'amplitude.next.later': '在所输时间之后{wait}。',
-  'amplitude.next.hours': '{hours}小时{minutes}分',
-  'amplitude.next.minutes': '{minutes}分',
   'amplitude.next.stays above': '在这24小时内，{body}在此地一直位于地平以上。',
   'amplitude.next.stays below': '在这24小时内，{body}在此地一直位于地平以下。',
   'amplitude.next.not within 24 h': '{body}在24小时内没有这一现象。',
