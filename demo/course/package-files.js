@@ -13,7 +13,7 @@ export const sharedFiles = [
   'demo/theme.js',
   'dist/lubberline-course.js',
   'dist/lubberline.js',
-  'dist/lubberline.js.LEGAL.txt',
+  'dist/third-party-notices.txt',
 ];
 
 /** Their contents by path; throws where the scripts are not built. */
