@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, it } from 'node:test';
 import { projectFolder } from '../install.js';
@@ -22,6 +22,11 @@ describe('the package in Node, where there is no page', () => {
   it('has the thirteen widgets, and a language at least', () => {
     assert.equal(widgets.length, 13);
     assert.ok(languages.length > 0);
+  });
+
+  it('bears the release of the package', () => {
+    const { version } = JSON.parse(readFileSync(join(projectFolder, 'package.json'), 'utf8')) as { readonly version: string };
+    assert.equal(importInNode("import { LubberAmplitude } from 'lubberline'; console.log(LubberAmplitude.lubberlineRelease)"), version);
   });
 
   it('has every file an entry leads to', () => {
