@@ -34,7 +34,7 @@ export function explanationView(
     ${cautionsView(host, cautionsOf(result, 'explanation'))}
     <div class="after">
       ${workingView(host, result.steps, hand)} ${doubtView(host, result.doubt)}
-      <p class="row after no-print"><button type="button" @click=${onRecord}>${host.t('record')}</button></p>
+      <p class="row after no-print"><button part="button" type="button" @click=${onRecord}>${host.t('record')}</button></p>
     </div>
     ${standingCautions(host)}`;
 }

@@ -51,13 +51,22 @@ const fields = {
  * @fires lubber-result - when what the user did led to an error: `inputs`, `result`
  * @fires lubber-record-request - when the user offers the result to a record book
  * @csspart frame - the whole widget
+ * @csspart title - the heading
  * @csspart field - one field with its label
+ * @csspart label - what a field is called
+ * @csspart input - what is typed or chosen into
+ * @csspart problem - what is wrong with a field
+ * @csspart button - what is pressed
+ * @csspart summary - the head of what opens
+ * @csspart table - a table
+ * @csspart picture - a drawing, to scale
  * @csspart answer - the error in one line
  * @csspart working - the steps of the working
  * @csspart doubt - the causes of doubt
  * @csspart cautions - what is odd about the result
  * @csspart split - what the error is made of: variation, deviation, card
  * @csspart standing - the line that says what the answer is for
+ * @csspart caution - one of the cautions
  */
 export class LubberAmplitude extends LubberElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles];
@@ -239,8 +248,8 @@ export class LubberAmplitude extends LubberElement {
     if (this.isLocked('date') || this.isLocked('time')) return nothing;
     const { said, question } = this.#found;
     return html`<div class="row field">
-      <button type="button" @click=${() => this.#next('rising')}>${this.t('amplitude.next.rising')}</button>
-      <button type="button" @click=${() => this.#next('setting')}>${this.t('amplitude.next.setting')}</button>
+      <button part="button" type="button" @click=${() => this.#next('rising')}>${this.t('amplitude.next.rising')}</button>
+      <button part="button" type="button" @click=${() => this.#next('setting')}>${this.t('amplitude.next.setting')}</button>
       ${said && question === this.#nextQuestion ? html`<p class="hint" aria-hidden="true">${said}</p>` : nothing}
     </div>`;
   }
@@ -310,7 +319,7 @@ export class LubberAmplitude extends LubberElement {
     const compassBearing = valueOf(this.#state.bearing) ?? 0;
     const shown = this.answer === 'shown';
     return this.frame(html`
-      <h2>${this.t('amplitude.title')}</h2>
+      <h2 part="title">${this.t('amplitude.title')}</h2>
       <div class="columns">
         ${this.#fieldsView()}
         <div class="headline">

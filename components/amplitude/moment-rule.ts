@@ -12,7 +12,7 @@ const HORIZON = 44;
 /** The disc against the horizon as it looks at the moment chosen, to scale for the height of eye. */
 function disc(centre: number, summary: string): TemplateResult {
   const y = HORIZON - centre * 2 * RADIUS;
-  return html`<svg viewBox="0 0 120 70" role="img" aria-label=${summary} class="moment">
+  return html`<svg part="picture" viewBox="0 0 120 70" role="img" aria-label=${summary} class="moment">
     <clipPath id="above"><rect x="0" y="0" width="120" height=${HORIZON}></rect></clipPath>
     <circle cx="60" cy=${y} r=${RADIUS} fill="none" stroke="var(--body)" stroke-width="1" stroke-dasharray="2 2"></circle>
     <circle cx="60" cy=${y} r=${RADIUS} fill="none" stroke="var(--body)" stroke-width="2" clip-path="url(#above)"></circle>

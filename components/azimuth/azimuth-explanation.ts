@@ -36,7 +36,7 @@ function rateText(host: LubberElement, { altitude, azimuthRate }: AzimuthSight):
 }
 
 function recordButton(host: LubberElement, onRecord: () => void): TemplateResult {
-  return html`<p class="row after no-print"><button type="button" @click=${onRecord}>${host.t('record')}</button></p>`;
+  return html`<p class="row after no-print"><button part="button" type="button" @click=${onRecord}>${host.t('record')}</button></p>`;
 }
 
 /** What stands below the answer of one bearing. */

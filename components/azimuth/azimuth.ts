@@ -46,7 +46,15 @@ export type { AzimuthMethod } from './placing.js';
  * @fires lubber-result - when what the user did led to an error: `inputs`, `result`
  * @fires lubber-record-request - when the user offers the result to a record book
  * @csspart frame - the whole widget
+ * @csspart title - the heading
  * @csspart field - one field with its label
+ * @csspart label - what a field is called
+ * @csspart input - what is typed or chosen into
+ * @csspart problem - what is wrong with a field
+ * @csspart button - what is pressed
+ * @csspart summary - the head of what opens
+ * @csspart table - a table
+ * @csspart picture - a drawing, to scale
  * @csspart answer - the error in one line
  * @csspart working - the steps of the working
  * @csspart doubt - the causes of doubt
@@ -54,6 +62,7 @@ export type { AzimuthMethod } from './placing.js';
  * @csspart bodies - the bodies fit for a bearing now
  * @csspart split - what the error is made of: variation, deviation, card
  * @csspart standing - the line that says what the answer is for
+ * @csspart caution - one of the cautions
  */
 export class LubberAzimuth extends LubberElement {
   static override styles: CSSResultGroup = [longTextStyles, sharedStyles, answerStyles, azimuthStyles];
@@ -271,7 +280,7 @@ export class LubberAzimuth extends LubberElement {
       ${fieldView(this, 'bearing', bearingField(gyro ? 'G' : 'C'), state.bearing, { label: this.t(gyro ? 'azimuth.bearing.gyro' : 'azimuth.bearing') })}
       ${headAndSplitView(this, gyro, state)}
       <details ?open=${this.#seriesText !== ''}>
-        <summary>${this.t('azimuth.series')}</summary>
+        <summary part="summary">${this.t('azimuth.series')}</summary>
         ${seriesField(this, this.series ?? '', this.#problems)}
       </details>
     </div>`;
@@ -311,7 +320,7 @@ export class LubberAzimuth extends LubberElement {
       ${!shown || this.#method === 'altitude' || this.isLocked('body')
         ? nothing
         : html`<details class="no-print" part="bodies">
-            <summary>${this.t('azimuth.now')}</summary>
+            <summary part="summary">${this.t('azimuth.now')}</summary>
             ${bodiesView(
               this,
               { latitude: valueOf(state.latitude), longitude: valueOf(state.longitude), instant: combinedInstant(state.date, state.time) },
@@ -323,7 +332,7 @@ export class LubberAzimuth extends LubberElement {
 
   protected override render(): TemplateResult {
     return this.frame(html`
-      <h2>${this.t('azimuth.title')}</h2>
+      <h2 part="title">${this.t('azimuth.title')}</h2>
       <div class="columns">
         ${this.#fieldsView()}
         <div class="headline">${this.#headline()}</div>

@@ -23,7 +23,7 @@ function whyText(host: LubberElement, { magnitude, azimuthRate, reasons }: Ranke
 
 function nameView(host: LubberElement, { body }: RankedBody, chosen: BodyName | null, take: (body: BodyName) => void): TemplateResult {
   if (host.isLocked('body')) return html`${bodyName(host, body)}`;
-  return html`<button
+  return html`<button part="button"
     type="button"
     class="plain"
     aria-label=${host.t('azimuth.now.take', { body: bodyName(host, body) })}
@@ -47,7 +47,7 @@ export function bodiesView(
   if (bodies.length === 0) return html`<p class="small soft">${host.t('azimuth.now.none')}</p>`;
   return html`<p class="small soft">${host.t('azimuth.now.sun', { altitude: formatAngle(sunAltitude, 1), light: host.t(`azimuth.light.${daylight(sunAltitude)}`) })}</p>
     <div class="scroll" role="group" aria-label=${host.t('azimuth.now')}>
-      <table class="bodies">
+      <table part="table" class="bodies">
         <thead>
           <tr>
             <th scope="col">${host.t('azimuth.now.body')}</th>

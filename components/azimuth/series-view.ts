@@ -17,7 +17,7 @@ export function seriesField(host: LubberElement, text: string, problems: readonl
   const said = problems.map((problem) => problemText(host, problem));
   return html`<div class="field" part="field">
     <label for="series">${host.t('azimuth.series.label')}${lockedMark(host, 'series')}</label>
-    <textarea
+    <textarea part="input"
       id="series"
       rows="5"
       spellcheck="false"
@@ -41,7 +41,7 @@ export function seriesTable(host: LubberElement, series: BearingSeries | NoSerie
   // Where there is little room, what was typed and what the picture shows is left out.
   const wide = host.width.picture === 'wide';
   return html`<div class="scroll" role="group" aria-label=${host.t('azimuth.series')}>
-      <table class="series">
+      <table part="table" class="series">
         <thead>
           <tr>
             <th scope="col">${host.t('azimuth.series.time')}</th>

@@ -29,13 +29,22 @@ import { threeCompassesView } from './three-compasses-view.js';
  * @element lubber-conversion
  * @fires lubber-result - when what the user did led to a conversion: `inputs`, `result`
  * @csspart frame - the whole widget
+ * @csspart title - the heading
  * @csspart field - one field with its label
+ * @csspart label - what a field is called
+ * @csspart input - what is typed or chosen into
+ * @csspart problem - what is wrong with a field
+ * @csspart button - what is pressed
+ * @csspart summary - the head of what opens
+ * @csspart table - a table
+ * @csspart picture - a drawing, to scale
  * @csspart answer - the direction asked for in one line
  * @csspart working - the steps of the working
  * @csspart cautions - what is odd about the result
  * @csspart look - one look at three compasses
  * @csspart split - what was laid on or taken off on the way
  * @csspart standing - the line that says what the answer is for
+ * @csspart caution - one of the cautions
  */
 export class LubberConversion extends LubberElement {
   static override styles: CSSResultGroup = [longTextStyles, sharedStyles, answerStyles, deviationTableStyles, conversionStyles];
@@ -199,7 +208,7 @@ export class LubberConversion extends LubberElement {
   protected override render(): TemplateResult {
     const state = this.#state;
     return this.frame(html`
-      <h2>${this.t('conversion.title')}</h2>
+      <h2 part="title">${this.t('conversion.title')}</h2>
       <div class="columns">
         <div class="fields">${fieldsView(this, state, this.#result?.values.true ?? null)}</div>
         <div class="headline">${headlineView(this, state, this.#input, this.#result)}</div>

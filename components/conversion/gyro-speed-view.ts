@@ -14,7 +14,7 @@ export function gyroSpeedView(host: LubberElement, speed: FieldState<number>, la
   const ready = knots !== undefined && place !== undefined && course !== null;
   const error = ready ? gyroSpeedError({ speed: knots, course, latitude: place }) : null;
   return html`<details class="part">
-    <summary>${host.t('conversion.gyroSpeed')}</summary>
+    <summary part="summary">${host.t('conversion.gyroSpeed')}</summary>
     <p class="hint">${host.t('conversion.gyroSpeed.what')}</p>
     <div class="pair">
       ${fieldView(host, 'speed', conversionFields.speed, speed, { label: host.t('conversion.speed') })}
@@ -24,7 +24,7 @@ export function gyroSpeedView(host: LubberElement, speed: FieldState<number>, la
     ${ready && error !== null
       ? html`<p class="row">
           <span>${host.t('conversion.gyroSpeed.found')} <bdi dir="ltr">${formatError(error)}</bdi></span>
-          <button type="button" ?disabled=${host.isLocked('gyroError')} @click=${() => host.change('gyroError', conversionFields.gyroError.write(error))}>${host.t('conversion.gyroSpeed.use')}</button>
+          <button part="button" type="button" ?disabled=${host.isLocked('gyroError')} @click=${() => host.change('gyroError', conversionFields.gyroError.write(error))}>${host.t('conversion.gyroSpeed.use')}</button>
         </p>`
       : nothing}
     ${!ready ? html`<p class="hint">${host.t('conversion.gyroSpeed.needs')}</p>` : nothing}

@@ -29,7 +29,7 @@ export function lookOf(states: LookStates): ThreeCompasses | null {
 function table(host: LubberElement, look: ThreeCompasses): TemplateResult {
   const rows = (['standard', 'steering'] as const).flatMap((name) => (look[name] ? [{ name, found: look[name] }] : []));
   return html`<p>${host.t('conversion.look.heads', { true: formatBearing(look.trueHead), magnetic: formatBearing(look.magneticHead) })}</p>
-    <table>
+    <table part="table">
       <thead>
         <tr>
           <th scope="col">${host.t('conversion.look.compass')}</th>
@@ -54,7 +54,7 @@ function table(host: LubberElement, look: ThreeCompasses): TemplateResult {
 export function threeCompassesView(host: LubberElement, states: LookStates): TemplateResult {
   const look = lookOf(states);
   return html`<details class="part" part="look">
-    <summary>${host.t('conversion.look')}</summary>
+    <summary part="summary">${host.t('conversion.look')}</summary>
     <p class="hint">${host.t('conversion.look.what')}</p>
     <div class="look">
       ${(['lookGyro', 'lookStandard', 'lookSteering'] as const).map((name) =>

@@ -47,7 +47,7 @@ export function cardEntry(host: LubberElement, states: EntryStates): TemplateRes
       ${fieldView(host, 'vertical', cardFields.vertical, states.read(cardFields.vertical, 'vertical'), { label: host.t('card.vertical') })}
     </div>
     <details>
-      <summary>${host.t('card.correctors')}</summary>
+      <summary part="summary">${host.t('card.correctors')}</summary>
       ${correctorsEntry(host, states.correctors)}
     </details>
     ${words('remarks')}`;

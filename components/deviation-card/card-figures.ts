@@ -5,7 +5,7 @@ import type { LubberElement } from '../shared/lubber-element.js';
 import type { CardRow } from './card-rows.js';
 
 function block(host: LubberElement, rows: readonly CardRow[], name: string): TemplateResult {
-  return html`<table class="figures">
+  return html`<table part="table" class="figures">
     <caption class="spoken">${name}</caption>
     <thead>
       <tr>

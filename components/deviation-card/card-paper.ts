@@ -44,7 +44,7 @@ function coefficientsText({ card }: CardResult): string {
 }
 
 function correctorsView(host: LubberElement, correctors: Correctors): TemplateResult {
-  return html`<table class="correctors">
+  return html`<table part="table" class="correctors">
     <thead>
       <tr>
         <th scope="col">${host.t('card.correctors')}</th>

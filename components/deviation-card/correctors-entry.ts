@@ -12,7 +12,7 @@ export function correctorsEntry(host: LubberElement, correctors: Correctors): Te
   const set = (name: CorrectorName, part: keyof CorrectorState, value: string): void =>
     host.change('correctors', JSON.stringify({ ...correctors, [name]: { ...correctors[name], [part]: value } }));
   const words = (name: CorrectorName, part: 'what' | 'distance'): TemplateResult => html`<td>
-    <input
+    <input part="input"
       type="text"
       autocomplete="off"
       aria-label="${host.t(`card.corrector.${name}`)}, ${host.t(`card.corrector.${part}`)}"
@@ -23,13 +23,13 @@ export function correctorsEntry(host: LubberElement, correctors: Correctors): Te
   </td>`;
   return html`<div class="correctors-entry">
     ${correctorNames.map(
-      (name) => html`<table>
+      (name) => html`<table part="table">
         <caption>${host.t(`card.corrector.${name}`)}</caption>
         <tbody>
           <tr>
             ${words(name, 'what')}
             <td>
-              <select aria-label="${host.t(`card.corrector.${name}`)}, ${host.t('card.corrector.end')}" ?disabled=${locked} @change=${(event: Event) => set(name, 'end', (event.target as HTMLSelectElement).value)}>
+              <select part="input" aria-label="${host.t(`card.corrector.${name}`)}, ${host.t('card.corrector.end')}" ?disabled=${locked} @change=${(event: Event) => set(name, 'end', (event.target as HTMLSelectElement).value)}>
                 <option value="" .selected=${live(correctors[name].end === '')}>–</option>
                 ${correctorEnds[name].map((end) => html`<option value=${end} .selected=${live(end === correctors[name].end)}>${host.t(`card.end.${end}`)}</option>`)}
               </select>

@@ -33,9 +33,18 @@ import type { Correctors } from './correctors.js';
  * @element lubber-deviation-card
  * @fires lubber-result - when what the user did led to a card: `inputs`, `result`
  * @csspart frame - the whole widget
+ * @csspart title - the heading
  * @csspart field - one field with its label
+ * @csspart label - what a field is called
+ * @csspart input - what is typed or chosen into
+ * @csspart problem - what is wrong with a field
+ * @csspart button - what is pressed
+ * @csspart summary - the head of what opens
+ * @csspart table - a table
+ * @csspart picture - a drawing, to scale
  * @csspart paper - the card as it is printed
  * @csspart cautions - what is odd about the card
+ * @csspart caution - one of the cautions
  */
 export class LubberDeviationCard extends LubberElement {
   static override styles: CSSResultGroup = [longTextStyles, sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, cardStyles];
@@ -181,11 +190,11 @@ export class LubberDeviationCard extends LubberElement {
     const headline = html`<div class="headline">
       ${cardProblemView(this, this.#given)}
       ${content
-        ? html`<p class="row no-print"><button type="button" class="main" @click=${() => print()}>${this.t('print')}</button></p>`
+        ? html`<p class="row no-print"><button part="button" type="button" class="main" @click=${() => print()}>${this.t('print')}</button></p>`
         : html`<p class="waiting">${this.t('card.none')}</p>`}
     </div>`;
     return this.frame(html`
-      <h2>${this.t('card.title')}</h2>
+      <h2 part="title">${this.t('card.title')}</h2>
       <div class="columns">
         ${inReadingOrder(this, html`<div class="fields">${cardEntry(this, states)}</div>`, headline, this.width.narrow || this.width.close)}
         <div class="explanation">${content ? cardPaper(this, content, this.#format) : nothing}</div>

@@ -10,7 +10,7 @@ const shown = (deviation: number | null): string => (deviation === null ? '–' 
 
 /** The curves in figures, every 15°: the first with the magnetic heading, the rest beside it. */
 export function curveTable(host: LubberElement, { curves }: CurveState): TemplateResult {
-  return html`<table class="figures">
+  return html`<table part="table" class="figures">
     <caption class="spoken">${host.t('curve.table')}</caption>
     <thead>
       <tr>

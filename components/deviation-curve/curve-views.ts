@@ -66,7 +66,7 @@ export function diagramView(host: LubberElement, { curves, result }: CurveState,
       ? host.t('curve.diagram')
       : host.t('curve.diagram.summary', { compass: formatBearing(heading, 0), deviation: formatError(deviation), magnetic: formatBearing(magnetic) });
   return html`<details part="diagram">
-    <summary>${host.t('curve.diagram')}</summary>
+    <summary part="summary">${host.t('curve.diagram')}</summary>
     <p class="hint">${host.t('curve.diagram.how')}</p>
     ${diagonalDiagram(first.curve, Math.abs(result.check.largest.deviation), heading, host.width.picture === 'narrow', summary)}
   </details>`;

@@ -43,11 +43,20 @@ const light = new Set<PropertyKey>(['heading', 'tableShown', 'announcement', 'se
  * @element lubber-deviation-curve
  * @fires lubber-result - when what the user did led to a curve: `inputs`, `result`
  * @csspart frame - the whole widget
+ * @csspart title - the heading
  * @csspart field - one field with its label
+ * @csspart label - what a field is called
+ * @csspart input - what is typed or chosen into
+ * @csspart problem - what is wrong with a field
+ * @csspart button - what is pressed
+ * @csspart summary - the head of what opens
+ * @csspart table - a table
+ * @csspart picture - a drawing, to scale
  * @csspart answer - the largest deviation in one line
  * @csspart diagram - the diagram for conversion by hand
  * @csspart cautions - what is odd about the curve
  * @csspart standing - the line that says what the answer is for
+ * @csspart caution - one of the cautions
  */
 export class LubberDeviationCurve extends LubberElement {
   static override styles: CSSResultGroup = [longTextStyles, sliderStyles, sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, chartStyles, curveStyles];
@@ -165,7 +174,7 @@ export class LubberDeviationCurve extends LubberElement {
     const heading = this.#heading;
     return html`${pictureView(this, state, heading, this.#chart.ready, this.#onPointer)}
       <div class="slider no-print">
-        <input
+        <input part="input"
           id="cursor"
           type="range"
           min="0"
@@ -180,10 +189,10 @@ export class LubberDeviationCurve extends LubberElement {
       </div>
       ${readoutView(this, state, heading)}
       <p class="row no-print">
-        <button type="button" aria-expanded=${this.tableShown ? 'true' : 'false'} @click=${() => (this.tableShown = !this.tableShown)}>
+        <button part="button" type="button" aria-expanded=${this.tableShown ? 'true' : 'false'} @click=${() => (this.tableShown = !this.tableShown)}>
           ${this.t(this.tableShown ? 'curve.table.hide' : 'curve.table.show')}
         </button>
-        <button type="button" @click=${() => print()}>${this.t('print')}</button>
+        <button part="button" type="button" @click=${() => print()}>${this.t('print')}</button>
       </p>
       <div class="scroll ${this.tableShown ? '' : 'folded'}" role="group" aria-label=${this.t('curve.table')}>${curveTable(this, state)}</div>
       ${diagramView(this, state, heading)} ${footView(this, state)}`;
@@ -192,7 +201,7 @@ export class LubberDeviationCurve extends LubberElement {
   protected override render(): TemplateResult {
     const state = this.answer === 'shown' ? this.#state : null;
     return this.frame(html`
-      <h2>${this.t('curve.title')}</h2>
+      <h2 part="title">${this.t('curve.title')}</h2>
       <div class="columns">
         ${this.#fieldsView()}
         <div class="headline">${problemsView(this, this.#input)} ${state ? answerView(this, state) : nothing} ${this.#state ? nothing : html`${tooFewView(this, this.#input)} ${this.#howView()}`}</div>

@@ -29,9 +29,9 @@ export interface Desk {
 function openButtons(host: LubberElement, { state, onCheck, onHint, onShow }: Desk): TemplateResult {
   const disabled = host.isDisabled;
   return html`<div class="row no-print">
-    <button type="button" class="main" id="check" ?disabled=${disabled} @click=${onCheck}>${host.t('drill.check')}</button>
-    ${state.hinted ? nothing : html`<button type="button" ?disabled=${disabled} @click=${onHint}>${host.t('drill.hint')}</button>`}
-    ${host.answer === 'hidden' ? nothing : html`<button type="button" class="plain" ?disabled=${disabled} @click=${onShow}>${host.t('drill.show')}</button>`}
+    <button part="button" type="button" class="main" id="check" ?disabled=${disabled} @click=${onCheck}>${host.t('drill.check')}</button>
+    ${state.hinted ? nothing : html`<button part="button" type="button" ?disabled=${disabled} @click=${onHint}>${host.t('drill.hint')}</button>`}
+    ${host.answer === 'hidden' ? nothing : html`<button part="button" type="button" class="plain" ?disabled=${disabled} @click=${onShow}>${host.t('drill.show')}</button>`}
   </div>`;
 }
 

@@ -33,10 +33,17 @@ const USUAL = { passMark: 0.8, attempts: 2, count: 5, level: 1 };
  * @element lubber-drill
  * @fires lubber-score - after each answer marked or shown: `scaled`, `passed`, `complete`, `seconds`, `answers`
  * @csspart frame - the whole widget
+ * @csspart title - the heading
+ * @csspart field - one field with its label
+ * @csspart label - what a field is called
+ * @csspart input - what is typed or chosen into
+ * @csspart problem - what is wrong with a field
+ * @csspart button - what is pressed
+ * @csspart summary - the head of what opens
+ * @csspart table - a table
  * @csspart progress - the exercises of the set by number
  * @csspart task - what is to be done
  * @csspart givens - what is told
- * @csspart field - one field with its label
  * @csspart verdict - what is said of one answer
  * @csspart outcome - a closed exercise, line by line
  * @csspart answer - the score of the set
@@ -263,15 +270,15 @@ export class LubberDrill extends LubberElement {
 
   #againButton(main: boolean): TemplateResult {
     return this.seed
-      ? html`<button type="button" class=${main ? 'main' : ''} id="onward" @click=${() => this.#restart()}>${this.t('drill.again')}</button>`
-      : html`<button type="button" class=${main ? 'main' : ''} id="onward" @click=${() => this.#draw()}>${this.t('drill.new')}</button>`;
+      ? html`<button part="button" type="button" class=${main ? 'main' : ''} id="onward" @click=${() => this.#restart()}>${this.t('drill.again')}</button>`
+      : html`<button part="button" type="button" class=${main ? 'main' : ''} id="onward" @click=${() => this.#draw()}>${this.t('drill.new')}</button>`;
   }
 
   /** From a closed exercise to the next open one, to the summary, or to other exercises. */
   #onward(drill: DrillState): TemplateResult {
     if (drill.count === 1) return this.#againButton(false);
     const next = nextOpen(drill.exercises.map((each) => isDone(each, this.#attempts)), drill.at);
-    return html`<button type="button" class="main" id="onward" @click=${() => this.#go(next ?? drill.count)}>
+    return html`<button part="button" type="button" class="main" id="onward" @click=${() => this.#go(next ?? drill.count)}>
       ${this.t(next === null ? 'drill.finish' : 'drill.next')}
     </button>`;
   }
@@ -282,7 +289,7 @@ export class LubberDrill extends LubberElement {
     const score = drillScore(exercises, drill, this.#passMark, attempts);
     const at = { number: drill.at + 1, count: drill.count, level: drill.level };
     return html`${this.#isFree ? setupView(this, this.chosen.kind, this.chosen.level, () => this.#draw()) : nothing}
-      <h2 id="title" tabindex="-1">
+      <h2 part="title" id="title" tabindex="-1">
         ${now ? this.t(`drill.kind.${now.exercise.kind}`) : this.t('drill.sheet')}
         ${now ? html`<span class="at">${this.t(drill.count > 1 ? 'drill.at' : 'drill.at.one', at)}</span>` : nothing}
       </h2>
@@ -303,9 +310,9 @@ export class LubberDrill extends LubberElement {
 
   #footView(): TemplateResult {
     const way = (view: LubberDrill['view'], key: string): TemplateResult | typeof nothing =>
-      this.view === view ? nothing : html`<button type="button" class="plain" @click=${() => (this.view = view)}>${this.t(key)}</button>`;
+      this.view === view ? nothing : html`<button part="button" type="button" class="plain" @click=${() => (this.view = view)}>${this.t(key)}</button>`;
     return html`<div class="row foot no-print">
-      ${this.view === 'exercise' ? nothing : html`<button type="button" class="main" @click=${() => globalThis.print()}>${this.t('print')}</button>`}
+      ${this.view === 'exercise' ? nothing : html`<button part="button" type="button" class="main" @click=${() => globalThis.print()}>${this.t('print')}</button>`}
       ${way('exercise', 'drill.sheet.back')} ${way('sheet', 'drill.sheet.open')} ${this.answer === 'hidden' ? nothing : way('key', 'drill.sheet.key')}
     </div>`;
   }

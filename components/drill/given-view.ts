@@ -48,7 +48,7 @@ type TableValue = Extract<GivenValue, { is: 'table' }>;
 function tableView(host: LubberElement, code: string, { columns, rows }: TableValue, folds: number): TemplateResult {
   const blocks = columns.length === 2 && rows.length > 8 ? folds : 1;
   return html`<div class="scroll" role="group" aria-label=${host.t(`drill.given.${code}`)}>
-    <table class="given-table">
+    <table part="table" class="given-table">
       <caption>${host.t(`drill.given.${code}`)}</caption>
       <thead>
         <tr>

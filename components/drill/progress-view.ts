@@ -20,7 +20,7 @@ export function progressView(host: LubberElement, state: DrillState, attempts: n
     ${state.exercises.map((each, index) => {
       const how = standing(each, attempts);
       return html`<li>
-        <button
+        <button part="button"
           type="button"
           class="${how} ${index === state.at ? 'here' : ''}"
           aria-current=${index === state.at ? 'step' : 'false'}

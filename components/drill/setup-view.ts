@@ -19,6 +19,6 @@ export function setupView(host: LubberElement, kind: string, level: number, draw
       String(level),
       levels.map((value) => ({ value: String(value), label: host.t(`drill.level.${value}`) })),
     )}
-    <button type="button" ?disabled=${host.isDisabled} @click=${draw}>${host.t('drill.new')}</button>
+    <button part="button" type="button" ?disabled=${host.isDisabled} @click=${draw}>${host.t('drill.new')}</button>
   </div>`;
 }

@@ -17,7 +17,7 @@ export function summaryView(
   const told = score.complete ? (score.passed ? 'drill.passed' : 'drill.failed') : 'drill.unfinished';
   return html`<p class="answer" part="answer" tabindex="-1" id="summary"><bdi dir="ltr">${percent(score.scaled)}</bdi></p>
     <p>${host.t(told, { mark: percent(passMark) })}</p>
-    <table class="summary">
+    <table part="table" class="summary">
       <thead>
         <tr>
           <th scope="col">${host.t('drill.number.short')}</th>

@@ -18,7 +18,7 @@ export function dateView(host: LubberElement, state: FieldState<CivilDate>): Tem
     ${fieldView(host, 'date', dateField, state, { label: host.t('sight.date'), echo: '' })}
     <label class="years">
       ${host.t('field-map.year')} ${from}–${until}
-      <input
+      <input part="input"
         type="range"
         id="year"
         min=${from}

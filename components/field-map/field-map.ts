@@ -50,12 +50,19 @@ export interface FieldMapResult extends MapPlace {
  * @element lubber-field-map
  * @fires lubber-result - when the user picked a place or changed the date of one: `inputs`, `result`
  * @csspart frame - the whole widget
+ * @csspart title - the heading
  * @csspart field - one field with its label
+ * @csspart label - what a field is called
+ * @csspart input - what is typed or chosen into
+ * @csspart problem - what is wrong with a field
+ * @csspart button - what is pressed
+ * @csspart summary - the head of what opens
+ * @csspart table - the map in figures
  * @csspart map - the map
  * @csspart answer - the variation at the place picked
  * @csspart elements - the table of the elements at the place picked
- * @csspart table - the map in figures
  * @csspart cautions - what is odd about the answer
+ * @csspart caution - one of the cautions
  */
 export class LubberFieldMap extends LubberElement {
   static override styles: CSSResultGroup = [sliderStyles, sharedStyles, answerStyles, earthFieldStyles, fieldMapStyles];
@@ -220,7 +227,7 @@ export class LubberFieldMap extends LubberElement {
     const drawing = instant && !outside ? this.#sheet.drawing(lines, instant, layout, ground.figures) : null;
     const summary = drawing && instant ? mapSummary(this, lines, formatDate(instant), drawing) : '';
     return this.frame(html`
-      <h2>${this.t('field-map.title')}</h2>
+      <h2 part="title">${this.t('field-map.title')}</h2>
       ${this.#controlsView()} ${outside ? outsideModelsView(this, outside, undefined) : nothing}
       <div
         class="sheet"

@@ -31,9 +31,9 @@ export function mapTable(host: LubberElement, lines: MapLines, view: MapViewName
     return values[row * grid.longitudes.length + Math.round((longitude + 180) / grid.step)] ?? 0;
   };
   return html`<details part="table">
-    <summary>${host.t('field-map.table')}</summary>
+    <summary part="summary">${host.t('field-map.table')}</summary>
     <div class="scroll" role="group" aria-label=${host.t('field-map.table')}>
-      <table class="world">
+      <table part="table" class="world">
         <caption class="small soft">${host.t(`field-map.table.${lines}`)}</caption>
         <thead>
           <tr>

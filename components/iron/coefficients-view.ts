@@ -18,7 +18,7 @@ function shares({ largest }: ShipAtPlace, name: (typeof names)[number]): readonl
 /** The five coefficients, exact and approximate, with what is permanent and what induced in them. */
 export function coefficientsView(host: LubberElement, at: ShipAtPlace): TemplateResult {
   return html`<div class="scroll" role="group" aria-label=${host.t('iron.coefficients')}>
-      <table class="coefficients">
+      <table part="table" class="coefficients">
         <thead>
           <tr>
             <td></td>
@@ -54,7 +54,7 @@ export function coefficientsView(host: LubberElement, at: ShipAtPlace): Template
 
 /** The coefficients of two states of the ship side by side, degrees. */
 export function compareView(host: LubberElement, before: ShipAtPlace, after: ShipAtPlace, titles: readonly [string, string]): TemplateResult {
-  return html`<table>
+  return html`<table part="table">
     <thead>
       <tr>
         <td></td>

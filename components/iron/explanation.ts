@@ -71,7 +71,7 @@ export function explanationView(bench: BenchElement, view: ViewName, question: B
       ${view === 'iron'
         ? nothing
         : html`<details>
-            <summary>${bench.t('iron.coefficients')}</summary>
+            <summary part="summary">${bench.t('iron.coefficients')}</summary>
             ${coefficientsView(bench, result)}
           </details>`}
       ${forceView(bench, result)} ${curveTable(bench, result)} ${benchWorking(bench, result)} ${stateLink(bench)}

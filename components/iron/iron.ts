@@ -45,13 +45,22 @@ const always = ['heading', 'heel', ...ironParameterNames] as const;
  * @element lubber-iron
  * @fires lubber-result - when the user changed something and there is a curve: `inputs` (the state), `result`
  * @csspart frame - the whole widget
+ * @csspart title - the heading
  * @csspart field - one field with its label
+ * @csspart label - what a field is called
+ * @csspart input - what is typed or chosen into
+ * @csspart problem - what is wrong with a field
+ * @csspart button - what is pressed
+ * @csspart summary - the head of what opens
+ * @csspart table - a table
+ * @csspart picture - a drawing, to scale
  * @csspart answer - the deviation on the heading
  * @csspart split - the coefficients
  * @csspart force - the directive force
  * @csspart working - the steps of the working
  * @csspart cautions - what is odd about the result
  * @csspart standing - the line that says what the answer is for
+ * @csspart caution - one of the cautions
  */
 export class LubberIron extends BenchElement {
   static override styles: CSSResultGroup = [sliderStyles, tickStyles, sharedStyles, answerStyles, ironStyles];
@@ -180,7 +189,7 @@ export class LubberIron extends BenchElement {
       </div>`;
     return this.frame(html`
       <div class="top">
-        <h2>${this.t('iron.title')}</h2>
+        <h2 part="title">${this.t('iron.title')}</h2>
         <div class="no-print">${this.#presets()}</div>
       </div>
       ${tabsView(this, view)}

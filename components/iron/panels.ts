@@ -30,7 +30,7 @@ export function slipPanel(bench: BenchElement): TemplateResult {
     ${placeView(bench, 'slip', bench.t('iron.place.slip'))} ${dateView(bench, ['slip'])}
     ${sliderView(bench, 'slipHeading', { label: bench.t('iron.slip.heading'), unit: 'M' })}
     ${sliderView(bench, 'slipStrength', { label: bench.t('iron.slip.strength'), unit: '%' })}
-    <p class="row"><button type="button" class="main" ?disabled=${bench.slipUnknown} @click=${() => bench.build()}>${bench.t('iron.slip.build')}</button></p>`;
+    <p class="row"><button part="button" type="button" class="main" ?disabled=${bench.slipUnknown} @click=${() => bench.build()}>${bench.t('iron.slip.build')}</button></p>`;
 }
 
 /** The iron by what it does to the curve, the first group open. */
@@ -51,7 +51,7 @@ export function ironPanel(bench: BenchElement, polarity: PolarityOfShip | null):
     });
   return html`${groups.map(
     ({ key, names }, index) => html`<details ?open=${index === 0}>
-      <summary>${bench.t(`iron.group.${key}`)}</summary>
+      <summary part="summary">${bench.t(`iron.group.${key}`)}</summary>
       ${names.map(slider)}
     </details>`,
   )}`;
@@ -71,28 +71,28 @@ export function correctorPanel(bench: BenchElement): TemplateResult {
   const slider = (name: string, unit: string): TemplateResult => sliderView(bench, name, { label: bench.t(`iron.${name}`), unit });
   return html`<p class="small soft">${bench.t('iron.correctors.lead')}</p>
     <details open>
-      <summary>${bench.t('iron.correctors.magnets')}</summary>
+      <summary part="summary">${bench.t('iron.correctors.magnets')}</summary>
       ${slider('foreAftForce', 'µT')} ${either(bench, 'foreAftRed', 'iron.redEnd')}
       ${slider('athwartForce', 'µT')} ${either(bench, 'athwartRed', 'iron.redEnd')}
     </details>
     <details>
-      <summary>${bench.t('iron.correctors.spheres')}</summary>
+      <summary part="summary">${bench.t('iron.correctors.spheres')}</summary>
       ${slider('sphereDiameter', 'cm')} ${slider('sphereDistance', 'cm')} ${slider('sphereBearing', '°')}
     </details>
     <details>
-      <summary>${bench.t('iron.correctors.flinders')}</summary>
+      <summary part="summary">${bench.t('iron.correctors.flinders')}</summary>
       ${slider('flindersStrength', '')} ${either(bench, 'flindersPlace', 'iron.flinders.place')}
     </details>
     <details>
-      <summary>${bench.t('iron.correctors.heeling')}</summary>
+      <summary part="summary">${bench.t('iron.correctors.heeling')}</summary>
       ${slider('heelingForce', 'µT')} ${either(bench, 'heelingRed', 'iron.redEnd')}
     </details>
-    <p class="row"><button type="button" @click=${() => bench.removeCorrectors()}>${bench.t('iron.correctors.remove')}</button></p>`;
+    <p class="row"><button part="button" type="button" @click=${() => bench.removeCorrectors()}>${bench.t('iron.correctors.remove')}</button></p>`;
 }
 
 export function voyagePanel(bench: BenchElement): TemplateResult {
   return html`${placeView(bench, 'there', bench.t('iron.place.there'))} ${dateView(bench, ['there'])}
-    <p class="row"><button type="button" class="main" @click=${() => bench.sail()}>${bench.t('iron.voyage.sail')}</button></p>
+    <p class="row"><button part="button" type="button" class="main" @click=${() => bench.sail()}>${bench.t('iron.voyage.sail')}</button></p>
     <p class="small soft">${bench.t('iron.voyage.lead')}</p>
     ${(['here', 'there'] as const).map((place) => html`<h3>${placeTitle(bench, place)}</h3>${fieldAt(bench, place)}`)}`;
 }

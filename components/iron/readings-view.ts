@@ -16,8 +16,8 @@ const EVERY = 15;
 export function curveTable(host: LubberElement, { curve, field }: BenchResult): TemplateResult {
   const rows = curve.filter(({ magneticHeading }) => magneticHeading % EVERY === 0);
   return html`<details>
-    <summary>${host.t('iron.table')}</summary>
-    <div class="scroll" role="group" aria-label=${host.t('iron.table')}><table>
+    <summary part="summary">${host.t('iron.table')}</summary>
+    <div class="scroll" role="group" aria-label=${host.t('iron.table')}><table part="table">
       <thead>
         <tr>
           ${['magnetic', 'compass', 'deviation', 'force'].map((column) => html`<th scope="col" class="figure">${host.t(`iron.table.${column}`)}</th>`)}
@@ -41,7 +41,7 @@ export function curveTable(host: LubberElement, { curve, field }: BenchResult): 
 export function forceView(host: LubberElement, result: BenchResult): TemplateResult {
   const { behaviour } = result.needle;
   return html`<details ?open=${behaviour !== 'directs'} part="force">
-    <summary>${host.t('iron.directive')}</summary>
+    <summary part="summary">${host.t('iron.directive')}</summary>
     <div class="two">
       <figure>
         ${forcePicture(host, result)}

@@ -12,7 +12,7 @@ const orNone = (value: number | null, text: (value: number) => string): string =
 function found(host: LubberElement, { separated }: Separation): TemplateResult {
   const rods: readonly ('P' | 'c' | 'Q' | 'f')[] = ['P', 'c', 'Q', 'f'];
   const text = (name: string, value: number | null): string => orNone(value, name === 'P' || name === 'Q' ? microtesla2 : signedNumber);
-  return html`<div class="scroll" role="group" aria-label=${host.t('iron.separate.found')}><table>
+  return html`<div class="scroll" role="group" aria-label=${host.t('iron.separate.found')}><table part="table">
     <thead>
       <tr>
         <td></td>
@@ -49,7 +49,7 @@ export function separationView(host: LubberElement, separation: Separation): Tem
       ? html`<p class="small soft">
             ${host.t('iron.separate.exact', { B: largest(predicted.exact.B), C: largest(predicted.exact.C) })}
           </p>
-          <div class="scroll" role="group" aria-label=${host.t('iron.separate.predicted')}><table class="prediction">
+          <div class="scroll" role="group" aria-label=${host.t('iron.separate.predicted')}><table part="table" class="prediction">
             <thead>
               <tr>
                 ${['heading', 'predicted', 'ship'].map((column) => html`<th scope="col" class="figure">${host.t(`iron.separate.column.${column}`)}</th>`)}

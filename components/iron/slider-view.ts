@@ -26,7 +26,7 @@ export function sliderView(bench: BenchElement, name: string, { label, unit = ''
     ${picture ?? nothing}
     <div>
       ${fieldView(bench, name, field, state, { label, echo: unit })}
-      <input
+      <input part="input"
         type="range"
         min=${least}
         max=${most}

@@ -16,12 +16,12 @@ export function stateLink(bench: BenchElement): TemplateResult {
     }
   };
   return html`<details class="no-print">
-    <summary>${bench.t('iron.link')}</summary>
+    <summary part="summary">${bench.t('iron.link')}</summary>
     <p class="small soft">${bench.t('iron.link.lead')}</p>
     <div class="field">
       <label for="state-text">${bench.t('iron.link.text')}</label>
-      <div class="entry"><input id="state-text" type="text" readonly .value=${bench.stateText} /></div>
+      <div class="entry"><input part="input" id="state-text" type="text" readonly .value=${bench.stateText} /></div>
     </div>
-    <p class="row"><button type="button" @click=${copy}>${bench.t('iron.link.copy')}</button></p>
+    <p class="row"><button part="button" type="button" @click=${copy}>${bench.t('iron.link.copy')}</button></p>
   </details>`;
 }

@@ -31,7 +31,7 @@ export function tabsView(bench: BenchElement, chosen: ViewName): TemplateResult 
   };
   return html`<div class="tabs no-print" role="tablist" aria-label=${bench.t('iron.views')}>
     ${views.map(
-      (view, index) => html`<button
+      (view, index) => html`<button part="button"
         type="button"
         role="tab"
         id="tab-${view}"

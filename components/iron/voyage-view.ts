@@ -66,7 +66,7 @@ export function voyageView(host: LubberElement, here: ShipAtPlace, there: ShipAt
   </tbody>`;
   return html`<p>${host.t(`iron.voyage.B.${fateOfB(here, there)}`)}</p>
     <div class="scroll" role="group" aria-label=${host.t('iron.voyage.table')}>
-      <table class="voyage">
+      <table part="table" class="voyage">
         <thead>
           <tr>
             <td></td>

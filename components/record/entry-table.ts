@@ -70,7 +70,7 @@ function details(host: LubberElement, entry: RecordEntry, columns: number, state
       </dl>
       ${state.struck.has(entry.number)
         ? nothing
-        : html`<p class="no-print"><button type="button" @click=${() => state.correct(entry)}>${host.t('record.correct', { number: entry.number })}</button></p>`}
+        : html`<p class="no-print"><button part="button" type="button" @click=${() => state.correct(entry)}>${host.t('record.correct', { number: entry.number })}</button></p>`}
     </td>
   </tr>`;
 }
@@ -82,7 +82,7 @@ function row(host: LubberElement, entry: RecordEntry, before: RecordEntry | null
   return html`<tr class=${struckBy === undefined ? '' : 'struck'}>
       <td class="open figure">
         ${state.live
-          ? html`<button
+          ? html`<button part="button"
               type="button"
               class="plain open"
               aria-expanded=${shown ? 'true' : 'false'}
@@ -114,7 +114,7 @@ export function entryTable(
   const columns = columnsFor(state.compass).filter(({ narrow }) => narrow || !state.narrow);
   const head = (key: string, figure = false, spare = false): TemplateResult => html`<th scope="col" class="${figure ? 'figure' : ''} ${spare ? 'spare' : ''}">${host.t(`record.column.${key}`)}</th>`;
   return html`<div class="scroll" role="group" aria-label=${host.t('record.table')}>
-    <table class="book">
+    <table part="table" class="book">
       <thead>
         <tr>
           ${head('number', true)} ${head('instant')} ${state.narrow ? nothing : head('target')}

@@ -67,7 +67,7 @@ export function formView(
     </div>
     ${more.preview ? html`<p class="small">${host.t('record.preview')} ${more.preview}</p>` : nothing}
     <p class="row">
-      <button type="button" class="main" @click=${more.onSave}>${host.t('record.save')}</button>
-      ${choices.corrects > 0 ? html`<button type="button" @click=${more.onCancel}>${host.t('record.cancel')}</button>` : nothing}
+      <button part="button" type="button" class="main" @click=${more.onSave}>${host.t('record.save')}</button>
+      ${choices.corrects > 0 ? html`<button part="button" type="button" @click=${more.onCancel}>${host.t('record.cancel')}</button>` : nothing}
     </p>`;
 }

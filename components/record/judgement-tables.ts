@@ -16,7 +16,7 @@ function table({ caption, head, rows }: Table): TemplateResult {
   const cell = (text: string, place: number): TemplateResult =>
     place === 0 ? html`<th scope="row" class="nowrap"><bdi dir="ltr">${text}</bdi></th>` : html`<td class="figure"><bdi dir="ltr">${text}</bdi></td>`;
   return html`<div class="scroll" role="group" aria-label=${caption}>
-    <table>
+    <table part="table">
       <caption class="spoken">${caption}</caption>
       <thead><tr>${head.map((text, place) => html`<th scope="col" class=${place === 0 ? '' : 'figure'}>${text}</th>`)}</tr></thead>
       <tbody>${rows.map((row) => html`<tr>${row.map(cell)}</tr>`)}</tbody>
@@ -30,7 +30,7 @@ const orDash = (value: number | null): string => (value === null ? '–' : forma
 export function judgementTables(host: LubberElement, judgement: RecordJudgement): TemplateResult {
   const byNumber = new Map(judgement.comparisons.map((comparison) => [comparison.observed.number, comparison]));
   return html`<details class="no-print">
-    <summary>${host.t('record.numbers')}</summary>
+    <summary part="summary">${host.t('record.numbers')}</summary>
     ${table({
       caption: host.t('record.chart.heading'),
       head: ['sector', 'count', 'mean'].map((key) => host.t(`record.numbers.${key}`)),

@@ -38,6 +38,6 @@ export function judgementView(host: LubberElement, judgement: RecordJudgement, c
       : html`<p class="soft small">${sinceText(host, judgement)} ${comparisons.length === 0 ? host.t('record.judged.nocard') : nothing}</p>
           <div class="charts">${headingChart(host, judgement, curve, width)} ${timeChart(host, judgement, width)}</div>
           ${judgementTables(host, judgement)} ${coefficientTable(host, judgement)}
-          <p class="no-print"><button type="button" @click=${onSwing}>${host.t('record.swing')}</button></p>
+          <p class="no-print"><button part="button" type="button" @click=${onSwing}>${host.t('record.swing')}</button></p>
           <p class="hint no-print">${host.t('record.swing.hint')}</p>`}`;
 }

@@ -51,7 +51,7 @@ export function headingChart(host: LubberElement, judgement: RecordJudgement, cu
   });
   return html`<figure>
     <h4>${host.t('record.chart.heading')}</h4>
-    <svg viewBox="0 0 ${width} ${HEIGHT}" role="img" aria-label=${text}>
+    <svg part="picture" viewBox="0 0 ${width} ${HEIGHT}" role="img" aria-label=${text}>
       ${grid(y, width)}
       ${[0, 90, 180, 270, 360].map((heading) => svg`<text class="soft" x=${x(heading)} y=${HEIGHT - 6} text-anchor=${heading === 0 ? 'start' : heading === 360 ? 'end' : 'middle'}>${String(heading % 360).padStart(3, '0')}°</text>`)}
       ${curve ? cardLine(curve, x, y) : nothing}
@@ -82,7 +82,7 @@ export function timeChart(host: LubberElement, judgement: RecordJudgement, width
   const line = points.length === judgement.comparisons.length ? (judgement.trend?.line ?? null) : null;
   return html`<figure>
     <h4>${host.t('record.chart.time')}</h4>
-    <svg viewBox="0 0 ${width} ${HEIGHT}" role="img" aria-label=${timeText(host, judgement)}>
+    <svg part="picture" viewBox="0 0 ${width} ${HEIGHT}" role="img" aria-label=${timeText(host, judgement)}>
       ${grid(y, width)}
       <text class="soft" x=${LEFT + 4} y=${HEIGHT - 6}>${day(first)}</text>
       <text class="soft" x=${width - 4} y=${HEIGHT - 6} text-anchor="end">${day(last)}</text>

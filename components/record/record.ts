@@ -49,10 +49,18 @@ const NAME_PATIENCE = 800;
  * @element lubber-record
  * @fires lubber-result - when the user entered something (`result.kind` is `entry`) or made a swing (`swing`, with `observations`)
  * @csspart frame - the whole widget
+ * @csspart title - the heading
+ * @csspart field - one field with its label
+ * @csspart label - what a field is called
+ * @csspart input - what is typed or chosen into
+ * @csspart problem - what is wrong with a field
+ * @csspart button - what is pressed
+ * @csspart summary - the head of what opens
+ * @csspart table - a table
+ * @csspart picture - a drawing, to scale
  * @csspart status - how many entries are kept and exported
  * @csspart advice - what the book advises
  * @csspart transfer - export, import, print
- * @csspart field - one field with its label
  * @csspart standing - the line that says what the answer is for
  */
 export class LubberRecord extends RecordFormElement {
@@ -358,18 +366,18 @@ export class LubberRecord extends RecordFormElement {
 
   protected override render(): TemplateResult {
     const book = this.#book;
-    if (!book) return this.frame(html`<h2>${this.t('record.title')}</h2>`);
+    if (!book) return this.frame(html`<h2 part="title">${this.t('record.title')}</h2>`);
     const open = book.state !== 'opening' && book.state !== 'blocked';
     const judged = this.#judgement();
     const correcting = this.corrected ? this.t('record.correcting', { number: this.corrected.number }) : this.t('record.new');
     return this.frame(html`
-      <h2>${this.t('record.title')}</h2>
+      <h2 part="title">${this.t('record.title')}</h2>
       <p class="soft small">${this.t('record.book', { book: book.name })}</p>
       ${statusView(this, book)}
       <p class="told no-print ${this.told.wrong ? 'wrong' : ''}" role="status">${this.told.text}</p>
       ${open
         ? html`<details class="form no-print" ?open=${this.corrected !== null}>
-              <summary>${correcting}</summary>
+              <summary part="summary">${correcting}</summary>
               ${formView(this, this.formState, this.choices, {
                 hasCard: this.#card !== null,
                 preview: this.#preview(),

@@ -22,7 +22,7 @@ function lossView(host: LubberElement, book: RecordBook): TemplateResult | typeo
   const { kind, ...values } = book.loss;
   return html`<div class="alarm" role="alert">
     ${host.t(`record.loss.${kind}`, values)}
-    <div class="no-print"><button type="button" @click=${() => book.acknowledgeLoss()}>${host.t('record.loss.accept')}</button></div>
+    <div class="no-print"><button part="button" type="button" @click=${() => book.acknowledgeLoss()}>${host.t('record.loss.accept')}</button></div>
   </div>`;
 }
 

@@ -16,13 +16,13 @@ export function transferView(
   };
   return html`<div class="no-print" part="transfer">
     <p class="row">
-      <button type="button" @click=${() => on.export('json')}>${host.t('record.export.json')}</button>
-      <button type="button" @click=${() => on.export('csv')}>${host.t('record.export.csv')}</button>
-      <button type="button" @click=${on.print}>${host.t('record.print')}</button>
+      <button part="button" type="button" @click=${() => on.export('json')}>${host.t('record.export.json')}</button>
+      <button part="button" type="button" @click=${() => on.export('csv')}>${host.t('record.export.csv')}</button>
+      <button part="button" type="button" @click=${on.print}>${host.t('record.print')}</button>
     </p>
     <div class="field">
       <label for="import">${host.t('record.import')} ${host.t('record.import.file')}</label>
-      <input id="import" type="file" accept=".json,.csv,application/json,text/csv" @change=${onFile} />
+      <input part="input" id="import" type="file" accept=".json,.csv,application/json,text/csv" @change=${onFile} />
     </div>
   </div>`;
 }

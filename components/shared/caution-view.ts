@@ -32,7 +32,7 @@ export function cautionsView(host: LubberElement, cautions: readonly Caution[]):
   if (cautions.length === 0) return nothing;
   const ordered = [...cautions].sort((a, b) => Number(b.level === 'warning') - Number(a.level === 'warning'));
   return html`<ul class="cautions" part="cautions">
-    ${ordered.map((caution) => html`<li class=${caution.level}>${textOf(host, caution)}</li>`)}
+    ${ordered.map((caution) => html`<li part="caution" class=${caution.level}>${textOf(host, caution)}</li>`)}
   </ul>`;
 }
 

@@ -17,11 +17,11 @@ export function choiceView(
 ): TemplateResult {
   const locked = host.isLocked(name);
   return html`<fieldset part="field">
-    <legend class="legend">${label}${lockedMark(host, name)}</legend>
+    <legend part="label" class="legend">${label}${lockedMark(host, name)}</legend>
     <div class="choices ${Math.max(...options.map((option) => option.label.length)) > LONG ? 'long' : options.length === 3 ? 'three' : ''}">
       ${options.map(
         (option) => html`<label class=${option.value === chosen ? 'chosen' : ''}>
-          <input
+          <input part="input"
             type="radio"
             name=${name}
             .value=${option.value}
@@ -44,9 +44,9 @@ export function selectView(
   groups: readonly { readonly label: string; readonly options: readonly { readonly value: string; readonly label: string }[] }[],
 ): TemplateResult {
   return html`<div class="field" part="field">
-    <label for=${name}>${label}${lockedMark(host, name)}</label>
+    <label part="label" for=${name}>${label}${lockedMark(host, name)}</label>
     <div class="entry">
-      <select id=${name} ?disabled=${host.isLocked(name)} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
+      <select part="input" id=${name} ?disabled=${host.isLocked(name)} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
         ${groups.map(
           (group) => html`<optgroup label=${group.label}>
             ${group.options.map(({ value, label }) => html`<option .value=${value} .text=${label} .selected=${value === chosen ? live(true) : false}></option>`)}

@@ -17,7 +17,6 @@ export const controlStyles = css`
   button.main { background: var(--accent); color: var(--on-accent); border-color: var(--accent); }
   :focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
   ::selection { background: var(--accent); color: var(--on-accent); }
-  input, select { accent-color: var(--accent); }
   option, optgroup { background: var(--paper); color: var(--ink); }
   .problem + .row, .hint + p > button { margin-block-start: var(--space-2); }
   ::placeholder { color: var(--soft); opacity: 1; }

@@ -24,7 +24,7 @@ export const deviationTableField: Field<DeviationCard> = {
 const MOST_SAID = 4;
 
 function problemsView(host: LubberElement, name: string, problems: readonly LineProblem[]): TemplateResult {
-  return html`<ul class="problem" id="${name}-problem">
+  return html`<ul part="problem" class="problem" id="${name}-problem">
     ${problems.slice(0, MOST_SAID).map(
       ({ line, text, reason }) => html`<li>${host.t('table.line', { line, text })} ${host.t(`refusal.${reason}`)}</li>`,
     )}
@@ -43,8 +43,8 @@ export function deviationTableView(host: LubberElement, name: string, state: Fie
     host.change(name, (event.target as HTMLTextAreaElement).value);
   };
   return html`<div class="field table-field" part="field">
-    <label for=${name}>${label}${lockedMark(host, name)}</label>
-    <textarea
+    <label part="label" for=${name}>${label}${lockedMark(host, name)}</label>
+    <textarea part="input"
       id=${name}
       rows="7"
       autocomplete="off"

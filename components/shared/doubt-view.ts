@@ -8,9 +8,9 @@ import { quantityText } from './quantity-text.js';
 /** The causes of doubt, what each was supposed to be and what it does, on request. */
 export function doubtView(host: LubberElement, doubt: Doubt): TemplateResult {
   return html`<details part="doubt">
-    <summary>${host.t('doubt')}</summary>
+    <summary part="summary">${host.t('doubt')}</summary>
     <div class="scroll" role="group" aria-label=${host.t('doubt')}>
-      <table>
+      <table part="table">
         <thead>
           <tr>
             <th scope="col">${host.t('doubt.cause')}</th>

@@ -40,7 +40,7 @@ export function fieldElementsView(host: LubberElement, field: MagneticField): Te
   ];
   const figure = (text: string | undefined): TemplateResult => html`<td class="figure"><bdi dir="ltr">${text}</bdi></td>`;
   return html`<div class="scroll" part="elements" role="group" aria-label=${host.t('earth.elements')}>
-    <table class="elements">
+    <table part="table" class="elements">
       <caption class="small soft">
         ${host.t('earth.elements')}, ${field.model}
       </caption>

@@ -19,7 +19,7 @@ export const fieldStyles = css`
     font-variant-numeric: inherit; border-radius: 0;
   }
   /* The browser insets the words of a list by four pixels. */
-  .entry select { appearance: auto; background: var(--paper); margin-inline-start: -4px; text-overflow: ellipsis; }
+  .entry select { background: var(--paper); margin-inline-start: -4px; text-overflow: ellipsis; }
   .entry select:disabled { color: var(--soft); opacity: 1; }
   .entry input:focus-visible, .entry select:focus-visible { outline: none; }
   .entry input::placeholder { font-style: italic; font-size: var(--medium); }
@@ -32,8 +32,8 @@ export const fieldStyles = css`
   /* Two or three in a row, fewer where a word of the language is longer than its share. */
   .choices { display: flex; flex-wrap: wrap; border: 1px solid var(--edge); border-radius: var(--radius); margin-block-start: var(--space-1); }
   .choices label {
-    flex: 1 1 45%; box-sizing: border-box; display: flex; align-items: center; gap: var(--space-1); padding: var(--space-1) var(--space-2);
-    min-height: var(--target); font-size: var(--medium); color: var(--soft); cursor: pointer; margin: 0;
+    flex: 1 1 45%; display: flex; align-items: center; gap: var(--space-1); padding: var(--space-1) var(--space-2);
+    min-height: var(--target); font-size: var(--medium); color: var(--soft); cursor: pointer;
   }
   .choices.three label { flex-basis: 30%; }
   .choices.long label { flex-basis: 100%; }

@@ -47,9 +47,9 @@ export function fieldView<T>(host: LubberElement, name: string, field: Field<T>,
     host.change(name, (event.target as HTMLInputElement).value);
   };
   return html`<div class="field ${options.action ? 'with-action' : ''}" part="field">
-    <label for=${name}>${options.label}${lockedMark(host, name)}</label>
+    <label part="label" for=${name}>${options.label}${lockedMark(host, name)}</label>
     <div class="entry">
-      <input
+      <input part="input"
         id=${name}
         type="text"
         inputmode=${field.inputMode ?? 'text'}
@@ -68,7 +68,7 @@ export function fieldView<T>(host: LubberElement, name: string, field: Field<T>,
       <span class="echo" id="${name}-echo"><bdi dir="ltr">${options.echo ?? echoOf(host, field, state)}</bdi></span>
     </div>
     ${options.action ?? nothing}
-    <p class="problem" id="${name}-problem" ?hidden=${!problem}>${problem}</p>
+    <p part="problem" class="problem" id="${name}-problem" ?hidden=${!problem}>${problem}</p>
     ${options.hint ? html`<p class="hint">${options.hint}</p>` : nothing}
   </div>`;
 }

@@ -45,7 +45,7 @@ export function horizonRibbon(marks: readonly [RibbonMark, RibbonMark], errorLab
   // Two labels closer than their own width stand on two levels; in a narrow drawing the margins push them together.
   const close = Math.abs(bodyX - readingX) < (width < RIBBON_WIDTH.wide ? 200 : 150);
   const head = bodyX > readingX ? -8 : 8;
-  return html`<svg viewBox="0 0 ${width} 150" role="img" aria-label=${summary} class="ribbon" dir="ltr">
+  return html`<svg part="picture" viewBox="0 0 ${width} 150" role="img" aria-label=${summary} class="ribbon" dir="ltr">
     <line x1="6" x2=${width - 6} y1=${HORIZON} y2=${HORIZON} stroke="var(--ink)" stroke-width="1.4"></line>
     ${ticks.map((bearing) => {
       const long = Math.round(bearing / step) % figureEvery === 0;

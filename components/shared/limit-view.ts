@@ -14,9 +14,9 @@ export function limitNamed(code: string): DeviationLimit {
 /** The choice of the limit a card is held against, with the source of the one chosen. */
 export function limitView(host: LubberElement, name: string, chosen: DeviationLimit): TemplateResult {
   return html`<div class="field" part="field">
-    <label for=${name}>${host.t('limit')}${lockedMark(host, name)}</label>
+    <label part="label" for=${name}>${host.t('limit')}${lockedMark(host, name)}</label>
     <div class="entry">
-      <select id=${name} aria-describedby="${name}-source" ?disabled=${host.isLocked(name)} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
+      <select part="input" id=${name} aria-describedby="${name}-source" ?disabled=${host.isLocked(name)} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
         ${deviationLimits.map(({ code }) => html`<option value=${code} .selected=${live(code === chosen.code)}>${host.t(`limit.${code}`)}</option>`)}
       </select>
     </div>

@@ -13,5 +13,5 @@ export function outsideModelsView(host: LubberElement, outside: OutsideModels, m
     host.change('date', `${outside.nearest}-01-01`);
   };
   return html`<p class="waiting wrong">${host.t(model ? 'earth.outside.model' : 'earth.outside', values)}</p>
-    ${locked ? '' : html`<p class="no-print"><button type="button" @click=${take}>${host.t('earth.outside.take', { year: outside.nearest })}</button></p>`}`;
+    ${locked ? '' : html`<p class="no-print"><button part="button" type="button" @click=${take}>${host.t('earth.outside.take', { year: outside.nearest })}</button></p>`}`;
 }

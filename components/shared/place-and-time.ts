@@ -64,7 +64,7 @@ export function placeView(
   };
   return html`${fieldView(host, 'latitude', fields.latitude, state.latitude, {
     label: host.t('sight.latitude'),
-    ...(locked ? {} : { action: html`<button type="button" class="plain" @click=${onHere}>${host.t('here')}</button>` }),
+    ...(locked ? {} : { action: html`<button part="button" type="button" class="plain" @click=${onHere}>${host.t('here')}</button>` }),
   })}
   ${fieldView(host, 'longitude', fields.longitude, state.longitude, { label: host.t('sight.longitude') })}`;
 }
@@ -86,7 +86,7 @@ export function whenView(
   return html`${fieldView(host, 'date', fields.date, state.date, {
     label: host.t('sight.date'),
     echo: day === undefined ? '' : dayText(host, day),
-    ...(locked ? {} : { action: html`<button type="button" class="plain" @click=${onNow}>${host.t('now')}</button>` }),
+    ...(locked ? {} : { action: html`<button part="button" type="button" class="plain" @click=${onNow}>${host.t('now')}</button>` }),
   })}
   ${fieldView(host, 'time', fields.time, state.time, { label: host.t('sight.time') })}`;
 }

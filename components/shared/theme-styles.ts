@@ -49,14 +49,12 @@ export const themeStyles = css`
   .frame.dusk { color-scheme: dark; ${tokens(DUSK)} }
   .frame.night { color-scheme: dark; ${tokens(NIGHT)} }
   @media (prefers-color-scheme: dark) { .frame.auto { color-scheme: dark; ${tokens(DUSK)} } }
-  /* Ink that does not stand out so hard, for eyes that ask for less; at night there is none to take away. */
+  /* The ink of the labels for all where eyes ask for less, and nothing pale where they ask for more. */
   @media (prefers-contrast: less) {
-    .frame.day { --ink: var(--lubber-ink, #3c4652); }
-    .frame.dusk { --ink: var(--lubber-ink, #b3bcc5); }
+    .frame.frame { --ink: var(--soft); }
   }
-  /* Nothing pale for eyes that ask for more. */
   @media (prefers-contrast: more) {
-    .frame.frame.frame { --soft: var(--ink); --line: var(--edge); --edge: var(--ink); }
+    .frame.frame { --soft: var(--ink); --line: var(--edge); --edge: var(--ink); }
   }
   /* Print is black on white whatever the screen shows; the page's own colours do not count. */
   @media print {

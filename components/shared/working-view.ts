@@ -33,7 +33,7 @@ export function stepsView(host: LubberElement, steps: readonly Step[], name = ho
 export function workingView(host: LubberElement, steps: readonly Step[], after: TemplateResult | typeof nothing = nothing): TemplateResult | typeof nothing {
   if (host.working === 'none') return nothing;
   return html`<details part="working" ?open=${host.working === 'open'}>
-    <summary>${host.t('working')}</summary>
+    <summary part="summary">${host.t('working')}</summary>
     ${stepsView(host, steps)}${after}
   </details>`;
 }

@@ -62,7 +62,7 @@ export function cardView(host: LubberElement, states: CardStates, onRemove: () =
         </div>`}
     ${handed
       ? html`<p class="hint">${host.t('ship.card.handed')}</p>
-          ${host.isLocked('card') ? nothing : html`<p><button type="button" id="remove-card" @click=${onRemove}>${host.t('ship.card.remove')}</button></p>`}`
+          ${host.isLocked('card') ? nothing : html`<p><button part="button" type="button" id="remove-card" @click=${onRemove}>${host.t('ship.card.remove')}</button></p>`}`
       : nothing}
     ${cardProblemView(host, states.given)}`;
 }

@@ -37,10 +37,10 @@ export function shipFileView(host: LubberElement, file: ShipFileText): TemplateR
     input.value = '';
   };
   return html`<details>
-    <summary>${host.t('ship.file')}</summary>
+    <summary part="summary">${host.t('ship.file')}</summary>
     <p class="hint" id="file-hint">${host.t('ship.file.hint')}</p>
     <label class="legend" for="file">${host.t('ship.file.label')}</label>
-    <textarea
+    <textarea part="input"
       id="file"
       rows="6"
       spellcheck="false"
@@ -51,10 +51,10 @@ export function shipFileView(host: LubberElement, file: ShipFileText): TemplateR
     ></textarea>
     <p class="problem" id="file-problem" role="alert" ?hidden=${!file.problem}>${file.problem}</p>
     <p class="row">
-      <button type="button" id="write-ship" @click=${() => file.onWrite()}>${host.t('ship.file.write')}</button>
-      <button type="button" id="read-ship" @click=${() => file.onRead()}>${host.t('ship.file.read')}</button>
-      <button type="button" id="save-ship" @click=${() => save(file.written(), file.fileName)}>${host.t('ship.file.save')}</button>
-      <label class="open-file">${host.t('ship.file.open')} <input type="file" id="open-ship" accept=".json,application/json,text/plain" @change=${onChosen} /></label>
+      <button part="button" type="button" id="write-ship" @click=${() => file.onWrite()}>${host.t('ship.file.write')}</button>
+      <button part="button" type="button" id="read-ship" @click=${() => file.onRead()}>${host.t('ship.file.read')}</button>
+      <button part="button" type="button" id="save-ship" @click=${() => save(file.written(), file.fileName)}>${host.t('ship.file.save')}</button>
+      <label class="open-file">${host.t('ship.file.open')} <input part="input" type="file" id="open-ship" accept=".json,application/json,text/plain" @change=${onChosen} /></label>
     </p>
   </details>`;
 }

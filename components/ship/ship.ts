@@ -56,7 +56,13 @@ const shared = ['latitude', 'longitude', 'date', 'time', 'heightOfEye', 'heading
  * @fires lubber-result - when the user changed something of the ship: `result` is the ship as plain data
  * @slot - the widgets that share the ship
  * @csspart frame - the bar above the widgets
+ * @csspart title - the heading
  * @csspart field - one field with its label
+ * @csspart label - what a field is called
+ * @csspart input - what is typed or chosen into
+ * @csspart problem - what is wrong with a field
+ * @csspart button - what is pressed
+ * @csspart summary - the head of what opens
  */
 export class LubberShip extends LubberElement {
   static override styles: CSSResultGroup = [longTextStyles, fileStyles, sharedStyles, deviationTableStyles, shipStyles];
@@ -298,7 +304,7 @@ export class LubberShip extends LubberElement {
     return html`<div class="field plain-text" part="field">
       <label for=${name}>${this.t(`ship.${name}`)}</label>
       <div class="entry">
-        <input
+        <input part="input"
           id=${name}
           type="text"
           autocomplete="off"
@@ -341,7 +347,7 @@ export class LubberShip extends LubberElement {
         placeholder: name === 'variation' ? this.t('sight.variation.model') : '',
       });
     return html`<details class="no-print">
-      <summary>${this.t('ship.edit')}</summary>
+      <summary part="summary">${this.t('ship.edit')}</summary>
       <div class="grid">
         <div>${placeView(this, state, fields)} ${plain('heightOfEye')} ${plain('heading')}</div>
         <div>${whenView(this, state, fields)} ${plain('variation')} ${this.#nameView('name')} ${this.#nameView('compassName')}</div>
@@ -354,7 +360,7 @@ export class LubberShip extends LubberElement {
   protected override render(): TemplateResult {
     return html`${this.frame(html`
         <div class="bar">
-          <h2>${this.name || this.t('ship.unnamed')}</h2>
+          <h2 part="title">${this.name || this.t('ship.unnamed')}</h2>
           <span class="soft small">${this.#summary()}</span>
         </div>
         ${this.#editView()}

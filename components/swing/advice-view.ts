@@ -28,7 +28,7 @@ function adviceText(host: LubberElement, advice: CorrectorAdvice): string {
 /** What a licensed adjuster might do, in the order of the work, each with its source. */
 export function adviceView(host: LubberElement, advice: readonly CorrectorAdvice[]): TemplateResult {
   return html`<details class="advice" part="advice">
-    <summary>${host.t('swing.advice')}</summary>
+    <summary part="summary">${host.t('swing.advice')}</summary>
     <p class="small">${host.t('swing.advice.standing')}</p>
     ${advice.length === 0
       ? html`<p class="small soft">${host.t('swing.advice.none')}</p>`

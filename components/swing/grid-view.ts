@@ -76,7 +76,7 @@ function cell(host: LubberElement, place: number, column: TypedColumn, row: Grid
     if (!content.locked && actions.paste(place, column, event.clipboardData?.getData('text/plain') ?? '')) event.preventDefault();
   };
   return html`<td class="typed ${column}">
-    <input
+    <input part="input"
       id=${id}
       type="text"
       inputmode=${column === 'heading' || method !== 'deviation' ? 'decimal' : 'text'}
@@ -99,7 +99,7 @@ function cell(host: LubberElement, place: number, column: TypedColumn, row: Grid
 }
 
 function choice(id: string, label: string, chosen: string, options: readonly (readonly [value: string, text: string])[], onChange: (value: string) => void): TemplateResult {
-  return html`<select id=${id} aria-label=${label} @change=${(event: Event) => onChange((event.target as HTMLSelectElement).value)}>
+  return html`<select part="input" id=${id} aria-label=${label} @change=${(event: Event) => onChange((event.target as HTMLSelectElement).value)}>
     ${options.map(([value, text]) => html`<option value=${value} .selected=${live(value === chosen)}>${text}</option>`)}
   </select>`;
 }
@@ -137,7 +137,7 @@ function rowView(host: LubberElement, place: number, content: GridContent, actio
       <td class="figure ${bad ? 'bad' : ''}">${bad ? '▲ ' : ''}${texts[2]}</td>
       <td>
         <label class="use"
-          ><input
+          ><input part="input"
             type="checkbox"
             id="use-${place}"
             aria-label=${host.t('swing.use', { row: place + 1, heading: row.heading })}
@@ -166,7 +166,7 @@ export function gridView(host: LubberElement, content: GridContent, actions: Gri
   // A row that looks as it did is not drawn again: most look the same after a figure elsewhere.
   const common = JSON.stringify([state.method, state.headingBy, state.methods, columns, mixed, locked, byCompass, host.page.language]);
   return html`<div class="scroll" part="grid">
-    <table class="grid">
+    <table part="table" class="grid">
       <caption class="spoken">${host.t('swing.grid')}</caption>
       <thead>
         <tr>

@@ -55,7 +55,7 @@ export function settingsView(host: LubberElement, state: SwingState): TemplateRe
     <p class="hint how">${host.t(`swing.how.${state.method}`)}</p>
     ${cardProblemView(host, state.given)}
     <details class="no-print">
-      <summary>${host.t('swing.prompts')}</summary>
+      <summary part="summary">${host.t('swing.prompts')}</summary>
       <ul class="prompts small">
         ${[1, 2, 3, 4, 5, 6].map((prompt) => html`<li>${host.t(`swing.prompt.${prompt}`)}</li>`)}
       </ul>

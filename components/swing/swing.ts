@@ -43,7 +43,15 @@ import type { WorkedSwing } from './worked-swing.js';
  * @element lubber-swing
  * @fires lubber-result - when what the user did led to a fit: `inputs`, `result` with its `card`
  * @csspart frame - the whole widget
+ * @csspart title - the heading
  * @csspart field - one setting with its label
+ * @csspart label - what a field is called
+ * @csspart input - what is typed or chosen into
+ * @csspart problem - what is wrong with a field
+ * @csspart button - what is pressed
+ * @csspart summary - the head of what opens
+ * @csspart table - a table
+ * @csspart picture - a drawing, to scale
  * @csspart grid - the table of readings
  * @csspart answer - the largest deviation in one line
  * @csspart curve - the chart
@@ -51,6 +59,7 @@ import type { WorkedSwing } from './worked-swing.js';
  * @csspart cautions - what is odd about the swing
  * @csspart advice - advice on correctors
  * @csspart standing - the line that says what the answer is for
+ * @csspart caution - one of the cautions
  */
 export class LubberSwing extends LubberElement {
   static override styles: CSSResultGroup = [tickStyles, sharedStyles, answerStyles, deviationChartStyles, swingStyles];
@@ -334,13 +343,13 @@ export class LubberSwing extends LubberElement {
   #toolsView(): TemplateResult {
     const { draft } = this;
     return html`<div class="row tools no-print">
-        <button type="button" id="undo" ?disabled=${!this.#history.canUndo} @click=${this.#undo}>${this.t('swing.undo')}</button>
-        <button type="button" id="redo" ?disabled=${!this.#history.canRedo} @click=${this.#redo}>${this.t('swing.redo')}</button>
-        <button type="button" id="add" @click=${() => void this.#goTo(this.grid.length, 'heading')}>${this.t('swing.addRow')}</button>
-        <button type="button" id="clear" @click=${this.#clear}>${this.t('swing.clear')}</button>
+        <button part="button" type="button" id="undo" ?disabled=${!this.#history.canUndo} @click=${this.#undo}>${this.t('swing.undo')}</button>
+        <button part="button" type="button" id="redo" ?disabled=${!this.#history.canRedo} @click=${this.#redo}>${this.t('swing.redo')}</button>
+        <button part="button" type="button" id="add" @click=${() => void this.#goTo(this.grid.length, 'heading')}>${this.t('swing.addRow')}</button>
+        <button part="button" type="button" id="clear" @click=${this.#clear}>${this.t('swing.clear')}</button>
       </div>
       <label class="mixed no-print"
-        ><input type="checkbox" id="mixed" .checked=${this.mixed} @change=${(event: Event) => (this.mixed = (event.target as HTMLInputElement).checked)} />${this.t('swing.mixed')}</label
+        ><input part="input" type="checkbox" id="mixed" .checked=${this.mixed} @change=${(event: Event) => (this.mixed = (event.target as HTMLInputElement).checked)} />${this.t('swing.mixed')}</label
       >
       ${draft === undefined || this.kept === null ? nothing : html`<p class="hint no-print" id="draft">${this.t(this.kept ? 'swing.draft.kept' : 'swing.draft.refused')}</p>`}`;
   }
@@ -357,9 +366,9 @@ export class LubberSwing extends LubberElement {
         ? html`${curveView(this, result, now.given.card, now.limit.largest)} ${cautionsView(this, [...result.cautions, ...(result.check?.cautions ?? [])])}
             <p class="row no-print">
               ${wantsExact(result)
-                ? html`<button type="button" id="exact" @click=${() => this.change('model', 'exact')}>${this.t('swing.exact.offer')}</button>`
+                ? html`<button part="button" type="button" id="exact" @click=${() => this.change('model', 'exact')}>${this.t('swing.exact.offer')}</button>`
                 : nothing}
-              ${result.card && this.ship ? html`<button type="button" id="use-card" @click=${this.#useCard}>${this.t('swing.useCard')}</button>` : nothing}
+              ${result.card && this.ship ? html`<button part="button" type="button" id="use-card" @click=${this.#useCard}>${this.t('swing.useCard')}</button>` : nothing}
             </p>
             ${coefficientsView(this, result)}`
         : nothing}
@@ -371,7 +380,7 @@ export class LubberSwing extends LubberElement {
     const worked = this.#work(now);
     const locked = this.isLocked('rows');
     return this.frame(html`
-      <h2>${this.t('swing.title')}</h2>
+      <h2 part="title">${this.t('swing.title')}</h2>
       ${this.width.narrow ? this.#headlineView(now, worked) : nothing}
       <div class="swing ${this.mixed ? 'wide' : ''}">
         <div class="entry-side">

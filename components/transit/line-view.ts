@@ -50,7 +50,7 @@ export function lineView(host: LubberElement, line: LineShown): TemplateResult {
     ${partsOf[kind].map((part) => partView(host, line, part))}
     ${fieldView(host, partName('name', index), markNameField, line.name, { label: host.t('transit.name') })}
     ${line.several && !host.isLocked('marks')
-      ? html`<p class="no-print"><button type="button" class="plain" @click=${() => line.remove()}>${host.t('transit.remove', { number })}</button></p>`
+      ? html`<p class="no-print"><button part="button" type="button" class="plain" @click=${() => line.remove()}>${host.t('transit.remove', { number })}</button></p>`
       : nothing}
   </div>`;
 }

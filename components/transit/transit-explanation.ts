@@ -34,7 +34,7 @@ function tableView(host: LubberElement, { marks, compass, scatter }: TransitSigh
   const heads = ['true', 'chart', compass === 'gyro' ? 'gyro' : 'compass', 'error', 'residual'];
   return html`<p class="facts small soft">${host.t('transit.scatter', { count: marks.length, scatter: formatAngle(scatter ?? 0, 1) })}</p>
     <div class="scroll" role="group" aria-label=${host.t('transit.table')}>
-      <table>
+      <table part="table">
         <thead>
           <tr>
             <td></td>
@@ -76,7 +76,7 @@ export function explanationView(host: LubberElement, result: TransitSight, numbe
     ${several ? tableView(host, result, numbers, odd) : first ? factsView(host, first) : nothing} ${cautionsView(host, inOwnWords(cautions, 'transit', ofMarks))}
     <div class="after">
       ${workingView(host, result.steps)} ${doubtView(host, result.doubt)}
-      <p class="row after no-print"><button type="button" @click=${onRecord}>${host.t('record')}</button></p>
+      <p class="row after no-print"><button part="button" type="button" @click=${onRecord}>${host.t('record')}</button></p>
     </div>
     ${standingCautions(host)}`;
 }

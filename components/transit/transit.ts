@@ -44,13 +44,22 @@ const fields = {
  * @fires lubber-result - when what the user did led to an error: `inputs`, `result`
  * @fires lubber-record-request - when the user offers the result to a record book
  * @csspart frame - the whole widget
+ * @csspart title - the heading
  * @csspart field - one field with its label
+ * @csspart label - what a field is called
+ * @csspart input - what is typed or chosen into
+ * @csspart problem - what is wrong with a field
+ * @csspart button - what is pressed
+ * @csspart summary - the head of what opens
+ * @csspart table - a table
+ * @csspart picture - a drawing, to scale
  * @csspart answer - the error in one line
  * @csspart working - the steps of the working
  * @csspart doubt - the causes of doubt
  * @csspart cautions - what is odd about the result
  * @csspart split - what the error is made of: variation, deviation, card
  * @csspart standing - the line that says what the answer is for
+ * @csspart caution - one of the cautions
  */
 export class LubberTransit extends LubberElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, transitStyles];
@@ -291,7 +300,7 @@ export class LubberTransit extends LubberElement {
           remove: () => this.#remove(index),
         }),
       )}
-      ${this.isLocked('marks') ? nothing : html`<p class="field no-print"><button type="button" id="add-line" @click=${() => this.#add()}>${this.t('transit.add')}</button></p>`}
+      ${this.isLocked('marks') ? nothing : html`<p class="field no-print"><button part="button" type="button" id="add-line" @click=${() => this.#add()}>${this.t('transit.add')}</button></p>`}
       ${headAndSplitView(this, gyro, state)}
       <h3>${this.t('transit.ship')}</h3>
       <p class="hint why">${this.t('transit.ship.hint')}</p>
@@ -340,7 +349,7 @@ export class LubberTransit extends LubberElement {
     const found = this.#found;
     const numbers = this.#used.map((index) => index + 1);
     return this.frame(html`
-      <h2>${this.t('transit.title')}</h2>
+      <h2 part="title">${this.t('transit.title')}</h2>
       <div class="columns">
         ${this.#fieldsView()}
         <div class="headline">${this.#headline()}</div>

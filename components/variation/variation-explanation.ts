@@ -52,7 +52,7 @@ function pictures(host: LubberElement, report: VariationReport): TemplateResult 
 function working(host: LubberElement, { field }: VariationReport, rose: ChartRose | undefined, instant: Date): TemplateResult | typeof nothing {
   if (host.working === 'none' || (!field && !rose)) return nothing;
   return html`<details part="working" ?open=${host.working === 'open'}>
-    <summary>${host.t('working')}</summary>
+    <summary part="summary">${host.t('working')}</summary>
     ${rose ? html`<h3>${host.t('variation.working.rose')}</h3>${stepsView(host, roseSteps(rose, instant), host.t('variation.working.rose'))}` : nothing}
     ${field ? html`<h3>${host.t('variation.working.field')}</h3>${stepsView(host, fieldSteps(field), host.t('variation.working.field'))}` : nothing}
   </details>`;

@@ -42,13 +42,22 @@ const fields = {
  * @element lubber-variation
  * @fires lubber-result - when what the user did led to a variation: `inputs`, `result`
  * @csspart frame - the whole widget
+ * @csspart title - the heading
  * @csspart field - one field with its label
+ * @csspart label - what a field is called
+ * @csspart input - what is typed or chosen into
+ * @csspart problem - what is wrong with a field
+ * @csspart button - what is pressed
+ * @csspart summary - the head of what opens
+ * @csspart table - a table
+ * @csspart picture - a drawing, to scale
  * @csspart answer - the variation in one line
  * @csspart split - the chart's variation, the difference and the annual changes
  * @csspart elements - the table of the elements of the field
  * @csspart working - the steps of the working
  * @csspart cautions - what is odd about the result
  * @csspart standing - the line that says what the answer is for
+ * @csspart caution - one of the cautions
  */
 export class LubberVariation extends LubberElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, earthFieldStyles, variationStyles];
@@ -194,7 +203,7 @@ export class LubberVariation extends LubberElement {
     const rose = this.#rose;
     const shown = this.answer === 'shown' && result;
     return this.frame(html`
-      <h2>${this.t('variation.title')}</h2>
+      <h2 part="title">${this.t('variation.title')}</h2>
       <div class="columns">
         <div class="fields">${placeView(this, state, fields)} ${whenView(this, state, fields)} ${roseEntry(this, this.#form, state)}</div>
         <div class="headline">
