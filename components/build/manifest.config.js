@@ -6,7 +6,7 @@ import { publicManifest } from './public-manifest.js';
 const outdir = process.env.LUBBERLINE_OUT ?? 'dist';
 
 export default {
-  globs: ['components/**/*.ts'],
+  globs: ['components/**/*.ts', 'core/**/*.ts'],
   exclude: ['components/languages/**'],
   outdir,
   litelement: true,

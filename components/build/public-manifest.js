@@ -16,30 +16,39 @@ const isPublic = ({ name, privacy, description }) => name !== undefined && !name
 /** `lubber-record-request` is a `LubberRecordRequestEvent`. */
 const typeOfEvent = (name) => `${name.replace(/(?:^|-)(\w)/g, (_, letter) => letter.toUpperCase())}Event`;
 
-/** An attribute is text: of the types its property may have, what can be written as such. */
-function typeOfAttribute({ type }) {
-  const parts = (type?.text ?? 'string').split('|').map((part) => part.trim());
+const partsOf = (type) => type.split('|').map((part) => part.trim()).filter(Boolean);
+
+/** An attribute is text: of the types its property may have, what can be written as such; named lists of words written out. */
+function typeOfAttribute({ type }, lists) {
+  const parts = partsOf(type?.text ?? 'string').flatMap((part) => lists.get(part) ?? [part]).filter((part) => part !== "''" && part !== 'undefined');
   if (parts.includes('boolean')) return 'boolean';
   const words = parts.filter((part) => /^'[^']*'$/.test(part));
   return words.length === parts.length ? words.join(' | ') : 'string';
 }
 
-function publish(declaration) {
+function publish(declaration, lists) {
   declaration.members = (declaration.members ?? []).filter(isPublic);
   declaration.events = (declaration.events ?? []).filter(isPublic).map((event) => ({ ...event, type: { text: typeOfEvent(event.name) } }));
-  declaration.attributes = (declaration.attributes ?? []).map((attribute) => ({ ...attribute, type: { text: typeOfAttribute(attribute) } }));
+  declaration.attributes = (declaration.attributes ?? []).map((attribute) => ({ ...attribute, type: { text: typeOfAttribute(attribute, lists) } }));
   // The colours are those of the theme in force.
   declaration.cssProperties = (declaration.cssProperties ?? []).map((token) => ({ default: 'by theme', ...token }));
 }
 
 export function publicManifest() {
+  const lists = new Map();
   return {
     name: 'public-manifest',
+    /** Takes down every named type that is a list of words. */
+    collectPhase({ ts, node }) {
+      if (!ts.isTypeAliasDeclaration(node)) return;
+      const words = partsOf(node.type.getText());
+      if (words.every((word) => /^'[^']*'$/.test(word))) lists.set(node.name.text, words);
+    },
     packageLinkPhase({ customElementsManifest }) {
       for (const module of customElementsManifest.modules) {
         module.path = module.path.replace(/\.ts$/, '.js');
         module.declarations = (module.declarations ?? []).filter(({ kind, customElement, name }) => kind === 'class' && (customElement || name === 'LubberElement'));
-        module.declarations.forEach(publish);
+        module.declarations.forEach((declaration) => publish(declaration, lists));
         const names = new Set(module.declarations.map(({ name }) => name));
         module.exports = (module.exports ?? []).filter(({ kind, name }) => kind === 'custom-element-definition' || names.has(name));
       }
