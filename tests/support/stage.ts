@@ -49,7 +49,20 @@ export class Stage {
       theme,
       bridge,
     );
-    await this.settle();
+    await this.settle(1);
+  }
+
+  /** Another window, and another size of the page's letters. */
+  async resize(width: number, letters = ''): Promise<void> {
+    await this.page.setViewport({ width, height: 900 });
+    await this.page.evaluate((size) => {
+      document.documentElement.style.fontSize = size;
+    }, letters);
+    await this.settle(2);
+    if (!letters) return;
+    // The letters of a page may change without a change of any width.
+    await this.page.setViewport({ width: width - 1, height: 900 });
+    await this.settle(2);
   }
 
   /** Sets a scene up: the widget alone on the page, its details open, its pictures drawn. */
@@ -105,17 +118,17 @@ export class Stage {
   }
 
   /** Until nothing more is drawn: updates done, two frames gone, a canvas where one comes. */
-  async settle(): Promise<void> {
-    await this.page.evaluate(async () => {
+  async settle(rounds = 3): Promise<void> {
+    await this.page.evaluate(async (times) => {
       const frame = (): Promise<unknown> => new Promise((resolve) => requestAnimationFrame(resolve));
-      for (let round = 0; round < 3; round += 1) {
+      for (let round = 0; round < times; round += 1) {
         const widget = document.querySelector('#stage > *') as (HTMLElement & { updateComplete?: Promise<unknown> }) | null;
         await widget?.updateComplete;
         await frame();
         const live = widget?.shadowRoot?.querySelector('.live');
         for (let wait = 0; live && !live.querySelector('canvas') && wait < 20; wait += 1) await frame();
       }
-    });
+    }, rounds);
   }
 
   /** The widget's own box as a picture. */
