@@ -14,6 +14,7 @@ import type { FieldInput } from '../shared/field.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { outsideModelsView } from '../shared/outside-models-view.js';
 import { placeView } from '../shared/place-and-time.js';
+import { inReadingOrder } from '../shared/reading-order.js';
 import { sliderStyles } from '../shared/slider-styles.js';
 import { dateField, latitudeField, longitudeField } from '../shared/trade-fields.js';
 import { dateView } from './date-view.js';
@@ -246,11 +247,14 @@ export class LubberFieldMap extends LubberElement {
       <p class="small soft" id="summary">${summary} ${this.t('field-map.coast')}</p>
       <p class="small soft no-print" id="keys">${this.t('field-map.keys')}</p>
       <div class="columns below">
-        <div class="fields">${placeView(this, this.#state, fields)}</div>
-        <div class="headline">
-          ${result && this.answer === 'shown' ? placeAnswer.view(this, result) : nothing}
-          ${result || outside ? nothing : html`<p class="waiting">${this.t('field-map.waiting')}</p>`}
-        </div>
+        ${inReadingOrder(
+          this,
+          html`<div class="fields">${placeView(this, this.#state, fields)}</div>`,
+          html`<div class="headline">
+            ${result && this.answer === 'shown' ? placeAnswer.view(this, result) : nothing}
+            ${result || outside ? nothing : html`<p class="waiting">${this.t('field-map.waiting')}</p>`}
+          </div>`,
+        )}
       </div>
       ${drawing && this.answer === 'shown' ? mapTable(this, lines, view, drawing.grid) : nothing}
     `);
