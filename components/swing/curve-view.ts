@@ -3,7 +3,7 @@ import type { TemplateResult } from 'lit';
 import { confidenceBands } from '../../core/deviation/confidence-band.js';
 import { deviationCurve } from '../../core/deviation/deviation-curve.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
-import { predict } from '../../core/deviation/model-fit.js';
+import { predict } from '../../core/deviation/predict-deviation.js';
 import type { Swing } from '../../core/swing/swing.js';
 import { deviationChart } from '../shared/deviation-chart.js';
 import type { ChartContent, ChartCurve, ChartPoint } from '../shared/deviation-chart.js';

@@ -22,11 +22,14 @@ export function checkCoefficients(argument: string, coefficients: Readonly<Recor
   for (const name of coefficientNames) checkFinite(`${argument}.${name}`, coefficients[name]);
 }
 
+/** Constant, sine and cosine of a heading, sine and cosine of twice the heading. */
+export type Harmonics = readonly [one: number, sin: number, cos: number, sin2: number, cos2: number];
+
 /**
  * What each coefficient is multiplied by on a compass heading, in the order A to E; with a
  * magnetic heading and exact coefficients the same five make the numerator of tan δ.
  */
-export function harmonics(heading: number): readonly [number, number, number, number, number] {
+export function harmonics(heading: number): Harmonics {
   return [1, sinDegrees(heading), cosDegrees(heading), sinDegrees(2 * heading), cosDegrees(2 * heading)];
 }
 

@@ -1,4 +1,5 @@
-import { fitModel, predict, type FitModel, type ModelFit } from './model-fit.js';
+import { fitModel, type ModelFit } from './model-fit.js';
+import { predict, type FitModel } from './predict-deviation.js';
 import type { Reading } from './observations.js';
 import { removalPath, type Removal } from './removal-path.js';
 import { studentLimit } from './student.js';
@@ -42,7 +43,7 @@ function contend(model: FitModel, readings: readonly Reading[]): Contender | nul
   const freedom = readings.length - whole.solution.rank;
   const further = freedom - FREEDOM.further + 1;
   const steps = freedom < FREEDOM.first ? 0 : Math.max(1, Math.min(MOST_SUSPECTS, further));
-  return { whole, path: removalPath(model, whole, readings, steps) };
+  return { whole, path: removalPath(whole, readings, steps) };
 }
 
 function fitAfter({ whole, path }: Contender, removals: number): ModelFit | null {

@@ -1,6 +1,6 @@
 import { checkFinite } from '../angle/check-number.js';
 import type { DeviationFit } from './fit-deviation.js';
-import { predict } from './model-fit.js';
+import { predict } from './predict-deviation.js';
 import { studentLimit } from './student.js';
 
 export interface BandPoint {

@@ -5,7 +5,8 @@ import { coefficientNames, type CoefficientName } from './approximate-deviation.
 import type { Judgement } from './bad-readings.js';
 import type { PerCoefficient } from './fit-deviation.js';
 import { repeatedHeadings, widestGap } from './heading-gaps.js';
-import { predict, type FitModel, type ModelFit } from './model-fit.js';
+import type { ModelFit } from './model-fit.js';
+import { predict, type FitModel } from './predict-deviation.js';
 import type { Readings } from './observations.js';
 import { studentLimit } from './student.js';
 

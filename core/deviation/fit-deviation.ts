@@ -3,7 +3,8 @@ import type { Caution } from '../working/caution.js';
 import { coefficientNames, type CoefficientName } from './approximate-deviation.js';
 import { judgeReadings, type Judgement } from './bad-readings.js';
 import { fitCautions } from './fit-cautions.js';
-import { fitModel, predict, type FitModel, type ModelFit } from './model-fit.js';
+import { fitModel, type ModelFit } from './model-fit.js';
+import { predict, type FitModel } from './predict-deviation.js';
 import { checkedReadings, type DeviationObservation, type Readings } from './observations.js';
 
 /** One value for each coefficient, null where the headings taken cannot give it. */

@@ -1,4 +1,5 @@
 import { checkFinite, checkRange } from '../angle/check-number.js';
+import { harmonics, type Harmonics } from './approximate-deviation.js';
 
 /** One reading of a swing. */
 export interface DeviationObservation {
@@ -17,6 +18,8 @@ export interface Reading {
   /** Its place among the observations given. */
   readonly index: number;
   readonly heading: number;
+  /** What `harmonics` gives for the heading: every fit asks for them anew. */
+  readonly waves: Harmonics;
   readonly deviation: number;
   /** Mean 1 over the readings. */
   readonly weight: number;
@@ -46,7 +49,7 @@ export function checkedReadings(observations: readonly DeviationObservation[]): 
   const usual = usualSigma(observations);
   const list = observations
     .map(({ heading, deviation, weight = 1, sigma = usual }, index) => {
-      return { index, heading, deviation, weight: weight / sigma ** 2 };
+      return { index, heading, waves: harmonics(heading), deviation, weight: weight / sigma ** 2 };
     })
     .filter((reading) => reading.weight > 0);
   const mean = list.reduce((total, { weight }) => total + weight, 0) / list.length;

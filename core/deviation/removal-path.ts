@@ -1,4 +1,4 @@
-import { fitModel, type FitModel, type ModelFit } from './model-fit.js';
+import { fitModel, type ModelFit } from './model-fit.js';
 import type { Reading } from './observations.js';
 
 /** A reading taken out of a swing because it lay furthest from the curve through the others. */
@@ -28,8 +28,22 @@ function worstPlace(fit: ModelFit, readings: readonly Reading[]): number {
   return worst;
 }
 
-/** Takes out the worst readings under a model one after the other, fitting anew each time. */
-export function removalPath(model: FitModel, whole: ModelFit, all: readonly Reading[], steps: number): readonly Removal[] {
+/**
+ * The estimate without one of the readings, as far as the curve is straight: exactly so for the
+ * five-term series, and for the exact coefficients so near that one step more settles it.
+ * Source: the textbook formula for leaving one out (from memory).
+ */
+function estimateWithout({ estimate, changes, residuals, solution }: ModelFit, place: number, weight: number): readonly number[] {
+  const pull = (weight * (residuals[place] as number)) / (1 - (solution.leverages[place] as number));
+  const change = changes[place] as readonly number[];
+  return estimate.map((value, i) => {
+    const line = solution.cofactors[i] as readonly number[];
+    return value - pull * line.reduce((total, cofactor, j) => total + cofactor * (change[j] as number), 0);
+  });
+}
+
+/** Takes out the worst readings under a model one after the other, each fit beginning from the one before. */
+export function removalPath(whole: ModelFit, all: readonly Reading[], steps: number): readonly Removal[] {
   const path: Removal[] = [];
   let fit = whole;
   let readings = all;
@@ -39,7 +53,7 @@ export function removalPath(model: FitModel, whole: ModelFit, all: readonly Read
     if (bad === undefined) break;
     const slip = Math.abs(fit.residuals[place] as number) / (1 - (fit.solution.leverages[place] as number));
     readings = readings.filter((reading) => reading !== bad);
-    const next = fitModel(model, readings, fit);
+    const next = fitModel(fit.model, readings, estimateWithout(fit, place, bad.weight));
     if (next === null) break;
     fit = next;
     path.push({ index: bad.index, slip, fit });

@@ -2,7 +2,7 @@ import type { CoefficientName } from '../deviation/approximate-deviation.js';
 import { coefficientNames } from '../deviation/approximate-deviation.js';
 import { fitDeviation } from '../deviation/fit-deviation.js';
 import type { DeviationFit, PerCoefficient } from '../deviation/fit-deviation.js';
-import type { FitModel } from '../deviation/model-fit.js';
+import type { FitModel } from '../deviation/predict-deviation.js';
 import { settleConstants } from './unknown-constants.js';
 import type { SettledConstants } from './unknown-constants.js';
 

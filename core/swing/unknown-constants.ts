@@ -1,11 +1,13 @@
 import { circularMean } from '../angle/circular-mean.js';
 import { asinDegrees } from '../angle/trigonometry.js';
 import { wrap180, wrap360 } from '../angle/wrap.js';
+import { harmonics } from '../deviation/approximate-deviation.js';
 import { leastSquares } from '../deviation/least-squares.js';
-import type { Solution } from '../deviation/least-squares.js';
-import { fitModel, predict } from '../deviation/model-fit.js';
-import type { FitModel, ModelFit } from '../deviation/model-fit.js';
+import type { Solution } from '../deviation/linear-problem.js';
+import { fitModel } from '../deviation/model-fit.js';
+import type { ModelFit } from '../deviation/model-fit.js';
 import type { Reading } from '../deviation/observations.js';
+import type { FitModel } from '../deviation/predict-deviation.js';
 import type { RowReading, UnknownConstant } from './swing-reading.js';
 
 type GoodReading = Extract<RowReading, { ok: true }>;
@@ -46,7 +48,7 @@ function settle({ reading, index, struck }: Taken, offsets: Offsets): SettledRea
 function weighted(settled: readonly SettledReading[]): Reading[] {
   const list = settled.filter(({ struck }) => !struck);
   const mean = list.reduce((total, { reading }) => total + reading.sigma ** -2, 0) / list.length;
-  return list.map(({ reading, heading, deviation }, index) => ({ index, heading, deviation, weight: reading.sigma ** -2 / mean }));
+  return list.map(({ reading, heading, deviation }, index) => ({ index, heading, waves: harmonics(heading), deviation, weight: reading.sigma ** -2 / mean }));
 }
 
 /** A to E and the constants of the groups in one linear step from a fit. */
@@ -54,13 +56,11 @@ function jointStep(fit: ModelFit, list: readonly Reading[], settled: readonly Se
   const counted = settled.filter(({ struck }) => !struck);
   const rows: number[][] = [];
   const values: number[] = [];
-  list.forEach(({ heading, deviation, weight }, i) => {
-    const prediction = predict(fit.model, fit.estimate, heading);
-    if (!prediction) return;
+  list.forEach(({ weight }, i) => {
     const root = Math.sqrt(weight);
     const constant = counted[i]?.reading.constant;
-    rows.push([...prediction.change, ...groups.map((group) => (group === constant ? -1 : 0))].map((factor) => factor * root));
-    values.push((deviation - prediction.deviation) * root);
+    rows.push([...(fit.changes[i] ?? []), ...groups.map((group) => (group === constant ? -1 : 0))].map((factor) => factor * root));
+    values.push((fit.residuals[i] ?? 0) * root);
   });
   return leastSquares({ rows, values });
 }
@@ -91,11 +91,13 @@ export function settleConstants(taken: readonly Taken[], model: FitModel, consta
   }
   const settleAll = (): SettledReading[] => taken.map((one) => settle(one, offsets));
   let joint: SettledConstants['joint'] = null;
+  let near: readonly number[] | undefined;
   for (let turn = 0; turn < TURNS && groups.length > 0 && counted.length > 0; turn++) {
     const settled = settleAll();
     const list = weighted(settled);
-    const fit = fitModel(model, list);
+    const fit = fitModel(model, list, near);
     if (!fit) break;
+    near = fit.estimate;
     let moved = 0;
     if (free.length > 0) {
       const solution = jointStep(fit, list, settled, free);
