@@ -5,6 +5,8 @@ import { removalPath, type Removal } from './removal-path.js';
 import { studentLimit } from './student.js';
 
 export interface Judgement {
+  /** Both models laid through all the readings; null where one comes near none. */
+  readonly fits: Readonly<Record<FitModel, ModelFit | null>>;
   /** Readings that do not belong to the swing, by their place among the observations, worst first. */
   readonly suspects: readonly number[];
   /** Set where the exact model fits the rest clearly better than the approximate: the largest difference of the two, degrees, and where. */
@@ -37,8 +39,7 @@ interface Contender {
   readonly path: readonly Removal[];
 }
 
-function contend(model: FitModel, readings: readonly Reading[]): Contender | null {
-  const whole = fitModel(model, readings);
+function contend(whole: ModelFit | null, readings: readonly Reading[]): Contender | null {
   if (whole === null) return null;
   const freedom = readings.length - whole.solution.rank;
   const further = freedom - FREEDOM.further + 1;
@@ -90,12 +91,15 @@ function exactBetter(series: ModelFit | null, law: ModelFit | null): Judgement['
  * Before and after each removal the better of the two models counts, for a large clean
  * deviation bends in ways the five-term series cannot follow, and its best readings would look bad.
  *
+ * Readings: at least one.
+ *
  * Source: externally studentised residuals with Bonferroni's limit, and Rosner's generalised
  * test for many outliers (Technometrics 25, 1983); both from memory.
  */
 export function judgeReadings(readings: readonly Reading[]): Judgement {
-  const series = contend('approximate', readings);
-  const law = contend('exact', readings);
+  const fits = { approximate: fitModel('approximate', readings), exact: fitModel('exact', readings) };
+  const series = contend(fits.approximate, readings);
+  const law = contend(fits.exact, readings);
   const contenders = [series, law].filter((contender) => contender !== null);
   let condemned = 0;
   let suspects: readonly number[] = [];
@@ -115,6 +119,7 @@ export function judgeReadings(readings: readonly Reading[]): Judgement {
     suspects = after.contender.path.slice(0, condemned).map(({ index }) => index);
   }
   return {
+    fits,
     suspects,
     exactBetter: exactBetter(series && fitAfter(series, condemned), law && fitAfter(law, condemned)),
   };

@@ -1,11 +1,12 @@
 import { arcOfDegrees } from '../angle/trigonometry.js';
 import type { Caution } from '../working/caution.js';
 import { coefficientNames, type CoefficientName } from './approximate-deviation.js';
-import { judgeReadings, type Judgement } from './bad-readings.js';
 import { fitCautions } from './fit-cautions.js';
-import { fitModel, type ModelFit } from './model-fit.js';
+import type { JudgedReadings } from './judged-readings.js';
+import { judged } from './judged-readings.js';
+import type { ModelFit } from './model-fit.js';
 import { predict, type FitModel } from './predict-deviation.js';
-import { checkedReadings, type DeviationObservation, type Readings } from './observations.js';
+import type { DeviationObservation, Readings } from './observations.js';
 
 /** One value for each coefficient, null where the headings taken cannot give it. */
 export type PerCoefficient = Readonly<Record<CoefficientName, number | null>>;
@@ -103,12 +104,15 @@ function noFit(model: FitModel, observations: readonly DeviationObservation[], w
  * Throws `RangeError` naming an observation that has a number missing, not finite or out of range.
  */
 export function fitDeviation(observations: readonly DeviationObservation[], options: FitOptions = {}): DeviationFit {
+  return fitJudged(judged(observations), options);
+}
+
+/** The same from readings that have been judged already, so that a second model costs little. */
+export function fitJudged({ observations, readings, judgement }: JudgedReadings, options: FitOptions = {}): DeviationFit {
   const { model = 'approximate', constantUnknown = false } = options;
   if (model !== 'approximate' && model !== 'exact') throw new RangeError(`options.model: ${String(model)} is no model`);
-  const readings = checkedReadings(observations);
   const { list } = readings;
-  const fit = list.length === 0 ? null : fitModel(model, list);
-  const judgement: Judgement = list.length === 0 ? { suspects: [], exactBetter: null } : judgeReadings(list);
+  const fit = judgement.fits[model];
   if (fit === null) return noFit(model, observations, fitCautions({ model, readings, fit: null, judgement }));
 
   const freedom = list.length - fit.solution.rank;

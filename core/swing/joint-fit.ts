@@ -1,13 +1,16 @@
 import type { CoefficientName } from '../deviation/approximate-deviation.js';
 import { coefficientNames } from '../deviation/approximate-deviation.js';
-import { fitDeviation } from '../deviation/fit-deviation.js';
+import { fitJudged } from '../deviation/fit-deviation.js';
 import type { DeviationFit, PerCoefficient } from '../deviation/fit-deviation.js';
+import { judged } from '../deviation/judged-readings.js';
+import type { JudgedReadings } from '../deviation/judged-readings.js';
 import type { FitModel } from '../deviation/predict-deviation.js';
 import { settleConstants } from './unknown-constants.js';
 import type { SettledConstants } from './unknown-constants.js';
 
 export interface SwingFit extends SettledConstants {
   readonly fit: DeviationFit;
+  readonly judged: JudgedReadings;
 }
 
 /** Standard errors that own up to the constants found from the same readings. */
@@ -31,11 +34,15 @@ function widened(fit: DeviationFit, { joint }: SettledConstants, count: number):
   };
 }
 
-/** Settles the unknown constants for a model and lays it through all readings. */
-export function fitSwing(taken: Parameters<typeof settleConstants>[0], model: FitModel, constant: number): SwingFit {
+/**
+ * Settles the unknown constants for a model and lays it through all readings. Where the other
+ * model has been laid through them, and they lack nothing, they are not judged again.
+ */
+export function fitSwing(taken: Parameters<typeof settleConstants>[0], model: FitModel, constant: number, other?: SwingFit): SwingFit {
+  if (other && !other.joint && !other.constantLost) return { ...other, fit: fitJudged(other.judged, { model }) };
   const settled = settleConstants(taken, model, constant);
-  const observations = settled.readings.map(({ heading, deviation, struck, reading }) => ({ heading, deviation, sigma: reading.sigma, weight: struck ? 0 : 1 }));
-  const fit = fitDeviation(observations, { model, constantUnknown: settled.constantLost });
+  const readings = judged(settled.readings.map(({ heading, deviation, struck, reading }) => ({ heading, deviation, sigma: reading.sigma, weight: struck ? 0 : 1 })));
+  const fit = fitJudged(readings, { model, constantUnknown: settled.constantLost });
   const counted = taken.filter(({ struck }) => !struck).length;
-  return { ...settled, fit: widened(fit, settled, counted) };
+  return { ...settled, judged: readings, fit: widened(fit, settled, counted) };
 }

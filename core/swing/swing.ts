@@ -114,7 +114,7 @@ export function swing(rows: readonly SwingRow[], settings: SwingSettings = {}): 
   const series = fitSwing(taken, 'approximate', constant ?? 0);
   const exactBetter = series.fit.warnings.some(({ code }) => code === 'exact-fit-better');
   const wanted = settings.model ?? 'auto';
-  const exact = wanted === 'exact' || (wanted === 'auto' && exactBetter) ? fitSwing(taken, 'exact', constant ?? 0) : null;
+  const exact = wanted === 'exact' || (wanted === 'auto' && exactBetter) ? fitSwing(taken, 'exact', constant ?? 0, series) : null;
   const chosen: SwingFit = exact && exact.fit.determined.length > 0 ? exact : series;
   const { fit, constantLost } = chosen;
 
