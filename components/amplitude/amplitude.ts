@@ -12,7 +12,7 @@ import { bodyInWords } from '../shared/body-name.js';
 import { bodySelect } from '../shared/body-select.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
 import { choiceView } from '../shared/choice-view.js';
-import { compassChoice, headAndSplitView } from '../shared/compass-view.js';
+import { compassChoice, compassWords, headAndSplitView } from '../shared/compass-view.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
@@ -112,6 +112,7 @@ export class LubberAmplitude extends LubberElement {
 
   protected readonly messages = amplitudeMessages;
   protected readonly fields = fields;
+  protected override readonly words = { body: (word: string) => bodyNamed(word) !== null, moment: moments, compass: compassWords };
 
   #bearing: AmplitudeBearing | NoAmplitude | null = null;
   #result: AmplitudeSight | null = null;
@@ -139,7 +140,7 @@ export class LubberAmplitude extends LubberElement {
   }
 
   get #body(): BodyName {
-    return bodyNamed(this.body ?? 'Sun') ?? 'Sun';
+    return bodyNamed(String(this.body ?? 'Sun')) ?? 'Sun';
   }
 
   get #moment(): HorizonMoment {
@@ -164,7 +165,7 @@ export class LubberAmplitude extends LubberElement {
     const longitude = valueOf(state.longitude);
     const heightOfEye = valueOf(state.heightOfEye);
     const instant = combinedInstant(state.date, state.time);
-    if (latitude === undefined || longitude === undefined || heightOfEye === undefined || !instant) return;
+    if (latitude === undefined || longitude === undefined || heightOfEye === undefined || !instant || this.hasUnknownWord) return;
     const seen = { body: this.#body, latitude, longitude, instant, moment: this.#moment, heightOfEye };
     const compassBearing = valueOf(state.bearing);
     // A gyro shows no such fields: what was left in them cannot hold its answer back.
@@ -212,7 +213,7 @@ export class LubberAmplitude extends LubberElement {
 
   /** The body as it stands in a sentence. */
   get #bodyInWords(): string {
-    return bodyInWords(this, this.#body);
+    return this.unknownWord('body') || bodyInWords(this, this.#body);
   }
 
   #next(event: 'rising' | 'setting'): void {
@@ -245,7 +246,7 @@ export class LubberAmplitude extends LubberElement {
 
   /** The way to the next rising or setting, unless the host has fixed when. */
   #nextView(): TemplateResult | typeof nothing {
-    if (this.isLocked('date') || this.isLocked('time')) return nothing;
+    if (this.isLocked('date') || this.isLocked('time') || this.hasUnknownWord) return nothing;
     const { said, question } = this.#found;
     return html`<div class="row field">
       <button part="button" type="button" @click=${() => this.#next('rising')}>${this.t('amplitude.next.rising')}</button>
@@ -270,7 +271,7 @@ export class LubberAmplitude extends LubberElement {
         this.#moment,
         moments.map((value) => ({ value, label: this.t(`amplitude.moment.${value}`) })),
       )}
-      ${momentRule(this, this.#body, this.#moment, valueOf(state.heightOfEye))}
+      ${this.hasUnknownWord ? nothing : momentRule(this, this.#body, this.#moment, valueOf(state.heightOfEye))}
       ${fieldView(this, 'heightOfEye', fields.heightOfEye, state.heightOfEye, { label: this.t('sight.heightOfEye') })}
       ${compassChoice(this, gyro)}
       ${fieldView(this, 'bearing', bearingField(gyro ? 'G' : 'C'), state.bearing, { label: this.t(gyro ? 'sight.bearing.gyro' : 'sight.bearing', { body }) })}

@@ -14,7 +14,7 @@ import { formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import { bodyName } from '../shared/body-name.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
-import { compassChoice, headAndSplitView } from '../shared/compass-view.js';
+import { compassChoice, compassWords, headAndSplitView } from '../shared/compass-view.js';
 import { valueOf } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import { headlineView } from '../shared/headline-view.js';
@@ -132,6 +132,13 @@ export class LubberAzimuth extends LubberElement {
 
   protected readonly messages = azimuthMessages;
   protected readonly fields = azimuthFields;
+  protected override readonly words = {
+    method: azimuthMethods,
+    body: (word: string) => bodyNamed(word) !== null,
+    altitudeOf: altitudeKinds,
+    side: ['east', 'west'],
+    compass: compassWords,
+  };
 
   #bearing: AzimuthBearing | NoAzimuth | null = null;
   #sight: AzimuthSight | null = null;
@@ -173,7 +180,7 @@ export class LubberAzimuth extends LubberElement {
   }
 
   get #body(): BodyName {
-    return bodyNamed(this.body) ?? 'Sun';
+    return bodyNamed(String(this.body ?? 'Sun')) ?? 'Sun';
   }
 
   /** The series as typed; nothing where the host has taken it away. */
@@ -202,7 +209,7 @@ export class LubberAzimuth extends LubberElement {
     const common = { compass, ...(variation === undefined ? {} : { variation }) };
     const text = this.#seriesText !== '' && date ? readSeries(this.series, date) : null;
     if (text) this.#problems = text.problems;
-    if (latitude === undefined || longitude === undefined) return;
+    if (latitude === undefined || longitude === undefined || this.hasUnknownWord) return;
     const firstShot = text?.shots[0]?.instant ?? null;
     const source = sourceOf(this.#placing(state), instant ?? firstShot);
     if (!source) return;

@@ -18,7 +18,7 @@ import { conversionMessages } from './conversion-messages.js';
 import { conversionStyles } from './conversion-styles.js';
 import { explanationView, headlineView } from './conversion-views.js';
 import { fieldsView } from './fields-view.js';
-import { chosenSource, deviationFrom } from './deviation-source.js';
+import { chosenSource, deviationFrom, deviationSources } from './deviation-source.js';
 import type { DeviationSource, SourceStates } from './deviation-source.js';
 import { threeCompassesView } from './three-compasses-view.js';
 
@@ -123,6 +123,7 @@ export class LubberConversion extends LubberElement {
 
   protected readonly messages = conversionMessages;
   protected readonly fields = conversionFields;
+  protected override readonly words = { kind: ['course', 'bearing'], headingBy: reckonings, bearingBy: reckonings, source: deviationSources };
 
   #input: ConversionInput | null = null;
   #result: Conversion | null = null;
@@ -182,7 +183,7 @@ export class LubberConversion extends LubberElement {
     const heading = valueOf(state.heading);
     const bearing = valueOf(state.bearing);
     const refused = [state.variation, state.gyroError, state.sources.deviation].some(({ state: what }) => what === 'refused');
-    if (heading === undefined || (state.kind === 'bearing' && bearing === undefined) || refused) return;
+    if (this.hasUnknownWord || heading === undefined || (state.kind === 'bearing' && bearing === undefined) || refused) return;
     const [amount, from] = [valueOf(state.leeway), valueOf(state.wind)];
     this.#input = {
       kind: state.kind,

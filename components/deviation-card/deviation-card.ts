@@ -12,7 +12,7 @@ import type { FieldInput } from '../shared/field.js';
 import { readGivenCard } from '../shared/given-card.js';
 import type { GivenCard } from '../shared/given-card.js';
 import { cardProblemView } from '../shared/given-card-view.js';
-import { limitNamed } from '../shared/limit-view.js';
+import { limitCodes, limitNamed } from '../shared/limit-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { inReadingOrder } from '../shared/reading-order.js';
@@ -96,6 +96,7 @@ export class LubberDeviationCard extends LubberElement {
 
   protected readonly messages = cardMessages;
   protected readonly fields = fields;
+  protected override readonly words = { format: ['a4', 'pocket'], every: ['10', '15'], limit: limitCodes };
 
   #content: CardContent | null = null;
 
@@ -160,7 +161,7 @@ export class LubberDeviationCard extends LubberElement {
 
   #compute(): void {
     const { card } = this.#given;
-    this.#content = card
+    this.#content = card && !this.hasUnknownWord
       ? cardContent({
           card,
           particulars: this.#particulars,

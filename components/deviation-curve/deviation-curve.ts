@@ -14,7 +14,7 @@ import { deviationTableField, deviationTableView } from '../shared/deviation-tab
 import { deviationTableStyles } from '../shared/deviation-table-styles.js';
 import { valueOf } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
-import { limitNamed, limitView } from '../shared/limit-view.js';
+import { limitCodes, limitNamed, limitView } from '../shared/limit-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { sliderStyles } from '../shared/slider-styles.js';
@@ -92,6 +92,7 @@ export class LubberDeviationCurve extends LubberElement {
 
   protected readonly messages = curveMessages;
   protected readonly fields = fields;
+  protected override readonly words = { tableIs: ['card', 'readings'], model: ['approximate', 'exact'], limit: limitCodes };
 
   #state: CurveState | null = null;
 
@@ -131,7 +132,7 @@ export class LubberDeviationCurve extends LubberElement {
   }
 
   #compute(): void {
-    this.#state = curveState(this.#input);
+    this.#state = this.hasUnknownWord ? null : curveState(this.#input);
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {

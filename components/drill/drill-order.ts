@@ -13,6 +13,9 @@ export function kindsOf(text: string): readonly ExerciseKind[] {
   return named.length > 0 ? named : exerciseKinds;
 }
 
+/** Whether every word of a text is a kind. */
+export const namesKinds = (text: string): boolean => text.split(/\s+/).every((word) => (exerciseKinds as readonly string[]).includes(word));
+
 function whole(value: unknown, least: number, most: number): number | null {
   const number = typeof value === 'string' && value.trim() !== '' ? Number(value) : value;
   return typeof number === 'number' && Number.isFinite(number) ? Math.min(most, Math.max(least, Math.floor(number))) : null;

@@ -10,7 +10,7 @@ import { LubberScoreEvent } from '../shared/score-event.js';
 import type { ScoreDetail } from '../shared/score-event.js';
 import { deskView, hintText } from './desk-view.js';
 import { drillMessages } from './drill-messages.js';
-import { attemptsOf, countOf, levelOf, passMarkOf } from './drill-order.js';
+import { attemptsOf, countOf, levelOf, namesKinds, passMarkOf } from './drill-order.js';
 import { drillScore } from './drill-score.js';
 import { DrillSession } from './drill-session.js';
 import { isDone } from './drill-state.js';
@@ -85,6 +85,7 @@ export class LubberDrill extends LubberElement {
 
   protected readonly messages = drillMessages;
   protected readonly fields = {};
+  protected override readonly words = { kind: namesKinds, view: ['exercise', 'sheet', 'key'] };
 
   readonly #session = new DrillSession({ kind: '', level: USUAL.level, count: USUAL.count });
 
@@ -319,7 +320,7 @@ export class LubberDrill extends LubberElement {
 
   protected override render(): TemplateResult {
     const { state: drill, exercises } = this.#session;
-    if (!drill) return this.frame(html``);
+    if (!drill || this.hasUnknownWord) return this.frame(html``);
     const sheet = { exercises, seed: drill.seed, level: drill.level };
     const key = this.view === 'key' && this.answer === 'shown';
     return this.frame(html`${key ? keyView(this, sheet) : this.view === 'sheet' ? sheetView(this, sheet) : this.#exerciseView(drill)} ${this.#footView()}`);

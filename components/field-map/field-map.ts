@@ -11,6 +11,7 @@ import { choiceView } from '../shared/choice-view.js';
 import { earthFieldStyles } from '../shared/earth-field-styles.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
+import { instantParts } from '../shared/instant-parts.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { outsideModelsView } from '../shared/outside-models-view.js';
 import { placeView } from '../shared/place-and-time.js';
@@ -36,8 +37,6 @@ import { placeAnswer } from './place-answer.js';
 const fields = { latitude: latitudeField, longitude: longitudeField, date: dateField };
 
 /** A date of the host that is none is shown as it is, where the user can mend it. */
-const dayOf = (instant: Date): string => (Number.isNaN(instant.getTime()) ? String(instant) : formatDate(instant));
-
 /** The field at the place picked. */
 export interface FieldMapResult extends MapPlace {
   readonly field: MagneticField;
@@ -90,6 +89,7 @@ export class LubberFieldMap extends LubberElement {
 
   protected readonly messages = fieldMapMessages;
   protected readonly fields = fields;
+  protected override readonly words = { lines: mapLinesNames, view: mapViewNames };
 
   readonly #width = new MapWidth(this, '.sheet');
   readonly #sheet = new MapSheet();
@@ -108,8 +108,14 @@ export class LubberFieldMap extends LubberElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    if (changed.has('instant') && this.instant) this.date = this.instant instanceof Date ? dayOf(this.instant) : this.instant.slice(0, 10);
+    if (changed.has('instant')) this.#takeDay(changed.get('instant'));
     this.#compute();
+  }
+
+  /** The day of an instant set by the host; taken away, it takes the day along. */
+  #takeDay(before: unknown): void {
+    const day = instantParts(this.instant)?.date;
+    if (day !== undefined || this.date === instantParts(before)?.date) Object.assign(this, { date: day });
   }
 
   protected override firstUpdated(): void {
@@ -144,7 +150,7 @@ export class LubberFieldMap extends LubberElement {
 
   #compute(): void {
     const [picked, instant] = [this.#picked, this.#instant];
-    this.#result = picked && instant && !outsideModels(instant) ? { ...picked, field: magneticField(picked, instant) } : null;
+    this.#result = picked && instant && !outsideModels(instant) && !this.hasUnknownWord ? { ...picked, field: magneticField(picked, instant) } : null;
   }
 
   /** The place and date of the result; null where something is still missing. */
@@ -225,7 +231,7 @@ export class LubberFieldMap extends LubberElement {
     const [lines, view, instant, result] = [this.#lines, this.#view, this.#instant, this.#result];
     const { layout, ground } = this.#sheet.ground(view, this.#width.value);
     const outside = instant ? outsideModels(instant) : null;
-    const drawing = instant && !outside ? this.#sheet.drawing(lines, instant, layout, ground.figures) : null;
+    const drawing = instant && !outside && !this.hasUnknownWord ? this.#sheet.drawing(lines, instant, layout, ground.figures) : null;
     const summary = drawing && instant ? mapSummary(this, lines, formatDate(instant), drawing) : '';
     return this.frame(html`
       <h2 part="title">${this.t('field-map.title')}</h2>

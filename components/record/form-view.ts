@@ -13,6 +13,11 @@ import type { FormField } from './form-fields.js';
 
 const events = ['adjustment', 'dock', 'lightning', 'cargo', 'lay-up', 'electrical', 'other'] as const;
 const watches = ['', 'middle', 'morning', 'forenoon', 'afternoon', 'dog', 'first'] as const;
+const kinds = ['observation', 'no-observation', 'event'] as const;
+const compasses = ['standard', 'steering', 'gyro'] as const satisfies readonly (MagneticCompass | 'gyro')[];
+
+/** The words each choice of the form takes. */
+export const formWords = { entry: kinds, bearingBy: compasses, event: events, watch: watches };
 
 function fieldOf(host: LubberElement, state: FormState, name: FormField, options: { label?: string; placeholder?: string; hint?: string } = {}): TemplateResult {
   const field = formFields[name] as unknown as Field<unknown>;
@@ -25,20 +30,20 @@ function select(host: LubberElement, name: string, label: string, chosen: string
 }
 
 function kindView(host: LubberElement, { entry, corrects, replaces }: FormChoices): TemplateResult {
-  const kinds = (['observation', 'no-observation', 'event'] as const).map((value) => ({ value, label: host.t(`record.kind.${value}`) }));
+  const options = kinds.map((value) => ({ value, label: host.t(`record.kind.${value}`) }));
   return html`${corrects > 0
     ? choiceView(host, 'replaces', host.t('record.replace', { number: corrects }), replaces ? 'entry' : 'nothing', [
         { value: 'nothing', label: host.t('record.replace.nothing') },
         { value: 'entry', label: host.t('record.replace.entry') },
       ])
     : nothing}
-  ${corrects === 0 || replaces ? choiceView(host, 'entry', host.t('record.kind'), entry, kinds) : nothing}`;
+  ${corrects === 0 || replaces ? choiceView(host, 'entry', host.t('record.kind'), entry, options) : nothing}`;
 }
 
 function observationView(host: LubberElement, state: FormState, choices: FormChoices, hasCard: boolean): TemplateResult {
   const of = (name: FormField, options = {}): TemplateResult => fieldOf(host, state, name, options);
   return html`${of('headingStandard')} ${of('headingSteering')} ${of('headingGyro')}
-    ${select(host, 'bearingBy', host.t('record.bearingBy'), choices.bearingBy, ['standard', 'steering', 'gyro'] as const satisfies readonly (MagneticCompass | 'gyro')[], 'record.compass')}
+    ${select(host, 'bearingBy', host.t('record.bearingBy'), choices.bearingBy, compasses, 'record.compass')}
     ${of('target')} ${of('bearing')} ${of('trueBearing')}
     ${of('variation', { label: host.t('sight.variation') })} ${of('variationSource')}
     ${of('cardDeviation', { label: host.t('sight.cardDeviation'), placeholder: host.t(hasCard ? 'record.cardDeviation.card' : 'sight.cardDeviation.none') })}

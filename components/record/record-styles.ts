@@ -26,7 +26,7 @@ export const recordStyles = css`
   .narrow .book button.open { min-inline-size: var(--target); font-size: inherit; }
   .narrow th, .narrow td { padding-inline-end: var(--space-2); }
   .narrow .book th, .narrow .book td { padding-inline-end: var(--space-2); }
-  @media screen and (max-width: 56rem) {
+  @media screen and (max-width: 896px) {
     .book .spare { display: none; }
   }
   dl.particulars { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(8.2rem, 100%), 1fr)); gap: var(--space-1) var(--space-6); margin: var(--space-2) 0 var(--space-2); }

@@ -24,7 +24,7 @@ import { sharedStyles } from '../shared/lubber-element.js';
 import type { Ship } from '../shared/ship-context.js';
 import { entryTable } from './entry-table.js';
 import { fieldInWords } from './entry-text.js';
-import { formView } from './form-view.js';
+import { formView, formWords } from './form-view.js';
 import { judgementView } from './judgement-view.js';
 import { importText, problemsText, saveText } from './outcome-text.js';
 import type { Told } from './outcome-text.js';
@@ -92,6 +92,8 @@ export class LubberRecord extends RecordFormElement {
 
   /** Rows of the table on one page. */
   @property({ type: Number, attribute: 'page-size' }) pageSize = 25;
+
+  protected override readonly words = { ...formWords, compass: ['standard', 'steering'] };
 
   @state() private shown = 0;
   @state() private first = 0;
@@ -275,6 +277,10 @@ export class LubberRecord extends RecordFormElement {
     const choices = this.choices;
     const counted = fieldsFor(choices);
     for (const name of counted) this.settle(name);
+    if (this.hasUnknownWord) {
+      this.told = { text: this.t('answer.wrong', { fields: this.unknownWords.join(', ') }), wrong: true };
+      return;
+    }
     const wrong = counted.filter((name) => state[name].state === 'refused');
     if (wrong.length > 0) {
       const fields = listText(this.t, wrong.map((name) => this.t(`field.${name}`)));

@@ -1,8 +1,9 @@
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { lockedMark } from './locked-mark.js';
 import type { LubberElement } from './lubber-element.js';
+import { unknownWordView } from './unknown-words.js';
 
 /** Letters of a label above which each choice takes a line of its own. */
 const LONG = 22;
@@ -16,22 +17,24 @@ export function choiceView(
   options: readonly { readonly value: string; readonly label: string }[],
 ): TemplateResult {
   const locked = host.isLocked(name);
-  return html`<fieldset part="field">
+  const isChosen = (value: string): boolean => value === chosen && !host.unknownWord(name);
+  return html`<fieldset part="field" aria-describedby="${name}-problem">
     <legend part="label" class="legend">${label}${lockedMark(host, name)}</legend>
     <div class="choices ${Math.max(...options.map((option) => option.label.length)) > LONG ? 'long' : options.length === 3 ? 'three' : ''}">
       ${options.map(
-        (option) => html`<label class=${option.value === chosen ? 'chosen' : ''}>
+        (option) => html`<label class=${isChosen(option.value) ? 'chosen' : ''}>
           <input part="input"
             type="radio"
             name=${name}
             .value=${option.value}
-            .checked=${live(option.value === chosen)}
-            ?disabled=${locked && option.value !== chosen}
+            .checked=${live(isChosen(option.value))}
+            ?disabled=${locked && !isChosen(option.value)}
             @change=${() => host.change(name, option.value)}
           />${option.label}
         </label>`,
       )}
     </div>
+    ${unknownWordView(host, name)}
   </fieldset>`;
 }
 
@@ -43,16 +46,19 @@ export function selectView(
   chosen: string,
   groups: readonly { readonly label: string; readonly options: readonly { readonly value: string; readonly label: string }[] }[],
 ): TemplateResult {
+  const unknown = host.unknownWord(name);
   return html`<div class="field" part="field">
     <label part="label" for=${name}>${label}${lockedMark(host, name)}</label>
     <div class="entry">
-      <select part="input" id=${name} ?disabled=${host.isLocked(name)} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
+      <select part="input" id=${name} ?disabled=${host.isLocked(name)} aria-describedby="${name}-problem" @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
+        ${unknown ? html`<option disabled .selected=${live(true)}>${unknown}</option>` : nothing}
         ${groups.map(
           (group) => html`<optgroup label=${group.label}>
-            ${group.options.map(({ value, label }) => html`<option .value=${value} .text=${label} .selected=${value === chosen ? live(true) : false}></option>`)}
+            ${group.options.map(({ value, label }) => html`<option .value=${value} .text=${label} .selected=${value === chosen && !unknown ? live(true) : false}></option>`)}
           </optgroup>`,
         )}
       </select>
     </div>
+    ${unknownWordView(host, name)}
   </div>`;
 }

@@ -9,6 +9,8 @@ import { fieldView } from './field-view.js';
 import type { LubberElement } from './lubber-element.js';
 import { bearingField, errorField } from './trade-fields.js';
 
+export const compassWords = ['magnetic', 'gyro'] as const;
+
 /** Which compass the bearing was read from. */
 export function compassChoice(host: LubberElement, gyro: boolean): TemplateResult {
   return choiceView(
@@ -16,7 +18,7 @@ export function compassChoice(host: LubberElement, gyro: boolean): TemplateResul
     'compass',
     host.t('sight.compass'),
     gyro ? 'gyro' : 'magnetic',
-    (['magnetic', 'gyro'] as const).map((value) => ({ value, label: host.t(`sight.compass.${value}`) })),
+    compassWords.map((value) => ({ value, label: host.t(`sight.compass.${value}`) })),
   );
 }
 

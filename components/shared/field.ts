@@ -6,6 +6,8 @@ export interface Field<T> {
   parse(text: string): Reading<T> | { readonly ok: false; readonly refusal: string };
   /** Writes a value as a user would type it; also how a property that is no text is taken over. */
   write(value: T): string;
+  /** A number the host sets stands for its figures, as in an attribute: 1455 is 14:55. */
+  readonly numbersAreFigures?: boolean;
   /** How the understood value is shown at the end of the field. */
   show(value: T): string;
   /** The value one step on, for the up and down keys. */
@@ -34,14 +36,27 @@ export function isUnset(input: FieldInput): input is undefined | null | 'undefin
   return input === undefined || input === null || input === 'undefined' || input === 'null' || Number.isNaN(input);
 }
 
-/** The text of a property: what the user typed, or a number or date written out. */
+/** What a number may lose in being written: no field is finer than a thousandth. */
+const ROUNDING = 0.001;
+
+/** Whether a text says the value it was written for: a longitude of 200° has become another. */
+function says<T>(field: Field<T>, text: string, value: unknown): boolean {
+  const reading = field.parse(text);
+  return reading.ok && (typeof reading.value !== 'number' || typeof value !== 'number' || Math.abs(reading.value - value) <= ROUNDING);
+}
+
+/**
+ * The text of a property: what the user typed, or a number or date written out. What the
+ * field cannot write stands there as it is, and is refused with the reason.
+ */
 export function textOf<T>(field: Field<T>, input: FieldInput): string {
   if (isUnset(input)) return '';
   if (typeof input === 'string') return input;
+  if (field.numbersAreFigures && typeof input === 'number') return String(input);
   try {
-    return field.write(input as unknown as T);
+    const text = field.write(input as unknown as T);
+    return says(field, text, input) ? text : String(input);
   } catch {
-    // What the field cannot write is shown as it is, and refused with the reason.
     return String(input);
   }
 }

@@ -1,6 +1,5 @@
 import { LitElement } from 'lit';
-import type { PropertyValues } from 'lit';
-import { property } from 'lit/decorators.js';
+import type { PropertyDeclarations, PropertyValues } from 'lit';
 import { FormPart } from './form-part.js';
 import type { FormAnswer } from './form-part.js';
 
@@ -8,42 +7,44 @@ import type { FormAnswer } from './form-part.js';
 export abstract class FormElement extends LitElement {
   static readonly formAssociated: boolean = true;
 
+  static override properties: PropertyDeclarations = {
+    name: { reflect: true },
+    required: { type: Boolean, reflect: true },
+    disabled: { type: Boolean, reflect: true },
+  };
+
   /** Under which name a form is given the result: JSON text of the plain data that the event tells. */
-  @property({ reflect: true }) name?: string;
+  declare name?: string;
 
   /** Whether a form may be sent only once there is a result. */
-  @property({ type: Boolean, reflect: true }) required = false;
+  declare required: boolean;
 
   /** Nothing can be changed, and no form is given anything; a disabled fieldset around does the same. */
-  @property({ type: Boolean, reflect: true }) disabled = false;
+  declare disabled: boolean;
 
   protected readonly formPart = new FormPart(this);
 
   constructor() {
     super();
+    this.required = this.disabled = false;
     this.addEventListener('invalid', () => this.#takeFocus());
   }
 
-  /** Firefox leads only to what can have the focus itself: until it is left again a widget can, and hands it on. */
+  /** Firefox leads only to what can have the focus itself: for that moment a widget can, and hands it on. */
   #takeFocus(): void {
     if (this.hasAttribute('tabindex')) return;
     this.tabIndex = -1;
-    const listening = new AbortController();
-    const { signal } = listening;
-    const end = (): void => {
-      listening.abort();
-      this.removeAttribute('tabindex');
-    };
-    this.addEventListener('focus', (event) => event.composedPath()[0] === this && this.#missing()?.focus(), { signal });
-    this.addEventListener('focusout', end, { signal });
+    const leave = (): void => this.removeAttribute('tabindex');
+    this.addEventListener('focus', () => this.#missing()?.focus(), { once: true });
+    this.addEventListener('focusout', leave, { once: true });
     // A page may only have asked whether all is well, and lead nowhere.
-    setTimeout(() => this.matches(':focus-within') || end());
+    setTimeout(() => this.matches(':focus-within') || leave());
   }
 
   /** The first field in which something is to be entered: empty, and nothing said to stand in for it. */
-  #missing(): HTMLElement | null {
-    const fields = [...this.renderRoot.querySelectorAll<HTMLInputElement>('input, select, textarea')].filter(({ disabled, readOnly }) => !disabled && !readOnly);
-    return fields.find(({ value, placeholder }) => value === '' && placeholder === '') ?? fields[0] ?? null;
+  #missing(): HTMLElement | undefined {
+    const fields = [...this.renderRoot.querySelectorAll<HTMLInputElement>('input:read-write, select:enabled, textarea:read-write')];
+    return fields.find(({ value, placeholder }) => value + placeholder === '') ?? fields[0];
   }
 
   /** What the form is given; null where there is no result. */
@@ -68,10 +69,6 @@ export abstract class FormElement extends LitElement {
 
   get validationMessage(): string {
     return this.formPart.internals?.validationMessage ?? '';
-  }
-
-  get willValidate(): boolean {
-    return this.formPart.internals?.willValidate ?? false;
   }
 
   checkValidity(): boolean {

@@ -29,64 +29,40 @@ export class FormPart {
   /** Whether a fieldset around the widget is disabled. */
   disabled = false;
 
-  readonly #host: HTMLElement;
+  readonly #host: Record<string, unknown>;
   readonly #changes = new Map<string, Change>();
-  #told: string | null | undefined;
 
   constructor(host: HTMLElement) {
-    this.#host = host;
+    this.#host = host as unknown as Record<string, unknown>;
     this.internals = internalsOf(host);
   }
 
-  /** The user has changed a property; the first value before that is the page's. */
+  /** The user has changed a property; what stood there before the first change is the page's. */
   note(name: string, before: unknown, typed: unknown): void {
-    const standing = this.#standing(name, before);
-    this.#changes.set(name, { before: standing ? standing.before : before, typed });
+    const last = this.#changes.get(name);
+    this.#changes.set(name, { before: last && Object.is(last.typed, before) ? last.before : before, typed });
   }
 
-  /** The user's change of a property, unless the page has set it since to what is found there. */
-  #standing(name: string, found: unknown): Change | undefined {
-    const change = this.#changes.get(name);
-    return change && Object.is(found, change.typed) ? change : undefined;
-  }
-
-  #read(name: string): unknown {
-    return (this.#host as unknown as Record<string, unknown>)[name];
-  }
-
-  /** Gives back what the page had given for all that the user has changed. */
+  /** Gives back what the page had given for all that the user has changed; what it has set since stays. */
   reset(): void {
-    for (const name of this.#changes.keys()) {
-      const change = this.#standing(name, this.#read(name));
-      if (change) Object.assign(this.#host, { [name]: change.before });
-    }
+    for (const [name, { before, typed }] of this.#changes) if (Object.is(this.#host[name], typed)) this.#host[name] = before;
     this.#changes.clear();
   }
 
-  /** What the user has typed, for the browser to keep while another page is shown. */
-  #typed(): string {
-    return JSON.stringify(Object.fromEntries([...this.#changes.keys()].map((name) => [name, this.#read(name)]).filter(([, value]) => typeof value === 'string')));
-  }
-
-  /** The texts kept, by property; none where the browser kept something else. */
-  static texts(state: unknown): Readonly<Record<string, string>> {
-    try {
-      const kept: unknown = JSON.parse(String(state));
-      return Object.fromEntries(Object.entries(kept ?? {}).filter(([, value]) => typeof value === 'string')) as Record<string, string>;
-    } catch {
-      return {};
-    }
-  }
-
-  /** Hands the form the answer; without one nothing is submitted. */
-  tell(answer: FormAnswer | null, required: boolean, message: string, anchor: HTMLElement | null): void {
-    const value = answer ? JSON.stringify(answer.data) : null;
-    const typed = this.#typed();
-    const told = `${value} ${typed}`;
-    if (told !== this.#told) this.internals?.setFormValue(value, typed);
-    this.#told = told;
+  /** Hands the form the answer; without one nothing is submitted. The browser keeps what was typed while another page is shown. */
+  tell(answer: FormAnswer | null, required: boolean, message: string, anchor: HTMLElement | undefined): void {
+    const typed = [...this.#changes.keys()].map((name) => [name, this.#host[name]]);
+    this.internals?.setFormValue(answer && JSON.stringify(answer.data), JSON.stringify(typed));
     if (!required || answer?.complete) this.internals?.setValidity({});
-    else if (anchor) this.internals?.setValidity({ valueMissing: true }, message, anchor);
-    else this.internals?.setValidity({ valueMissing: true }, message);
+    else this.internals?.setValidity({ valueMissing: true }, message, anchor);
+  }
+}
+
+/** What was typed, by property, as the browser has kept it; nothing where it kept something else. */
+export function typedTexts(kept: unknown): (readonly [name: string, text: string])[] {
+  try {
+    return (JSON.parse(String(kept)) as [string, unknown][]).filter((each): each is [string, string] => typeof each[1] === 'string');
+  } catch {
+    return [];
   }
 }

@@ -1,10 +1,13 @@
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { deviationLimits } from '../../core/deviation/deviation-limits.js';
 import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
 import { lockedMark } from './locked-mark.js';
 import type { LubberElement } from './lubber-element.js';
+import { unknownWordView } from './unknown-words.js';
+
+export const limitCodes: readonly string[] = deviationLimits.map(({ code }) => code);
 
 /** The limit of a code; the usual one for any other text. */
 export function limitNamed(code: string): DeviationLimit {
@@ -13,13 +16,16 @@ export function limitNamed(code: string): DeviationLimit {
 
 /** The choice of the limit a card is held against, with the source of the one chosen. */
 export function limitView(host: LubberElement, name: string, chosen: DeviationLimit): TemplateResult {
+  const unknown = host.unknownWord(name);
   return html`<div class="field" part="field">
     <label part="label" for=${name}>${host.t('limit')}${lockedMark(host, name)}</label>
     <div class="entry">
       <select part="input" id=${name} aria-describedby="${name}-source" ?disabled=${host.isLocked(name)} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
-        ${deviationLimits.map(({ code }) => html`<option value=${code} .selected=${live(code === chosen.code)}>${host.t(`limit.${code}`)}</option>`)}
+        ${unknown ? html`<option disabled .selected=${live(true)}>${unknown}</option>` : nothing}
+        ${deviationLimits.map(({ code }) => html`<option value=${code} .selected=${live(!unknown && code === chosen.code)}>${host.t(`limit.${code}`)}</option>`)}
       </select>
     </div>
+    ${unknownWordView(host, name)}
     <p class="hint" id="${name}-source">${host.t('limit.source', { source: chosen.source })}</p>
   </div>`;
 }

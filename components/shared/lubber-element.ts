@@ -1,5 +1,5 @@
 import { html } from 'lit';
-import type { CSSResultGroup, CSSResultOrNative, PropertyValues, TemplateResult } from 'lit';
+import type { CSSResult, CSSResultGroup, CSSResultOrNative, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { AnswerAnnouncer } from './answer-announcer.js';
 import { baseStyles } from './base-styles.js';
@@ -12,7 +12,7 @@ import { isUnset, readField } from './field.js';
 import type { Field, FieldInput, FieldState, StatesOf } from './field.js';
 import { fieldStyles } from './field-styles.js';
 import { FormElement } from './form-element.js';
-import { FormPart } from './form-part.js';
+import { typedTexts } from './form-part.js';
 import type { FormAnswer } from './form-part.js';
 import { setHeadingLevels } from './heading-levels.js';
 import { measureStyles } from './measure-styles.js';
@@ -25,9 +25,14 @@ import { sharedMessages } from './shared-messages.js';
 import type { Ship } from './ship-context.js';
 import { ShipListener } from './ship-listener.js';
 import { themeStyles } from './theme-styles.js';
+import { unknownWord } from './unknown-words.js';
+import type { Choice } from './unknown-words.js';
 import { WidthController } from './width-controller.js';
 
 export const sharedStyles: CSSResultGroup = [measureStyles, themeStyles, baseStyles, controlStyles, fieldStyles, printStyles];
+
+/** A property's name as an attribute writes it. */
+const kebab = (name: string): string => name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
 /**
  * What all widgets have in common: theme, language, fields read from properties, the event
@@ -114,11 +119,25 @@ export abstract class LubberElement extends FormElement {
   /** The fields by the property each stands for. */
   protected abstract readonly fields: Readonly<Record<string, Field<unknown>>>;
 
+  /** The words of each choice, by its property: what is none of them is told, and there is no answer. */
+  protected readonly words: Readonly<Record<string, Choice>> = {};
+
   #changedByUser = false;
+
+  /** In another document the styles are made again: a sheet belongs to the document it was made in. */
+  adoptedCallback(): void {
+    const view = this.ownerDocument.defaultView as typeof globalThis | null;
+    if (!view || !this.shadowRoot) return;
+    this.shadowRoot.adoptedStyleSheets = (this.constructor as typeof LubberElement).elementStyles.map((style) => {
+      const sheet = new view.CSSStyleSheet();
+      sheet.replaceSync((style as CSSResult).cssText);
+      return sheet;
+    });
+  }
 
   /** Goes to the first field. `delegatesFocus` would do so at every click upon a text, too. */
   override focus(options?: FocusOptions): void {
-    this.renderRoot.querySelector<HTMLElement>('input:not(:disabled), select:not(:disabled), textarea:not(:disabled), button:not(:disabled)')?.focus(options);
+    this.renderRoot.querySelector<HTMLElement>(':enabled:not(fieldset)')?.focus(options);
   }
 
   /** The text of a catalogue key in the page's language. */
@@ -145,13 +164,27 @@ export abstract class LubberElement extends FormElement {
     return (this as unknown as Record<string, FieldInput>)[name];
   }
 
+  /** What stands in a choice and is none of its words; empty where all is well. */
+  unknownWord(name: string): string {
+    return unknownWord(this.words[name], this.#own(name));
+  }
+
+  /** Such words of all choices as a page writes them, `compass="abc"`: while there is one nothing is worked out. */
+  get unknownWords(): string[] {
+    return Object.keys(this.words).flatMap((name) => (this.unknownWord(name) ? [`${kebab(name)}="${this.unknownWord(name)}"`] : []));
+  }
+
+  /** Whether a choice is not understood. */
+  protected get hasUnknownWord(): boolean {
+    return this.unknownWords.length > 0;
+  }
+
   /** Whether the host has fixed a field; both spellings of a name are understood, and an instant is its date and time. */
   isLocked(name: string): boolean {
     if (this.isDisabled) return true;
-    const kebab = name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
     const locked = this.locked.split(/\s+/);
     const whole = name === 'date' || name === 'time' ? 'instant' : name;
-    return [name, kebab, whole].some((each) => locked.includes(each));
+    return [name, kebab(name), whole].some((each) => locked.includes(each));
   }
 
   isSettled(name: string): boolean {
@@ -223,8 +256,9 @@ export abstract class LubberElement extends FormElement {
   }
 
   override formStateRestoreCallback(state: unknown): void {
-    for (const [name, text] of Object.entries(FormPart.texts(state))) {
-      if (Object.keys(this.fields).includes(name)) this.change(name, text);
+    for (const [name, text] of typedTexts(state)) {
+      if (!Object.hasOwn(this.fields, name)) continue;
+      this.change(name, text);
       this.settle(name);
     }
     // The user did this on an earlier visit: it is not told again.

@@ -8,7 +8,7 @@ import { css } from 'lit';
 export const measureStyles = css`
   .frame {
     /* What a unit of rem is to us: never less than the size browsers begin with, unless the page says so itself. */
-    --rem: var(--lubber-size, max(1rem, 16px));
+    --rem: var(--lubber-size, max(1REM, 16px));
     --small: var(--lubber-text-small, 0.82rem);
     --medium: var(--lubber-text-medium, 0.92rem);
     --figure: var(--lubber-text-figure, 1.06rem);

@@ -44,12 +44,15 @@ export class PageController implements ReactiveController {
   hostConnected(): void {
     this.#read();
     this.#stopListening = onTranslation(() => this.#host.requestUpdate());
+    // Moved about the page it may have come under another theme or language.
+    this.#host.requestUpdate();
     this.#observer = new MutationObserver(() => {
       this.#read();
       this.#host.requestUpdate();
     });
     const attributeFilter = ['data-lubber-theme', 'data-lubber-density', 'lang', 'dir'];
-    for (const node of [document.documentElement, document.body]) {
+    const { documentElement, body } = this.#host.ownerDocument;
+    for (const node of [documentElement, body]) {
       this.#observer.observe(node, { attributes: true, attributeFilter });
     }
   }

@@ -1,12 +1,13 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatDate, formatInstant, formatTimeOfDay, instantOf, parseInstant } from '../../core/time/instant.js';
+import { formatInstant, instantOf } from '../../core/time/instant.js';
 import type { CivilDate } from '../../core/time/parse-date.js';
 import { dayText } from './day-text.js';
 import { askPosition } from './device-position.js';
 import { valueOf } from './field.js';
 import type { Field, FieldState } from './field.js';
 import { fieldView } from './field-view.js';
+import { instantParts } from './instant-parts.js';
 import type { LubberElement } from './lubber-element.js';
 import { latitudeField, longitudeField } from './trade-fields.js';
 
@@ -18,32 +19,20 @@ export function combinedInstant(date: FieldState<CivilDate>, time: FieldState<nu
 
 interface HasInstant {
   instant?: string | Date;
-  date?: string;
-  time?: string;
+  date?: string | undefined;
+  time?: string | undefined;
 }
 
-/** Takes an `instant` set by the host over into the fields of date and time. */
+/** Takes an `instant` set by the host over into the fields of date and time; taken away, it takes them along. */
 export function splitInstant(host: LubberElement & HasInstant, changed: ReadonlyMap<PropertyKey, unknown>): void {
-  if (!changed.has('instant') || host.instant === undefined || host.instant === null) return;
-  const take = (instant: Date): void => {
-    host.date = formatDate(instant);
-    host.time = formatTimeOfDay(instant);
-    // A day outside the years known is the host's, not half typed: what is wrong with it is said at once.
-    host.settle('date');
-  };
-  if (host.instant instanceof Date) {
-    if (Number.isNaN(host.instant.getTime())) return;
-    take(host.instant);
-    return;
-  }
-  const reading = parseInstant(String(host.instant));
-  if (reading.ok) {
-    take(reading.value);
-  } else if (reading.refusal !== 'empty') {
-    // What cannot be read is shown where the user can mend it, with the reason.
-    [host.date = '', host.time = ''] = String(host.instant).split(/[T ]/);
-    host.settle('date');
-    host.settle('time');
+  if (!changed.has('instant')) return;
+  const parts = instantParts(host.instant);
+  const before = instantParts(changed.get('instant'));
+  for (const name of ['date', 'time'] as const) {
+    if (parts) host[name] = parts[name];
+    else if (before && host[name] === before[name]) host[name] = undefined;
+    // What the host set is no half-typed text: what is wrong with it is said at once.
+    if (parts && (name === 'date' || !parts.understood)) host.settle(name);
   }
 }
 

@@ -133,6 +133,7 @@ export const dateField: Field<CivilDate> = {
 /** Seconds of the day, UTC. */
 export const timeField: Field<number> = {
   parse: parseTimeOfDay,
+  numbersAreFigures: true,
   write: (value) => formatTimeOfDay(new Date(Math.round(value) * 1000)),
   show: (value) => (value >= 86_400 ? '23:59:60' : formatTimeOfDay(new Date(Math.round(value) * 1000))),
   step: (value, direction) => (Math.round(value / 60 + direction) * 60 + 86_400) % 86_400,

@@ -236,6 +236,8 @@ export class LubberShip extends LubberElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
+    // An attribute taken away leaves null.
+    for (const name of ['name', 'compassName', 'remember'] as const) this[name] ??= '';
     splitInstant(this, changed);
     const ship = this.#shared();
     const told = JSON.stringify([ship.name, ship.compassName, ship.values, ship.card]);

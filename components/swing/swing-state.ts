@@ -27,6 +27,8 @@ export interface SwingState {
   readonly turning: 'starboard' | 'port' | 'unknown';
   readonly model: 'auto' | 'approximate' | 'exact';
   readonly limit: DeviationLimit;
+  /** A choice stands on a word that is none of its own. */
+  readonly unknown: boolean;
   readonly given: GivenCard;
   /** The methods of all rows, the usual one first. */
   readonly methods: readonly SwingMethod[];
@@ -39,6 +41,17 @@ export const methodNamed = (text: unknown): SwingMethod => swingMethods.find((na
 export const reckoningNamed = (text: unknown): HeadingReckoning => headingReckonings.find((name) => name === text) ?? 'compass';
 export const countNamed = (text: unknown): 8 | 16 | 24 | 36 => ([8, 16, 24, 36] as const).find((count) => String(count) === String(text)) ?? 8;
 export const limitNamed = (text: unknown): DeviationLimit => deviationLimits.find(({ code }) => code === text) ?? (deviationLimits[0] as DeviationLimit);
+
+/** The words each choice of the settings takes. */
+export const swingWords = {
+  method: swingMethods,
+  headingBy: headingReckonings,
+  headings: ['8', '16', '24', '36'],
+  objectBy: ['magnetic', 'true'],
+  turning: ['starboard', 'port', 'unknown'],
+  model: ['auto', 'approximate', 'exact'],
+  limit: deviationLimits.map(({ code }) => code),
+};
 
 export function methodsOf(rows: readonly GridRow[], method: SwingMethod): readonly SwingMethod[] {
   return [...new Set([method, ...rows.map((row) => methodOf(row, { method }))])];

@@ -29,7 +29,7 @@ import { chosenSettings, swingFields } from './swing-fields.js';
 import type { SwingFieldName } from './swing-fields.js';
 import { swingInputs } from './swing-inputs.js';
 import { swingMessages } from './swing-messages.js';
-import { countNamed, limitNamed, methodNamed, methodsOf, reckoningNamed, usedFields } from './swing-state.js';
+import { countNamed, limitNamed, methodNamed, methodsOf, reckoningNamed, swingWords, usedFields } from './swing-state.js';
 import type { SwingFieldStates, SwingState } from './swing-state.js';
 import { swingStyles } from './swing-styles.js';
 import { workOut } from './worked-swing.js';
@@ -135,6 +135,7 @@ export class LubberSwing extends LubberElement {
 
   protected readonly messages = swingMessages;
   protected readonly fields = swingFields;
+  protected override readonly words = swingWords;
 
   readonly #history = new GridHistory();
   #worked: { readonly key: string; readonly grid: readonly GridRow[]; readonly card: DeviationCard | null; readonly worked: WorkedSwing } | null = null;
@@ -221,6 +222,7 @@ export class LubberSwing extends LubberElement {
       turning: this.turning === 'starboard' || this.turning === 'port' ? this.turning : 'unknown',
       model: this.model === 'approximate' || this.model === 'exact' ? this.model : 'auto',
       limit: limitNamed(this.limit),
+      unknown: this.hasUnknownWord,
       given: this.#given,
       methods,
       used: usedFields({ methods, byGyro, gyroKnown: fields.gyroError.state !== 'empty', objectBy }),
@@ -231,7 +233,7 @@ export class LubberSwing extends LubberElement {
   /** The swing is worked out once for the same rows and settings. */
   #work(now: SwingState): WorkedSwing {
     const { fields, rows, given, limit, ...rest } = now;
-    const key = JSON.stringify([Object.values(fields).map(({ text }) => text), limit.code, rest.method, rest.headingBy, rest.headings, rest.objectBy, rest.turning, rest.model]);
+    const key = JSON.stringify([Object.values(fields).map(({ text }) => text), limit.code, rest.method, rest.headingBy, rest.headings, rest.objectBy, rest.turning, rest.model, rest.unknown]);
     const last = this.#worked;
     if (last?.key === key && last.grid === rows && last.card === given.card) return last.worked;
     const worked = workOut(now);

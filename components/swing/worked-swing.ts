@@ -27,7 +27,7 @@ export function workOut(state: SwingState): WorkedSwing {
   const read = state.rows.map((row) => readGridRow(row, defaults, signed));
   const rows = read.flatMap((one) => (one.state === 'row' ? [one.row] : []));
   const settings = settingsOf(state);
-  const refused = state.used.some((name) => state.fields[name].state === 'refused');
+  const refused = state.unknown || state.used.some((name) => state.fields[name].state === 'refused');
   const result = rows.length > 0 && !refused ? swing(rows, settings) : null;
   let next = 0;
   const swung = read.map((one) => (one.state === 'row' ? (result?.rows[next++] ?? null) : null));

@@ -9,8 +9,8 @@ import type { NoTransit, Sighting, TransitObservation, TransitSight } from '../.
 import { formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
-import { compassChoice, headAndSplitView } from '../shared/compass-view.js';
-import { valueOf } from '../shared/field.js';
+import { compassChoice, compassWords, headAndSplitView } from '../shared/compass-view.js';
+import { isUnset, textOf, valueOf } from '../shared/field.js';
 import type { FieldInput, FieldState } from '../shared/field.js';
 import { headlineView } from '../shared/headline-view.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
@@ -105,6 +105,7 @@ export class LubberTransit extends LubberElement {
 
   protected readonly messages = transitMessages;
   protected readonly fields = fields;
+  protected override readonly words = { compass: compassWords };
 
   /** The lines as they stand: taken over from the host, then the user's. */
   @state() private lines: readonly MarkTexts[] = [noMark];
@@ -165,9 +166,11 @@ export class LubberTransit extends LubberElement {
       if (given.length > 0) this.lines = given;
     }
     for (const part of ['charted', 'bearing'] as const) {
-      const value = this[part];
-      if (!changed.has(part) || value === undefined || value === null) continue;
-      const text = typeof value === 'number' ? markFields[part].write(value) : value;
+      if (!changed.has(part)) continue;
+      const text = textOf(markFields[part], this[part]);
+      // Taken away it goes, unless the user has typed something else.
+      const before = textOf(markFields[part], changed.get(part) as FieldInput);
+      if (isUnset(this[part]) && this.lines[0]?.[part] !== before) continue;
       this.lines = this.lines.map((mark, index) => (index === 0 ? { ...mark, [part]: text } : mark));
     }
     if (this.lines !== before) this.lines.forEach((mark, index) => Object.keys(mark).forEach((part) => this.settle(partName(part, index))));
@@ -219,6 +222,7 @@ export class LubberTransit extends LubberElement {
   /** The error of the lines that are complete; without a bearing, where the first line lies. */
   #compute(): void {
     [this.#found, this.#plan] = [null, null];
+    if (this.hasUnknownWord) return;
     const setting = this.#setting();
     const { ship } = setting;
     const sightings: Sighting[] = [];

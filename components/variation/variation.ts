@@ -97,6 +97,7 @@ export class LubberVariation extends LubberElement {
 
   protected readonly messages = variationMessages;
   protected readonly fields = fields;
+  protected override readonly words = { roseForm: ['printed', 'parts'], model: magneticModels.map(({ name }) => name) };
 
   #result: VariationReport | null = null;
 
@@ -162,7 +163,7 @@ export class LubberVariation extends LubberElement {
     const latitude = valueOf(state.latitude);
     const longitude = valueOf(state.longitude);
     const instant = combinedInstant(state.date, state.time);
-    if (latitude === undefined || longitude === undefined || !instant) return;
+    if (latitude === undefined || longitude === undefined || !instant || this.hasUnknownWord) return;
     const [rose, model] = [this.#rose, this.#model];
     this.#result = variationReport({ place: { latitude, longitude }, instant, ...(rose ? { rose } : {}) }, model ? { model } : {});
   }
