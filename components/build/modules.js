@@ -1,6 +1,7 @@
 /** The ES modules and their types: by the compiler, templates made short. */
 import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { litProperties } from './lit-properties.js';
 import { minifyTemplates } from './minify-templates.js';
 import { run } from './run.js';
 import { staticFields } from './static-fields.js';
@@ -11,6 +12,6 @@ export function buildModules(out) {
   for (const name of readdirSync(folder, { recursive: true })) {
     if (!name.endsWith('.js')) continue;
     const file = join(folder, name);
-    writeFileSync(file, minifyTemplates(staticFields(readFileSync(file, 'utf8'))));
+    writeFileSync(file, minifyTemplates(litProperties(staticFields(readFileSync(file, 'utf8')))));
   }
 }

@@ -1,5 +1,6 @@
 import { LitElement } from 'lit';
-import type { PropertyDeclarations, PropertyValues } from 'lit';
+import type { PropertyValues } from 'lit';
+import { property } from 'lit/decorators.js';
 import { FormPart } from './form-part.js';
 import type { FormAnswer } from './form-part.js';
 
@@ -7,26 +8,19 @@ import type { FormAnswer } from './form-part.js';
 export abstract class FormElement extends LitElement {
   static readonly formAssociated: boolean = true;
 
-  static override properties: PropertyDeclarations = {
-    name: { reflect: true },
-    required: { type: Boolean, reflect: true },
-    disabled: { type: Boolean, reflect: true },
-  };
-
   /** Under which name a form is given the result: JSON text of the plain data that the event tells. */
-  declare name?: string;
+  @property({ reflect: true }) name?: string;
 
   /** Whether a form may be sent only once there is a result. */
-  declare required: boolean;
+  @property({ type: Boolean, reflect: true }) required = false;
 
   /** Nothing can be changed, and no form is given anything; a disabled fieldset around does the same. */
-  declare disabled: boolean;
+  @property({ type: Boolean, reflect: true }) disabled = false;
 
   protected readonly formPart = new FormPart(this);
 
   constructor() {
     super();
-    this.required = this.disabled = false;
     this.addEventListener('invalid', () => this.#takeFocus());
   }
 

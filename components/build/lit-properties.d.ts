@@ -1,0 +1,1 @@
+export function litProperties(source: string): string;
