@@ -15,6 +15,7 @@ import { cardProblemView } from '../shared/given-card-view.js';
 import { limitCodes, limitNamed } from '../shared/limit-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { missingView } from '../shared/missing-view.js';
 import { inReadingOrder } from '../shared/reading-order.js';
 import { cardContent } from './card-content.js';
 import type { CardContent, CardResult, Particulars } from './card-content.js';
@@ -189,7 +190,7 @@ export class LubberDeviationCard extends LubberElement {
       read: this.read.bind(this),
     };
     const headline = html`<div class="headline">
-      ${cardProblemView(this, this.#given)}
+      ${missingView(this, [])} ${cardProblemView(this, this.#given)}
       ${content
         ? html`<p class="row no-print"><button part="button" type="button" class="main" @click=${() => print()}>${this.t('print')}</button></p>`
         : html`<p class="waiting">${this.t('card.none')}</p>`}

@@ -17,6 +17,7 @@ import { fieldView } from '../shared/field-view.js';
 import { limitCodes, limitNamed, limitView } from '../shared/limit-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { missingView } from '../shared/missing-view.js';
 import { sliderStyles } from '../shared/slider-styles.js';
 import { bearingField } from '../shared/trade-fields.js';
 import { curveInput } from './curve-input.js';
@@ -205,7 +206,7 @@ export class LubberDeviationCurve extends LubberElement {
       <h2 part="title">${this.t('curve.title')}</h2>
       <div class="columns">
         ${this.#fieldsView()}
-        <div class="headline">${problemsView(this, this.#input)} ${state ? answerView(this, state) : nothing} ${this.#state ? nothing : html`${tooFewView(this, this.#input)} ${this.#howView()}`}</div>
+        <div class="headline">${missingView(this, [])} ${problemsView(this, this.#input)} ${state ? answerView(this, state) : nothing} ${this.#state ? nothing : html`${tooFewView(this, this.#input)} ${this.#howView()}`}</div>
         <div class="explanation">${state ? this.#curveView(state) : nothing}</div>
       </div>
     `);

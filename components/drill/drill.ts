@@ -6,6 +6,7 @@ import type { FieldInput } from '../shared/field.js';
 import type { FormAnswer } from '../shared/form-part.js';
 import { listText } from '../shared/list-text.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { missingView } from '../shared/missing-view.js';
 import { LubberScoreEvent } from '../shared/score-event.js';
 import type { ScoreDetail } from '../shared/score-event.js';
 import { deskView, hintText } from './desk-view.js';
@@ -320,7 +321,7 @@ export class LubberDrill extends LubberElement {
 
   protected override render(): TemplateResult {
     const { state: drill, exercises } = this.#session;
-    if (!drill || this.hasUnknownWord) return this.frame(html``);
+    if (!drill || this.hasUnknownWord) return this.frame(missingView(this, []));
     const sheet = { exercises, seed: drill.seed, level: drill.level };
     const key = this.view === 'key' && this.answer === 'shown';
     return this.frame(html`${key ? keyView(this, sheet) : this.view === 'sheet' ? sheetView(this, sheet) : this.#exerciseView(drill)} ${this.#footView()}`);

@@ -13,6 +13,7 @@ import { valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
 import { instantParts } from '../shared/instant-parts.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { missingView } from '../shared/missing-view.js';
 import { outsideModelsView } from '../shared/outside-models-view.js';
 import { placeView } from '../shared/place-and-time.js';
 import { inReadingOrder } from '../shared/reading-order.js';
@@ -257,7 +258,7 @@ export class LubberFieldMap extends LubberElement {
           this,
           html`<div class="fields">${placeView(this, this.#state, fields)}</div>`,
           html`<div class="headline">
-            ${result && this.answer === 'shown' ? placeAnswer.view(this, result) : nothing}
+            ${missingView(this, [])} ${result && this.answer === 'shown' ? placeAnswer.view(this, result) : nothing}
             ${result || outside ? nothing : html`<p class="waiting">${this.t('field-map.waiting')}</p>`}
           </div>`,
         )}

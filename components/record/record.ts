@@ -21,6 +21,7 @@ import type { RecordRequestDetail } from '../shared/events.js';
 import { fileStyles } from '../shared/file-styles.js';
 import { listText } from '../shared/list-text.js';
 import { sharedStyles } from '../shared/lubber-element.js';
+import { missingView } from '../shared/missing-view.js';
 import type { Ship } from '../shared/ship-context.js';
 import { entryTable } from './entry-table.js';
 import { fieldInWords } from './entry-text.js';
@@ -379,7 +380,7 @@ export class LubberRecord extends RecordFormElement {
     return this.frame(html`
       <h2 part="title">${this.t('record.title')}</h2>
       <p class="soft small">${this.t('record.book', { book: book.name })}</p>
-      ${statusView(this, book)}
+      ${missingView(this, [])} ${statusView(this, book)}
       <p class="told no-print ${this.told.wrong ? 'wrong' : ''}" role="status">${this.told.text}</p>
       ${open
         ? html`<details class="form no-print" ?open=${this.corrected !== null}>

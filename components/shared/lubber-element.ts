@@ -31,9 +31,6 @@ import { WidthController } from './width-controller.js';
 
 export const sharedStyles: CSSResultGroup = [measureStyles, themeStyles, baseStyles, controlStyles, fieldStyles, printStyles];
 
-/** A property's name as an attribute writes it. */
-const kebab = (name: string): string => name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
-
 /**
  * What all widgets have in common: theme, language, fields read from properties, the event
  * of a result. A field's property is its text: it holds what the host set or the user typed.
@@ -171,7 +168,12 @@ export abstract class LubberElement extends FormElement {
 
   /** Such words of all choices as a page writes them, `compass="abc"`: while there is one nothing is worked out. */
   get unknownWords(): string[] {
-    return Object.keys(this.words).flatMap((name) => (this.unknownWord(name) ? [`${kebab(name)}="${this.unknownWord(name)}"`] : []));
+    const { elementProperties } = this.constructor as typeof LubberElement;
+    return Object.keys(this.words).flatMap((name) => {
+      const attribute = elementProperties.get(name)?.attribute;
+      const word = this.unknownWord(name);
+      return word ? [`${typeof attribute === 'string' ? attribute : name}="${word}"`] : [];
+    });
   }
 
   /** Whether a choice is not understood. */
@@ -182,9 +184,10 @@ export abstract class LubberElement extends FormElement {
   /** Whether the host has fixed a field; both spellings of a name are understood, and an instant is its date and time. */
   isLocked(name: string): boolean {
     if (this.isDisabled) return true;
+    const kebab = name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
     const locked = this.locked.split(/\s+/);
     const whole = name === 'date' || name === 'time' ? 'instant' : name;
-    return [name, kebab(name), whole].some((each) => locked.includes(each));
+    return [name, kebab, whole].some((each) => locked.includes(each));
   }
 
   isSettled(name: string): boolean {
