@@ -23,7 +23,7 @@ export const budgets: readonly Budget[] = [
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 58 },
   { what: 'transit', modules: defined(['transit']), allowed: 41 },
   { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 77 },
-  { what: 'map of the field', modules: defined(['field-map']), wanted: 45, allowed: 49 },
+  { what: 'map of the field', modules: defined(['field-map']), wanted: 45, allowed: 50 },
   { what: 'the chart library, late', modules: defined(['deviation-curve']), late: 'uplot', allowed: 30 },
   { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 107 },
   { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 103 },
