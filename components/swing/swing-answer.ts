@@ -4,6 +4,7 @@ import { formatAngle, formatBearing, formatError } from '../../core/angle/format
 import type { Swing } from '../../core/swing/swing.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
+import { spokenError } from '../shared/spoken.js';
 import type { SwingFieldName } from './swing-fields.js';
 import type { SwingState } from './swing-state.js';
 import type { WorkedSwing } from './worked-swing.js';
@@ -39,8 +40,10 @@ export function answerView(host: LubberElement, state: SwingState, worked: Worke
   }
   if (host.answer !== 'shown') return count;
   const { largest, withinLimit } = result.check;
+  const words = host.t('swing.largest', { heading: formatBearing(largest.heading, 0) });
   return html`<p class="answer" part="answer">
-      <bdi dir="ltr">${formatError(largest.deviation)}</bdi><small>${host.t('swing.largest', { heading: formatBearing(largest.heading, 0) })}</small>
+      <span class="spoken">${spokenError(largest.deviation, host.t)}, ${words}</span>
+      <span aria-hidden="true"><bdi dir="ltr">${formatError(largest.deviation)}</bdi><small>${words}</small></span>
     </p>
     <p class=${withinLimit ? 'soft' : 'beyond'}>${host.t(withinLimit ? 'swing.within' : 'swing.beyond', { limit: formatAngle(state.limit.largest, 0) })}</p>
     ${count} ${waiting(host, state, worked)}`;

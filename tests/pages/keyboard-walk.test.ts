@@ -12,6 +12,19 @@ import { openBrowser } from './browser.js';
 /** What is used or found by its name. */
 const named = new Set(['button', 'textbox', 'combobox', 'radio', 'radiogroup', 'checkbox', 'slider', 'spinbutton', 'tab', 'tabpanel', 'tablist', 'link', 'img', 'image', 'region', 'group', 'DisclosureTriangle']);
 
+/** A field stepped by one, and what is said of the answer once the user has paused. */
+const said: Readonly<Record<string, readonly [field: string, words: RegExp]>> = {
+  'lubber-amplitude': ['latitude', /^Error \d+\.\d degrees (east|west), ± /],
+  'lubber-azimuth': ['latitude', /^Error \d+\.\d degrees (east|west), ± /],
+  'lubber-transit': ['bearing-0', /^Error \d+\.\d degrees (east|west), ± /],
+  'lubber-variation': ['latitude', /^Variation \d+\.\d degrees (east|west)/],
+  'lubber-conversion': ['bearing', /^True bearing \d{3}\.\d degrees$/],
+  'lubber-swing': ['heading-0', /^\d+\.\d degrees (east|west), largest deviation, on /],
+  'lubber-deviation-curve': ['heading', /^Largest \d+\.\d degrees (east|west) on /],
+  'lubber-iron': ['latitude', /^Deviation \d+\.\d degrees (east|west)/],
+  'lubber-field-map': ['latitude', /^Variation \d+\.\d degrees (east|west)/],
+};
+
 /** Whether a stop stands above the one before it, in the same column. */
 function goesBack(from: Stop, to: Stop): boolean {
   const across = Math.min(from.box.right, to.box.right) - Math.max(from.box.left, to.box.left);
@@ -53,6 +66,21 @@ describe('every widget by the keyboard', () => {
           const last = found.stops[place - 1];
           assert.ok(!last || !goesBack(last, stop), `${stop.what} stands above ${last?.what}`);
         }
+      });
+    }
+
+    const [field, words] = said[tag] ?? [];
+    if (field && words) {
+      it(`${tag}: a new answer is said in words`, async () => {
+        await stage.resize(1280);
+        await stage.light({});
+        await stage.show(scene(tag, 'answered'));
+        await stage.page.evaluate((id) => (document.querySelector('#stage > *')?.shadowRoot?.getElementById(id) as HTMLInputElement).focus(), field);
+        await stage.page.keyboard.press('ArrowUp');
+        if (tag === 'lubber-swing') await stage.page.keyboard.type('001');
+        await stage.page.keyboard.press('Tab');
+        const status = await stage.page.waitForFunction(() => document.querySelector('#stage > *')?.shadowRoot?.querySelector('[role=status]')?.textContent, { timeout: 4000 });
+        assert.match(String(await status.jsonValue()), words);
       });
     }
 
