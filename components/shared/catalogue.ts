@@ -29,9 +29,15 @@ export function onTranslation(listener: () => void): () => void {
   return () => listeners.delete(listener);
 }
 
+const primaryOf = (language: string): string => language.toLowerCase().split('-')[0] ?? 'en';
+
+/** The language the widgets speak on a page of a language: that one, or English where it has not been added. */
+export function shownLanguage(language: string): string {
+  return primaryOf(language) === 'en' || catalogues.has(primaryOf(language)) ? language : 'en';
+}
+
 /** The text of a key with its `{places}` filled; a key nobody knows is shown as it is. */
 export function translate(language: string, english: Catalogue, key: string, values: Values = {}): string {
-  const primary = language.toLowerCase().split('-')[0] ?? 'en';
-  const text = catalogues.get(primary)?.[key] ?? english[key] ?? key;
+  const text = catalogues.get(primaryOf(language))?.[key] ?? english[key] ?? key;
   return text.replace(/\{(\w+)\}/g, (place, name: string) => String(values[name] ?? place));
 }

@@ -3,7 +3,7 @@ import type { CSSResult, CSSResultGroup, CSSResultOrNative, PropertyValues, Temp
 import { property, state } from 'lit/decorators.js';
 import { AnswerAnnouncer } from './answer-announcer.js';
 import { baseStyles } from './base-styles.js';
-import { translate } from './catalogue.js';
+import { shownLanguage, translate } from './catalogue.js';
 import type { Catalogue, Values } from './catalogue.js';
 import { controlStyles } from './control-styles.js';
 import { LubberRecordRequestEvent, LubberResultEvent } from './events.js';
@@ -289,7 +289,7 @@ export abstract class LubberElement extends FormElement {
     if (this.page.bridge) classes.push('bridge');
     if (this.width.narrow) classes.push('narrow');
     if (this.width.close) classes.push('close');
-    return html`<div class=${classes.join(' ')} part="frame">
+    return html`<div class=${classes.join(' ')} part="frame" lang=${shownLanguage(this.page.language)}>
       ${content}
       <p class="spoken" role="status" aria-live="polite">${this.announcement}</p>
     </div>`;

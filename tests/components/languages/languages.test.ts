@@ -3,6 +3,7 @@ import '../../../components/amplitude/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
 import '../../../components/languages/es/define.js';
 import '../../../components/languages/fr/define.js';
+import { addTranslation } from '../../../components/shared/catalogue.js';
 
 const text = (element: Element): string => (element.shadowRoot?.textContent ?? '').replace(/\s+/g, ' ');
 
@@ -32,6 +33,22 @@ describe('a widget in the language of its page', () => {
       expect(text(element)).not.to.match(/Still needed|deviation found|true bearing/);
     });
   }
+
+  // WCAG 2.2, 3.1.2: text in another language than the page's says so.
+  for (const [page, shown] of [['es-CL', 'es-CL'], ['tl', 'en'], ['en-GB', 'en-GB']] as const) {
+    it(`on a page in ${page} says that its words are ${shown}`, async () => {
+      const element = await answered(page);
+      expect(element.shadowRoot?.querySelector('.frame')?.getAttribute('lang')).to.equal(shown);
+    });
+  }
+
+  it('says so anew when the language comes late', async () => {
+    const element = await answered('nl');
+    addTranslation('nl', { 'sight.latitude': 'Breedte' });
+    await element.updateComplete;
+    expect(element.shadowRoot?.querySelector('.frame')?.getAttribute('lang')).to.equal('nl');
+    expect(text(element)).to.contain('Breedte');
+  });
 
   it('keeps the value of a body that it names otherwise', async () => {
     const element = await answered('es');
