@@ -9,9 +9,8 @@ export const cardMessages: Catalogue = {
   'card.serial': 'Nomor seri',
   'card.place': 'Diputar di',
   'card.date': 'Tanggal',
-  // unsure: "intensitas horizontal" for H; some books say "gaya mendatar" or "komponen mendatar"
-  'card.horizontal': 'Intensitas horizontal H',
-  'card.vertical': 'Intensitas vertikal Z',
+  'card.horizontal': 'Horizontal H',
+  'card.vertical': 'Vertikal Z',
   'card.remarks': 'Keterangan',
   'card.particulars': 'Data',
   'card.correctors': 'Korektor',

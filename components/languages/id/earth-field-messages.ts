@@ -12,9 +12,9 @@ export const earthFieldMessages: Catalogue = {
   'earth.change': 'per tahun',
   'earth.variation': 'Variasi',
   // unsure: "inklinasi" for the dip; "inklinasi magnet" or "sudut dip" are also met
-  'earth.inclination': 'Inklinasi, ke bawah +',
+  'earth.inclination': 'Inklinasi, bawah +',
   'earth.h': 'Horizontal H',
-  'earth.z': 'Vertikal Z, ke bawah +',
+  'earth.z': 'Vertikal Z, bawah +',
   'earth.f': 'Total F',
   'earth.none': 'tidak ada',
   'earth.model': '{model}',

@@ -47,6 +47,7 @@ export const ironMessages: Catalogue = {
   'iron.date': 'Tanggal, UTC',
   'iron.latitude': 'Lintang',
   'iron.longitude': 'Bujur',
+  // unsure: "intensitas horizontal" for H; some books say "gaya mendatar" or "komponen mendatar"
   'iron.horizontal': 'Intensitas horizontal H',
   'iron.vertical': 'Intensitas vertikal Z, ke bawah +',
   'iron.dip': 'Inklinasi, ke bawah +',

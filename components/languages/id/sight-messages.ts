@@ -18,7 +18,7 @@ export const sightMessages: Catalogue = {
   'sight.heading.gyro': 'Haluan gasing',
   'sight.variation': 'Variasi',
   'sight.variation.model': 'dari model',
-  'sight.cardDeviation': 'Deviasi menurut daftar',
+  'sight.cardDeviation': 'Deviasi daftar',
   'sight.cardDeviation.none': 'tanpa daftar',
   // unsure: "sembir" for the error of a magnetic compass; "salah tunjuk" and "salah pedoman" mean the same
   'sight.error': 'Sembir',

@@ -3,7 +3,7 @@ import type { Catalogue } from '../../shared/catalogue.js';
 export const variationMessages: Catalogue = {
   'variation.title': 'Variasi: model di samping peta',
   'variation.rose': 'Mawar pedoman peta, bila ada',
-  'variation.rose.printed': 'seperti tercetak',
+  'variation.rose.printed': 'tercetak',
   'variation.rose.parts': 'per bagian',
   'variation.rose.text': 'Teks mawar pedoman',
   'variation.rose.example': '4°15′W 2015 (8′E)',
