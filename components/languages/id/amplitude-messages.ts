@@ -1,10 +1,10 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const amplitudeMessages: Catalogue = {
-  'amplitude.title': 'Sembir dengan amplitudo',
+  'amplitude.title': 'Kesalahan pedoman dengan amplitudo',
   'amplitude.how.1': 'Pilih benda angkasa dan masukkan tempat dan waktu; atau biarkan saat terbit atau terbenam berikutnya dicari.',
   'amplitude.how.2': 'Baring benda itu dengan pedoman pada saat yang dipilih di bawah, dengan pedoman tegak dan tenang, lalu catat haluan kapal dan waktunya.',
-  'amplitude.how.3': 'Masukkan baringan: sembir, variasi, deviasi, ketidakpastian dan perhitungannya menyusul.',
+  'amplitude.how.3': 'Masukkan baringan: kesalahan, variasi, deviasi, ketidakpastian dan perhitungannya menyusul.',
   'amplitude.moment': 'Yang ada di cakrawala',
   // unsure: "cakrawala sejati" for the celestial horizon; "ufuk sejati" is met too
   'amplitude.moment.celestial': 'titik pusat di cakrawala sejati',
@@ -51,7 +51,7 @@ export const amplitudeMessages: Catalogue = {
   'step.amplitude.bearing.rising': 'Baringan sejati: benda angkasa terbit, jadi dihitung dari timur',
   'step.amplitude.bearing.setting': 'Baringan sejati: benda angkasa terbenam, jadi dihitung dari barat',
   'doubt.horizonAltitude': 'tinggi di cakrawala: pembiasan, alun, taksiran mata',
-  'caution.not-at-horizon': 'Pada waktu ini tinggi sejati titik pusat adalah {altitude}, padahal seharusnya {expected}: benda angkasa tidak di cakrawala. Jangan pakai sembir ini sebelum waktu, posisi dan benda angkasa diperiksa.',
+  'caution.not-at-horizon': 'Pada waktu ini tinggi sejati titik pusat adalah {altitude}, padahal seharusnya {expected}: benda angkasa tidak di cakrawala. Jangan pakai kesalahan ini sebelum waktu, posisi dan benda angkasa diperiksa.',
   'caution.time-and-moment': 'Pada waktu ini tinggi sejati titik pusat adalah {altitude}, padahal seharusnya {expected}, dan baringannya meleset {effect}: periksa waktu, dan apa yang ada di cakrawala.',
   // unsure: "waktu zona" and "deskripsi zona" for zone time and zone description; older books say "waktu mintakat"
   'caution.zone-time-ahead': 'Pada waktu ini benda angkasa tidak di cakrawala, tetapi dengan jam yang {hours} h mendahului UTC ia ada di sana: waktunya tampak seperti waktu zona (deskripsi zona −{hours}).',

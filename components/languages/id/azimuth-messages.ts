@@ -1,10 +1,10 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const azimuthMessages: Catalogue = {
-  'azimuth.title': 'Sembir dengan azimut',
+  'azimuth.title': 'Kesalahan pedoman dengan azimut',
   'azimuth.how.1': 'Pilih cara menentukan letak benda angkasa: dengan nama dan waktu, dengan angka almanak, atau dengan tingginya.',
   'azimuth.how.2': 'Baring benda itu dengan pedoman, tegak dan tenang, selagi benda itu rendah di langit; catat haluan kapal dan waktunya.',
-  'azimuth.how.3': 'Masukkan baringan, atau serangkaian baringan: sembir, variasi, deviasi, ketidakpastian dan perhitungannya menyusul.',
+  'azimuth.how.3': 'Masukkan baringan, atau serangkaian baringan: kesalahan, variasi, deviasi, ketidakpastian dan perhitungannya menyusul.',
   'azimuth.method': 'Letak benda ditentukan dengan',
   'azimuth.method.body': 'nama',
   'azimuth.method.almanac': 'almanak',

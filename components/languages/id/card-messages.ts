@@ -33,7 +33,8 @@ export const cardMessages: Catalogue = {
   'card.age': 'Daftar ini berumur {months} bulan.',
   'card.age.none': 'Daftar ini berumur kurang dari satu bulan.',
   'card.age.one': 'Daftar ini berumur satu bulan.',
-  'card.corrector.foreAndAft': 'Magnet membujur',
+  // The column of a narrow card is too small for the word: it may break at the soft hyphen.
+  'card.corrector.foreAndAft': 'Magnet mem\u00ADbujur',
   'card.corrector.athwartships': 'Magnet melintang',
   'card.corrector.heeling': 'Magnet tegak',
   'card.corrector.spheres': 'Bola besi lunak',

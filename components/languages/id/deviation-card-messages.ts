@@ -11,7 +11,7 @@ export const deviationCardMessages: Catalogue = {
   'card.problem.out-of-range': 'di luar batas',
   'card.problem.headings-disagree': 'memberi satu haluan dua deviasi',
   'limit': 'Batas',
-  'limit.flag-five': '5° semua haluan (negara bendera)',
+  'limit.flag-five': '5° semua haluan (bendera)',
   'limit.after-adjustment': '3° setelah penimbalan (ISO 25862)',
   'limit.in-service': '5° dalam dinas (ISO 25862)',
   'limit.panama-canal': 'di bawah 7° (Terusan Panama)',

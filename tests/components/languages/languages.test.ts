@@ -3,6 +3,7 @@ import '../../../components/amplitude/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
 import '../../../components/languages/es/define.js';
 import '../../../components/languages/fr/define.js';
+import '../../../components/languages/id/define.js';
 import { addTranslation } from '../../../components/shared/catalogue.js';
 
 const text = (element: Element): string => (element.shadowRoot?.textContent ?? '').replace(/\s+/g, ' ');
@@ -19,11 +20,12 @@ async function answered(language: string): Promise<LubberAmplitude> {
 describe('a widget in the language of its page', () => {
   afterEach(() => (document.documentElement.lang = 'en'));
 
-  // Terms of the trade: Rv = Ra + Ct in Spanish, Cv = Cc + W in French (common practice, no source).
+  // Terms of the trade: Rv = Ra + Ct in Spanish, Cv = Cc + W in French, Hs = Hp + sembir in Indonesian (common practice, no source).
   for (const [language, error, deviation, sun] of [
     ['es', 'Corrección total', 'desvío hallado', 'Sol'],
     ['es-CL', 'Corrección total', 'desvío hallado', 'Sol'],
     ['fr', 'Variation (W)', 'déviation trouvée', 'Soleil'],
+    ['id', 'Sembir', 'deviasi yang diperoleh', 'Matahari'],
   ] as const) {
     it(`${language}: names error, deviation and body`, async () => {
       const element = await answered(language);
