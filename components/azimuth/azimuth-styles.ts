@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const azimuthStyles = css`
   tr.struck td:not(:last-child) { text-decoration: line-through; color: var(--soft); }
   tr.chosen td { background: var(--raise); }
-  td button.plain { min-height: var(--target-beside); padding: 0; white-space: nowrap; text-align: start; }
+  td button.plain { min-height: var(--target-beside); padding: 0; margin: 0; white-space: nowrap; text-align: start; }
   table.bodies { inline-size: 100%; }
   table.bodies td small { display: block; color: var(--soft); line-height: 1.3; }
   table.bodies td { vertical-align: top; }

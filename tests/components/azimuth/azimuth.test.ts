@@ -108,6 +108,18 @@ describe('which body now', () => {
     expect(text(element, '.frame')).not.to.contain('Error');
   });
 
+  it('shows the whole of a body’s name in the list, its first letter too', async () => {
+    const element = await evening();
+    const details = root(element).querySelector<HTMLDetailsElement>('details[part=bodies]');
+    if (!details) throw new Error('no list of bodies');
+    details.open = true;
+    await element.updateComplete;
+    const name = details.querySelector('td button');
+    const frame = details.querySelector('.scroll');
+    if (!name || !frame) throw new Error('no body in the list');
+    expect(name.getBoundingClientRect().left).to.be.at.least(frame.getBoundingClientRect().left);
+  });
+
   it('offers the bodies in sight and takes one by the keyboard', async () => {
     const element = await evening();
     const details = root(element).querySelector<HTMLDetailsElement>('details[part=bodies]');
