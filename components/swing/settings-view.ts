@@ -8,7 +8,7 @@ import { cardProblemView } from '../shared/given-card-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { swingFields } from './swing-fields.js';
 import type { SwingFieldName } from './swing-fields.js';
-import { circleTooWide } from './swing-state.js';
+import { circleTooWide } from './settings-given.js';
 import type { SwingState } from './swing-state.js';
 
 const placeholders: Partial<Record<SwingFieldName, string>> = {

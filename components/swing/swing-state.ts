@@ -1,17 +1,13 @@
 import { deviationLimits } from '../../core/deviation/deviation-limits.js';
 import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
-import { METRES_PER_MILE } from '../../core/sight/line-bearing.js';
 import { headingReckonings, swingMethods } from '../../core/swing/swing-row.js';
 import type { HeadingReckoning, SwingMethod } from '../../core/swing/swing-row.js';
-import type { SwingSettings } from '../../core/swing/swing-settings.js';
-import { instantOf } from '../../core/time/instant.js';
-import type { CivilDate } from '../../core/time/parse-date.js';
-import { valueOf } from '../shared/field.js';
 import type { FieldState } from '../shared/field.js';
 import type { GivenCard } from '../shared/given-card.js';
-import type { GridRow } from './grid-row.js';
+import { typedColumns } from './grid-row.js';
+import type { GridRow, TypedColumn } from './grid-row.js';
 import { methodOf } from './grid-reading.js';
-import type { SwingFieldName, swingFields } from './swing-fields.js';
+import type { SwingFieldName, chosenSettings, swingFields } from './swing-fields.js';
 
 type FieldValue<Name extends SwingFieldName> = (typeof swingFields)[Name] extends { parse(text: string): infer R } ? Extract<R, { ok: true }> extends { value: infer V } ? V : never : never;
 
@@ -81,34 +77,34 @@ export function usedFields({ methods, byGyro, gyroKnown, objectBy }: Uses): read
   return used;
 }
 
-/** The settings as core takes them. */
-export function settingsOf(state: SwingState): SwingSettings {
-  const { fields, used } = state;
-  const value = (name: Exclude<SwingFieldName, 'date'>): number | undefined => (used.includes(name) ? valueOf(fields[name] as FieldState<number>) : undefined);
-  const [latitude, longitude, radius, miles] = [value('latitude'), value('longitude'), value('circleRadius'), value('circleDistance')];
-  const [object, transit] = [value('objectBearing'), value('transitBearing')];
-  const date: CivilDate | undefined = used.includes('date') ? valueOf(fields.date) : undefined;
-  const distance = miles === undefined ? undefined : miles * METRES_PER_MILE;
-  const circle = radius !== undefined && distance !== undefined && radius * 2 < distance ? { radius, distance, turning: state.turning === 'unknown' ? null : state.turning } : undefined;
-  return {
-    variation: value('variation'),
-    place: latitude === undefined || longitude === undefined ? undefined : { latitude, longitude },
-    instant: date ? instantOf(date, 43_200) : undefined,
-    object: object === undefined ? undefined : { bearing: object, by: state.objectBy },
-    circle,
-    transit: transit === undefined ? undefined : { kind: 'charted', bearing: transit },
-    gyroError: value('gyroError') ?? null,
-    shoreError: value('shoreError'),
-    constant: value('constant') ?? null,
-    model: state.model,
-    planned: state.headings,
-    oldCard: state.given.card,
-    limit: state.limit,
-  };
+/** The columns that rows ask for: only some methods need a second reading. */
+export function columnsFor(rows: readonly GridRow[], method: unknown): readonly TypedColumn[] {
+  const methods = methodsOf(rows, methodNamed(method));
+  return methods.includes('sun') || methods.includes('shore-compass') ? typedColumns : ['heading', 'reading'];
 }
 
-/** A circle wider than its object is far has been typed: the parallax is not allowed for. */
-export function circleTooWide({ fields }: SwingState): boolean {
-  const [radius, miles] = [valueOf(fields.circleRadius), valueOf(fields.circleDistance)];
-  return radius !== undefined && miles !== undefined && radius * 2 >= miles * METRES_PER_MILE;
+/** The choices of a swing as a page or the user set them. */
+type Chosen = Readonly<Partial<Record<(typeof chosenSettings)[number], unknown>>>;
+
+/** Settings and rows together, every word understood or replaced by the usual one. */
+export function swingState(chosen: Chosen, fields: SwingFieldStates, { rows, ...rest }: Pick<SwingState, 'rows' | 'given' | 'unknown'>): SwingState {
+  const method = methodNamed(chosen.method);
+  const headingBy = reckoningNamed(chosen.headingBy);
+  const objectBy = chosen.objectBy === 'true' ? 'true' : 'magnetic';
+  const methods = methodsOf(rows, method);
+  const byGyro = headingBy === 'gyro' || rows.some(({ by, heading }) => by === 'gyro' || /\d\s*g\s*$/i.test(heading));
+  return {
+    ...rest,
+    fields,
+    method,
+    headingBy,
+    headings: countNamed(chosen.headings),
+    objectBy,
+    turning: chosen.turning === 'starboard' || chosen.turning === 'port' ? chosen.turning : 'unknown',
+    model: chosen.model === 'approximate' || chosen.model === 'exact' ? chosen.model : 'auto',
+    limit: limitNamed(chosen.limit),
+    methods,
+    used: usedFields({ methods, byGyro, gyroKnown: fields.gyroError.state !== 'empty', objectBy }),
+    rows,
+  };
 }

@@ -5,7 +5,7 @@ import type { SwingSettings } from '../../core/swing/swing-settings.js';
 import { valueOf } from '../shared/field.js';
 import { marksWestWithMinus, readGridRow } from './grid-reading.js';
 import type { ReadRow } from './grid-reading.js';
-import { settingsOf } from './swing-state.js';
+import { settingsOf } from './settings-given.js';
 import type { SwingState } from './swing-state.js';
 
 /** The grid read and the swing worked out. */
@@ -32,4 +32,19 @@ export function workOut(state: SwingState): WorkedSwing {
   let next = 0;
   const swung = read.map((one) => (one.state === 'row' ? (result?.rows[next++] ?? null) : null));
   return { read, swung, rows, settings, result };
+}
+
+/** The swing is worked out once for the same rows and settings. */
+export class SwingWork {
+  #last: { readonly key: string; readonly state: SwingState; readonly worked: WorkedSwing } | null = null;
+
+  of(now: SwingState): WorkedSwing {
+    const { fields, limit, method, headingBy, headings, objectBy, turning, model, unknown } = now;
+    const key = JSON.stringify([Object.values(fields).map(({ text }) => text), limit.code, method, headingBy, headings, objectBy, turning, model, unknown]);
+    const last = this.#last;
+    if (last?.key === key && last.state.rows === now.rows && last.state.given.card === now.given.card) return last.worked;
+    const worked = workOut(now);
+    this.#last = { key, state: now, worked };
+    return worked;
+  }
 }

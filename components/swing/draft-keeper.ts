@@ -1,0 +1,42 @@
+import type { LubberElement } from '../shared/lubber-element.js';
+import { dropDraft, loadDraft, saveDraft } from './swing-draft.js';
+import type { SwingDraft } from './swing-draft.js';
+
+/** Keeps a swing under way on this device, after each change of the user's. */
+export class DraftKeeper {
+  readonly #widget: LubberElement;
+  #touched = false;
+
+  /** Whether this browser kept the last change; null before the first, and once cleared. */
+  kept: boolean | null = null;
+
+  constructor(widget: LubberElement) {
+    this.#widget = widget;
+  }
+
+  /** The user has changed something. */
+  touch(): void {
+    this.#touched = true;
+  }
+
+  restore(key: string): SwingDraft | null {
+    const draft = loadDraft(key);
+    if (draft) this.kept = true;
+    return draft;
+  }
+
+  /** Keeps what has changed since the last time. */
+  keep(key: string | undefined, draft: () => SwingDraft): void {
+    if (key === undefined || !this.#touched) return;
+    this.#touched = false;
+    const kept = saveDraft(key, draft());
+    if (kept !== this.kept) this.#widget.requestUpdate();
+    this.kept = kept;
+  }
+
+  drop(key: string | undefined): void {
+    if (key !== undefined) dropDraft(key);
+    this.#touched = false;
+    this.kept = null;
+  }
+}

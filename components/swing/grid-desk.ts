@@ -1,0 +1,110 @@
+import type { LubberElement } from '../shared/lubber-element.js';
+import { GridHistory } from './grid-history.js';
+import type { GridKey } from './grid-keys.js';
+import { isTable, pasteInto, pastedCells } from './grid-paste.js';
+import { hasReadings, withRow } from './grid-row.js';
+import type { GridRow, TypedColumn } from './grid-row.js';
+
+/** What the desk needs of its widget. */
+export interface DeskHost {
+  readonly widget: LubberElement;
+  /** The columns that are shown. */
+  columns(): readonly TypedColumn[];
+  /** The user has changed a reading. */
+  changed(): void;
+}
+
+/** Where the readings lie while they are typed, pasted, walked through and taken back. */
+export class GridDesk {
+  rows: readonly GridRow[];
+
+  /** The cell being typed in. */
+  typing: string | null = null;
+
+  readonly #host: DeskHost;
+  readonly #history = new GridHistory();
+
+  constructor(host: DeskHost, rows: readonly GridRow[]) {
+    this.#host = host;
+    this.rows = rows;
+  }
+
+  get canUndo(): boolean {
+    return this.#history.canUndo;
+  }
+
+  get canRedo(): boolean {
+    return this.#history.canRedo;
+  }
+
+  get #locked(): boolean {
+    return this.#host.widget.isLocked('rows');
+  }
+
+  /** Lays other rows on the desk; Undo brings back those that lay there. */
+  replace(rows: readonly GridRow[]): void {
+    this.#history.before(this.rows, null);
+    this.rows = rows;
+  }
+
+  /** The user puts other rows in the place of these; `cell` names the one typed in. */
+  take(rows: readonly GridRow[], cell: string | null): void {
+    this.#history.before(this.rows, cell);
+    this.rows = rows;
+    this.#host.changed();
+  }
+
+  #step(rows: readonly GridRow[] | null, said: string): void {
+    if (!rows) return;
+    this.rows = rows;
+    this.typing = null;
+    this.#host.changed();
+    this.#host.widget.say(this.#host.widget.t(said));
+  }
+
+  readonly undo = (): void => this.#step(this.#history.undo(this.rows), 'swing.undone');
+  readonly redo = (): void => this.#step(this.#history.redo(this.rows), 'swing.redone');
+
+  edit(place: number, change: Partial<GridRow>, cell: string | null): void {
+    this.typing = cell;
+    this.take(withRow(this.rows, place, change), cell);
+  }
+
+  /** Whether the text was a table: one cell's worth is left to the browser. */
+  paste(row: number, column: TypedColumn, text: string): boolean {
+    if (!isTable(text)) return false;
+    this.typing = null;
+    this.take(pasteInto(this.rows, text, { row, column, columns: this.#host.columns() }), null);
+    this.#host.widget.say(this.#host.widget.t('swing.pasted', { count: pastedCells(text).length }));
+    return true;
+  }
+
+  /** The cell has been left. */
+  leave(): void {
+    this.#history.left();
+    this.typing = null;
+    this.#host.widget.requestUpdate();
+  }
+
+  /** Puts the caret into a cell; one row beyond the last is made. */
+  async goTo(place: number, column: TypedColumn): Promise<void> {
+    const { widget } = this.#host;
+    if (place >= this.rows.length) this.rows = withRow(this.rows, place, {});
+    widget.requestUpdate();
+    await widget.updateComplete;
+    (widget.renderRoot as ParentNode).querySelector<HTMLInputElement>(`#${column}-${place}`)?.focus();
+  }
+
+  press(key: NonNullable<GridKey>, place: number, column: TypedColumn): void {
+    if (key.to !== 'cell') {
+      if (!this.#locked) this[key.to]();
+      return;
+    }
+    const columns = this.#host.columns();
+    const across = columns[columns.indexOf(column) + key.across];
+    const last = this.rows[this.rows.length - 1];
+    // A further row is made by going down from one that is in use.
+    const most = this.rows.length - (this.#locked || !last || !hasReadings([last]) ? 1 : 0);
+    if (across) void this.goTo(Math.max(0, Math.min(most, place + key.down)), across);
+  }
+}

@@ -1,0 +1,77 @@
+import { property } from 'lit/decorators.js';
+import type { DeviationCard } from '../../core/deviation/deviation-card.js';
+import { LubberElement } from '../shared/lubber-element.js';
+import type { GridRow } from './grid-row.js';
+import { swingFields } from './swing-fields.js';
+import { swingMessages } from './swing-messages.js';
+import { swingWords } from './swing-state.js';
+
+/** What a page can set of a swing. */
+export abstract class SwingProperties extends LubberElement {
+  /** Rows as data, or as text: a line each, heading, reading and what the method asks besides, parted by tabs. */
+  @property() rows?: readonly Partial<GridRow>[] | string;
+
+  /** `deviation`, `known-object`, `unknown-object`, `sun`, `transit`, `shore-compass` or `gyro`. */
+  @property() method?: string;
+
+  /** By which north the headings are: `compass`, `magnetic` or `gyro`. */
+  @property({ attribute: 'heading-by' }) headingBy?: string;
+
+  /** Headings planned: 8, 16, 24 or 36. */
+  @property() headings?: string | number;
+
+  /** Degrees, east positive; left empty, the magnetic model gives it. */
+  @property() variation?: string | number;
+
+  /** Where she is swung: degrees, north positive, or text such as `33-24.0N`. */
+  @property() latitude?: string | number;
+
+  /** Degrees, east positive, or text such as `071-42.5W`. */
+  @property() longitude?: string | number;
+
+  /** Day of the swing, UTC. */
+  @property() date?: string;
+
+  /** Bearing of the distant object, degrees. */
+  @property({ attribute: 'object-bearing' }) objectBearing?: string | number;
+
+  /** By which north that bearing is: `magnetic` or `true`. */
+  @property({ attribute: 'object-by' }) objectBy?: string;
+
+  /** Radius of the swinging circle, metres. */
+  @property({ attribute: 'circle-radius' }) circleRadius?: string | number;
+
+  /** Distance of the object, nautical miles. */
+  @property({ attribute: 'circle-distance' }) circleDistance?: string | number;
+
+  /** Which way she turned: `starboard` or `port`. */
+  @property() turning?: string;
+
+  /** Charted true bearing of the transit, degrees. */
+  @property({ attribute: 'transit-bearing' }) transitBearing?: string | number;
+
+  /** Error of the gyro, degrees, east positive; left empty, not known. */
+  @property({ attribute: 'gyro-error' }) gyroError?: string | number;
+
+  /** Error of the shore compass, degrees, east positive; left empty, none. */
+  @property({ attribute: 'shore-error' }) shoreError?: string | number;
+
+  /** A known from elsewhere, degrees, for methods that lose it. */
+  @property() constant?: string | number;
+
+  /** `auto`, `approximate` or `exact`. */
+  @property() model?: string;
+
+  /** Code of the limit the card is held against. */
+  @property() limit?: string;
+
+  /** The card in use until now, as data; as attribute its JSON. */
+  @property() card?: DeviationCard | string;
+
+  /** Name under which the swing is kept on this device until cleared; without one nothing is kept. */
+  @property() draft?: string;
+
+  protected readonly messages = swingMessages;
+  protected readonly fields = swingFields;
+  protected override readonly words = swingWords;
+}
