@@ -69,7 +69,8 @@ export { compassZone } from './field/zone.js';
 export type { CompassZone } from './field/zone.js';
 
 export { amplitudeBearing, amplitudeSight } from './sight/amplitude-sight.js';
-export type { AmplitudeBearing, AmplitudeObservation, AmplitudeSight, CompassKind, HorizonSide, NoAmplitude } from './sight/amplitude-sight.js';
+export type { AmplitudeBearing, AmplitudeSight, HorizonSide, NoAmplitude } from './sight/amplitude-result.js';
+export type { AmplitudeObservation, CompassKind } from './sight/amplitude-observation.js';
 export { usualDoubts } from './sight/sight-doubts.js';
 export type { SightDoubts } from './sight/sight-doubts.js';
 export { variationSource } from './sight/variation-source.js';
@@ -102,7 +103,7 @@ export type { AdjustmentNeeds, CorrectorAdvice } from './deviation/corrector-adv
 export type { DeviationCard, DeviationRow } from './deviation/deviation-card.js';
 export { deviationByCard } from './deviation/deviation-by-card.js';
 export { deviationCurve } from './deviation/deviation-curve.js';
-export type { DeviationCurve } from './deviation/deviation-curve.js';
+export type { DeviationCurve } from './deviation/curve-of-card.js';
 export { deviationLimits } from './deviation/deviation-limits.js';
 export type { DeviationLimit } from './deviation/deviation-limits.js';
 export { deviationTable } from './deviation/deviation-table.js';
@@ -137,7 +138,8 @@ export { largestParts, partsOnHeading } from './iron/deviation-parts.js';
 export { lineBearing } from './sight/line-bearing.js';
 export type { LineBearing } from './sight/line-bearing.js';
 export { transitSight } from './sight/transit-sight.js';
-export type { NoTransit, TransitObservation, TransitSight } from './sight/transit-sight.js';
+export type { NoTransit, TransitSight } from './sight/transit-result.js';
+export type { TransitObservation } from './sight/transit-observation.js';
 export { outsideModels } from './field/outside-models.js';
 export { roseSteps } from './field/rose-steps.js';
 export { variationReport } from './field/variation-report.js';
@@ -170,7 +172,8 @@ export { usualTransitDoubts } from './sight/transit-doubts.js';
 export type { TransitDoubts } from './sight/transit-doubts.js';
 export { transitLine } from './sight/transit-line.js';
 export type { TransitLine } from './sight/transit-line.js';
-export type { MarkError, Sighting } from './sight/transit-sight.js';
+export type { MarkError } from './sight/transit-result.js';
+export type { Sighting } from './sight/transit-observation.js';
 
 export { swing } from './swing/swing.js';
 export type { Swing, SwungRow } from './swing/swing.js';

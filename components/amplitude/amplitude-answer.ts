@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
 import { formatAmplitude } from '../../core/angle/quadrantal.js';
-import type { AmplitudeBearing, AmplitudeSight } from '../../core/sight/amplitude-sight.js';
+import type { AmplitudeBearing, AmplitudeSight } from '../../core/sight/amplitude-result.js';
 import type { Caution } from '../../core/working/caution.js';
 import { cautionsView } from '../shared/caution-view.js';
 import { headlineView } from '../shared/headline-view.js';

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import type { AmplitudeSight } from '../../core/sight/amplitude-sight.js';
+import type { AmplitudeSight } from '../../core/sight/amplitude-result.js';
 import { cautionsView, standingCautions } from '../shared/caution-view.js';
 import { doubtView } from '../shared/doubt-view.js';
 import { RIBBON_WIDTH, horizonRibbon } from '../shared/horizon-ribbon.js';

@@ -2,7 +2,7 @@ import { checkCard } from '../../core/deviation/check-card.js';
 import type { CardCheck } from '../../core/deviation/check-card.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { deviationCurve } from '../../core/deviation/deviation-curve.js';
-import type { DeviationCurve } from '../../core/deviation/deviation-curve.js';
+import type { DeviationCurve } from '../../core/deviation/curve-of-card.js';
 import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
 import type { CivilDate } from '../../core/time/parse-date.js';
 import type { Caution } from '../../core/working/caution.js';

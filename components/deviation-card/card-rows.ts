@@ -1,4 +1,4 @@
-import type { DeviationCurve } from '../../core/deviation/deviation-curve.js';
+import type { DeviationCurve } from '../../core/deviation/curve-of-card.js';
 import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
 
 export interface CardRow {

@@ -3,7 +3,7 @@ import type { CardCheck } from '../../core/deviation/check-card.js';
 import { confidenceBand } from '../../core/deviation/confidence-band.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { deviationCurve } from '../../core/deviation/deviation-curve.js';
-import type { DeviationCurve } from '../../core/deviation/deviation-curve.js';
+import type { DeviationCurve } from '../../core/deviation/curve-of-card.js';
 import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
 import { fitDeviation } from '../../core/deviation/fit-deviation.js';
 import type { DeviationFit } from '../../core/deviation/fit-deviation.js';

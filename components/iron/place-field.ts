@@ -5,7 +5,7 @@ import type { CompassZone } from '../../core/field/zone.js';
 import type { EarthField } from '../../core/iron/earth-field.js';
 import { instantOf } from '../../core/time/instant.js';
 import { valueOf } from '../shared/field.js';
-import type { BenchElement } from './bench-element.js';
+import type { Bench } from './bench.js';
 import { placeFieldName } from './place-names.js';
 import type { PlaceName, PlacePart, PlaceSource } from './place-names.js';
 
@@ -15,7 +15,7 @@ export interface PlaceField extends EarthField {
   readonly model: string | null;
 }
 
-export function sourceOf(bench: BenchElement, place: PlaceName): PlaceSource {
+export function sourceOf(bench: Bench, place: PlaceName): PlaceSource {
   return bench.text(placeFieldName(place, 'source')) as PlaceSource;
 }
 
@@ -28,7 +28,7 @@ export function partsOf(source: PlaceSource): readonly PlacePart[] {
 const NANOTESLA = 1000;
 
 /** The field at one of the places, nT; null while a field it needs is empty or refused. */
-export function placeField(bench: BenchElement, place: PlaceName): PlaceField | null {
+export function placeField(bench: Bench, place: PlaceName): PlaceField | null {
   const source = sourceOf(bench, place);
   const [first, second] = partsOf(source).map((part) => bench.value(placeFieldName(place, part)));
   if (first === undefined || second === undefined) return null;

@@ -4,7 +4,7 @@ import type { Field } from '../shared/field.js';
 import { selectView } from '../shared/choice-view.js';
 import { fieldView } from '../shared/field-view.js';
 import { latitudeField, longitudeField } from '../shared/trade-fields.js';
-import type { BenchElement } from './bench-element.js';
+import type { Bench } from './bench.js';
 import { numberFields } from './bench-fields.js';
 import { partsOf, sourceOf } from './place-field.js';
 import { placeFieldName, placeNames, placeSources } from './place-names.js';
@@ -19,7 +19,7 @@ export function placeOfChoice(name: string): PlaceName | undefined {
 }
 
 /** The port of the scenario that the fields name, or how the place is given. */
-export function chosenPlace(bench: BenchElement, place: PlaceName): string {
+export function chosenPlace(bench: Bench, place: PlaceName): string {
   const source = sourceOf(bench, place);
   if (source !== 'position') return source;
   const latitude = bench.value(placeFieldName(place, 'latitude'));
@@ -33,7 +33,7 @@ export function chosenPlace(bench: BenchElement, place: PlaceName): string {
 }
 
 /** A place in a heading or a sentence: its port, or how it is given. */
-export function placeTitle(bench: BenchElement, place: PlaceName): string {
+export function placeTitle(bench: Bench, place: PlaceName): string {
   const chosen = chosenPlace(bench, place);
   const source = placeSources.find((each) => each === chosen);
   if (!source) return chosen;
@@ -58,7 +58,7 @@ export function placeChanges(place: PlaceName, choice: string): Record<string, s
 }
 
 /** A place: from the list of ports, by its position, or by its forces. */
-export function placeView(bench: BenchElement, place: PlaceName, label: string): TemplateResult {
+export function placeView(bench: Bench, place: PlaceName, label: string): TemplateResult {
   const source = sourceOf(bench, place);
   const units: Readonly<Record<string, string>> = { horizontal: 'µT', vertical: 'µT', dip: '°' };
   return html`<div class="place">
@@ -80,7 +80,7 @@ export function placeView(bench: BenchElement, place: PlaceName, label: string):
 }
 
 /** The day for the magnetic models; not asked for where every place is given by its forces. */
-export function dateView(bench: BenchElement, places: readonly PlaceName[]): TemplateResult | typeof nothing {
+export function dateView(bench: Bench, places: readonly PlaceName[]): TemplateResult | typeof nothing {
   if (!places.some((place) => sourceOf(bench, place) === 'position')) return nothing;
   return fieldView(bench, 'date', bench.dateField, bench.day(), { label: bench.t('iron.date'), echo: '' });
 }

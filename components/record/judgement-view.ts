@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import type { DeviationCurve } from '../../core/deviation/deviation-curve.js';
+import type { DeviationCurve } from '../../core/deviation/curve-of-card.js';
 import type { RecordJudgement } from '../../core/record/judge-record.js';
 import { choiceView } from '../shared/choice-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';

@@ -1,7 +1,7 @@
 import { html, nothing, svg } from 'lit';
 import type { TemplateResult } from 'lit';
 import { formatError } from '../../core/angle/format-angle.js';
-import type { DeviationCurve } from '../../core/deviation/deviation-curve.js';
+import type { DeviationCurve } from '../../core/deviation/curve-of-card.js';
 import type { CardComparison } from '../../core/record/check-against-card.js';
 import type { RecordJudgement } from '../../core/record/judge-record.js';
 import type { LubberElement } from '../shared/lubber-element.js';

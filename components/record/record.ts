@@ -3,7 +3,7 @@ import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { deviationCurve } from '../../core/deviation/deviation-curve.js';
-import type { DeviationCurve } from '../../core/deviation/deviation-curve.js';
+import type { DeviationCurve } from '../../core/deviation/curve-of-card.js';
 import { readDeviationCard } from '../../core/deviation/read-deviation-card.js';
 import type { AdviceSettings } from '../../core/record/advice-settings.js';
 import { bookName } from '../../core/record/chain.js';

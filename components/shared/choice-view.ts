@@ -3,7 +3,7 @@ import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { lockedMark } from './locked-mark.js';
 import type { LubberElement } from './lubber-element.js';
-import { unknownWordView } from './unknown-words.js';
+import { unknownWordView } from './unknown-word-view.js';
 
 /** Letters of a label above which each choice takes a line of its own. */
 const LONG = 22;

@@ -5,7 +5,7 @@ import { deviationLimits } from '../../core/deviation/deviation-limits.js';
 import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
 import { lockedMark } from './locked-mark.js';
 import type { LubberElement } from './lubber-element.js';
-import { unknownWordView } from './unknown-words.js';
+import { unknownWordView } from './unknown-word-view.js';
 
 export const limitCodes: readonly string[] = deviationLimits.map(({ code }) => code);
 

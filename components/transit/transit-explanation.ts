@@ -3,7 +3,7 @@ import type { TemplateResult } from 'lit';
 import { formatAngle, formatBearing, formatError, formatNumber } from '../../core/angle/format-angle.js';
 import { METRES_PER_MILE } from '../../core/sight/line-bearing.js';
 import { sensitivity, usualTransitDoubts } from '../../core/sight/transit-doubts.js';
-import type { MarkError, TransitSight } from '../../core/sight/transit-sight.js';
+import type { MarkError, TransitSight } from '../../core/sight/transit-result.js';
 import { cautionsView, inOwnWords, standingCautions } from '../shared/caution-view.js';
 import { doubtView } from '../shared/doubt-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';

@@ -1,7 +1,7 @@
 import { checkFinite } from '../angle/check-number.js';
 import { wrap360 } from '../angle/wrap.js';
 import { cosDegrees, sinDegrees } from '../angle/trigonometry.js';
-import type { DeviationCurve } from './deviation-curve.js';
+import type { DeviationCurve } from './curve-of-card.js';
 import {
   checkExact,
   exactDeviation,

@@ -3,7 +3,7 @@ import { note, warning, type Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
 import { coefficientNames, type CoefficientName } from './approximate-deviation.js';
 import type { Judgement } from './bad-readings.js';
-import type { PerCoefficient } from './fit-deviation.js';
+import type { PerCoefficient } from './per-coefficient.js';
 import { repeatedHeadings, widestGap } from './heading-gaps.js';
 import type { ModelFit } from './model-fit.js';
 import { predict, type FitModel } from './predict-deviation.js';

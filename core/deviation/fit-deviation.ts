@@ -5,11 +5,10 @@ import { fitCautions } from './fit-cautions.js';
 import type { JudgedReadings } from './judged-readings.js';
 import { judged } from './judged-readings.js';
 import type { ModelFit } from './model-fit.js';
+import type { PerCoefficient } from './per-coefficient.js';
+import { perCoefficient } from './per-coefficient.js';
 import { predict, type FitModel } from './predict-deviation.js';
 import type { DeviationObservation, Readings } from './observations.js';
-
-/** One value for each coefficient, null where the headings taken cannot give it. */
-export type PerCoefficient = Readonly<Record<CoefficientName, number | null>>;
 
 /** A curve laid through the readings of a swing: plain data. */
 export interface DeviationFit {
@@ -63,11 +62,6 @@ function determinedBy(fit: ModelFit, count: number, constantUnknown: boolean): r
     const unit = fit.model === 'exact' ? arcOfDegrees(1) ** 2 : 1;
     return Math.sqrt(((fit.solution.cofactors[i] as readonly number[])[i] as number) / (even * unit)) <= INFLATION_LIMIT;
   });
-}
-
-function perCoefficient(value: (name: CoefficientName, place: number) => number | null): PerCoefficient {
-  const [A, B, C, D, E] = coefficientNames.map(value) as [number | null, number | null, number | null, number | null, number | null];
-  return { A, B, C, D, E };
 }
 
 /** Variance of a reading of mean weight, degrees², and what it rests on. */

@@ -1,7 +1,8 @@
 import { roundTo } from '../angle/format-angle.js';
 import { wrap360 } from '../angle/wrap.js';
 import { amplitudeSight } from '../sight/amplitude-sight.js';
-import type { AmplitudeObservation, AmplitudeSight } from '../sight/amplitude-sight.js';
+import type { AmplitudeSight } from '../sight/amplitude-result.js';
+import type { AmplitudeObservation } from '../sight/amplitude-observation.js';
 import { amplitude } from '../sky/amplitude.js';
 import type { BodyName } from '../sky/body.js';
 import { horizonAltitude } from '../sky/horizon-altitude.js';

@@ -1,6 +1,6 @@
 import { checkRange } from '../angle/check-number.js';
 import { wrap180 } from '../angle/wrap.js';
-import type { DeviationCurve } from '../deviation/deviation-curve.js';
+import type { DeviationCurve } from '../deviation/curve-of-card.js';
 import type { ObservedDeviation } from './observed-deviations.js';
 
 export interface CardComparison {

@@ -1,6 +1,6 @@
 import { coefficientNames } from '../deviation/approximate-deviation.js';
 import type { CoefficientName } from '../deviation/approximate-deviation.js';
-import type { DeviationCurve } from '../deviation/deviation-curve.js';
+import type { DeviationCurve } from '../deviation/curve-of-card.js';
 import { fitDeviation } from '../deviation/fit-deviation.js';
 import type { DeviationFit } from '../deviation/fit-deviation.js';
 import { studentLimit } from '../deviation/student.js';

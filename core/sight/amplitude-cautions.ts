@@ -6,7 +6,8 @@ import { geographicalPosition } from '../sky/geographical-position.js';
 import { note, warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
-import type { AmplitudeObservation, AmplitudeSight } from './amplitude-sight.js';
+import type { AmplitudeSight } from './amplitude-result.js';
+import type { AmplitudeObservation } from './amplitude-observation.js';
 import { errorCautions } from './error-cautions.js';
 
 /** A body this far from the horizon by the clock was not observed on it, degrees of altitude. */

@@ -3,7 +3,8 @@ import { amplitude } from '../sky/amplitude.js';
 import { geographicalPosition } from '../sky/geographical-position.js';
 import type { DoubtItem } from '../working/doubt.js';
 import { quantity } from '../working/quantity.js';
-import type { AmplitudeBearing, AmplitudeObservation } from './amplitude-sight.js';
+import type { AmplitudeBearing } from './amplitude-result.js';
+import type { AmplitudeObservation } from './amplitude-observation.js';
 import { effectOf } from './sight-doubts.js';
 import type { SightDoubts } from './sight-doubts.js';
 

@@ -3,82 +3,18 @@ import { cosDegrees, sinDegrees, tanDegrees } from '../angle/trigonometry.js';
 import { wrap180, wrap360 } from '../angle/wrap.js';
 import { altitudeAzimuth } from '../sky/altitude-azimuth.js';
 import { amplitude } from '../sky/amplitude.js';
-import type { BodyName } from '../sky/body.js';
 import { dip } from '../sky/dip.js';
 import { geographicalPosition } from '../sky/geographical-position.js';
 import { horizonAltitude } from '../sky/horizon-altitude.js';
-import type { HorizonMoment } from '../sky/horizon-altitude.js';
 import { combineDoubt } from '../working/doubt.js';
-import type { Doubt } from '../working/doubt.js';
-import type { Caution } from '../working/caution.js';
-import type { Step } from '../working/step.js';
+import type { AmplitudeObservation } from './amplitude-observation.js';
+import type { AmplitudeBearing, AmplitudeSight, HorizonSide, NoAmplitude } from './amplitude-result.js';
 import { centreHeight } from './centre-height.js';
 import { amplitudeCautions } from './amplitude-cautions.js';
 import { amplitudeDoubts } from './amplitude-doubts.js';
 import { amplitudeSteps, handSteps } from './amplitude-steps.js';
 import { effectOf, usualDoubts } from './sight-doubts.js';
-import type { SightDoubts } from './sight-doubts.js';
 import { checkReading, splitError } from './split-error.js';
-import type { SplitError } from './split-error.js';
-
-export type CompassKind = 'magnetic' | 'gyro';
-export type HorizonSide = 'rising' | 'setting';
-
-export interface AmplitudeObservation {
-  readonly body: BodyName;
-  /** Degrees, north and east positive. */
-  readonly latitude: number;
-  readonly longitude: number;
-  readonly instant: Date;
-  readonly moment: HorizonMoment;
-  /** Metres; counts for the moments on the visible horizon. */
-  readonly heightOfEye: number;
-  /** Degrees [0, 360). */
-  readonly compassBearing: number;
-  readonly compass: CompassKind;
-  /** Degrees, east positive; the model's where it is not given. */
-  readonly variation?: number;
-  /** What the deviation card says for the heading, degrees, east positive. */
-  readonly cardDeviation?: number;
-  readonly doubts?: Partial<SightDoubts>;
-}
-
-/** Where the body is on the horizon, before any compass is looked at. */
-export interface AmplitudeBearing {
-  readonly determined: true;
-  readonly side: HorizonSide;
-  readonly latitude: number;
-  readonly declination: number;
-  /** True geocentric altitude of the centre at the moment, degrees. */
-  readonly altitude: number;
-  /** Apparent height of the centre above the visible horizon, in diameters of the body (a star or planet: of the Sun). */
-  readonly centreHeight: number;
-  /** Parts of that altitude in minutes of arc. */
-  readonly dip: number;
-  readonly refraction: number;
-  readonly semidiameter: number;
-  readonly parallax: number;
-  /** At the moment seen, and with the centre on the celestial horizon where it reaches it; degrees, north positive. */
-  readonly amplitude: number;
-  readonly celestialAmplitude: number | null;
-  readonly trueBearing: number;
-  /** How far the bearing moves for one tenth of a degree of altitude, degrees, never negative. */
-  readonly perTenthOfAltitude: number;
-  /** How far it moves while the body climbs or sinks for one minute, degrees, never negative. */
-  readonly perMinute: number;
-  /** True altitude of the centre by the time given: far from `altitude` when the time is wrong. */
-  readonly altitudeByTime: number;
-}
-
-export type NoAmplitude = { readonly determined: false; readonly reason: 'pole' | 'stays above' | 'stays below' };
-
-export interface AmplitudeSight extends AmplitudeBearing, SplitError {
-  readonly deviationDoubt: number | null;
-  readonly doubt: Doubt;
-  readonly steps: readonly Step[];
-  readonly handSteps: readonly Step[];
-  readonly cautions: readonly Caution[];
-}
 
 /** The bearing of a body on the horizon on one side of the meridian; null where it does not reach that altitude. */
 function bearingOn(side: HorizonSide, latitude: number, declination: number, altitude: number): number | null {

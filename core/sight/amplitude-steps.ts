@@ -3,7 +3,8 @@ import type { Expression } from '../working/expression.js';
 import { quantity } from '../working/quantity.js';
 import type { Quantity } from '../working/quantity.js';
 import type { Step } from '../working/step.js';
-import type { AmplitudeObservation, AmplitudeSight } from './amplitude-sight.js';
+import type { AmplitudeSight } from './amplitude-result.js';
+import type { AmplitudeObservation } from './amplitude-observation.js';
 import { errorSteps } from './error-steps.js';
 
 type Found = Omit<AmplitudeSight, 'steps' | 'handSteps' | 'cautions'>;

@@ -7,7 +7,7 @@ import { METRES_PER_MILE } from './line-bearing.js';
 import { SENSITIVE_RATIO, sensitivity } from './transit-doubts.js';
 import type { TransitDoubts } from './transit-doubts.js';
 import { beyondSight } from './transit-line.js';
-import type { MarkError, TransitSight } from './transit-sight.js';
+import type { MarkError, TransitSight } from './transit-result.js';
 
 type Found = Omit<TransitSight, 'steps' | 'cautions'>;
 

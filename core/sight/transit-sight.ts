@@ -2,78 +2,16 @@ import { checkRange } from '../angle/check-number.js';
 import { circularMean } from '../angle/circular-mean.js';
 import { wrap180 } from '../angle/wrap.js';
 import { checkInstant } from '../time/check-instant.js';
-import type { Caution } from '../working/caution.js';
 import { combineDoubt } from '../working/doubt.js';
-import type { Doubt } from '../working/doubt.js';
-import type { Step } from '../working/step.js';
 import { checkPosition } from './geodesic-line.js';
-import type { NoDirection, Position } from './geodesic-line.js';
+import type { Position } from './geodesic-line.js';
 import { transitCautions } from './transit-cautions.js';
 import { transitDoubts, usualTransitDoubts } from './transit-doubts.js';
-import type { TransitDoubts } from './transit-doubts.js';
 import { transitLine } from './transit-line.js';
-import type { TransitLine, TrueLine } from './transit-line.js';
+import type { TransitObservation } from './transit-observation.js';
+import type { MarkError, NoTransit, TransitSight } from './transit-result.js';
 import { transitSteps } from './transit-steps.js';
 import { variationSource } from './variation-source.js';
-import type { VariationSource } from './variation-source.js';
-
-/** A line ashore and how it bore by the compass, degrees [0, 360]. */
-export interface Sighting {
-  readonly line: TransitLine;
-  readonly compassBearing: number;
-}
-
-export interface TransitObservation {
-  /** One line or several, all on one heading. */
-  readonly sightings: readonly Sighting[];
-  /** The ship's place; needed where a line is one mark. */
-  readonly ship?: Position;
-  /** When, for the variation. */
-  readonly instant?: Date;
-  readonly compass: 'magnetic' | 'gyro';
-  /** Degrees, east positive; the model's at the ship, or at a mark, where it is not given. */
-  readonly variation?: number;
-  /** What the deviation card says for the heading, degrees, east positive. */
-  readonly cardDeviation?: number;
-  readonly doubts?: Partial<TransitDoubts>;
-}
-
-/** What one line gave. Errors in degrees (-180, 180], east positive. */
-export interface MarkError extends TrueLine {
-  readonly kind: TransitLine['kind'];
-  readonly compassBearing: number;
-  readonly error: number;
-  /** This error less the mean. */
-  readonly residual: number;
-}
-
-export interface TransitSight {
-  readonly determined: true;
-  readonly marks: readonly MarkError[];
-  /** Of the one line, degrees [0, 360); null where there are several. */
-  readonly trueBearing: number | null;
-  /** Compass or gyro error, degrees (-180, 180], east positive: the mean of all lines. */
-  readonly error: number;
-  /** Standard deviation of one line about the mean, degrees; null for one line. */
-  readonly scatter: number | null;
-  readonly compass: 'magnetic' | 'gyro';
-  readonly variation: VariationSource;
-  readonly deviation: number | null;
-  readonly deviationDoubt: number | null;
-  readonly cardDeviation: number | null;
-  /** Deviation found less the card's, degrees, east positive. */
-  readonly difference: number | null;
-  readonly doubt: Doubt;
-  readonly steps: readonly Step[];
-  readonly cautions: readonly Caution[];
-}
-
-/** Why there is no error, and the line that has none, counted from 0. */
-export interface NoTransit {
-  readonly determined: false;
-  readonly reason: NoDirection | 'errors-cancel';
-  readonly index: number;
-}
 
 function checkObservation({ sightings, ship, instant, variation, cardDeviation }: TransitObservation): void {
   if (sightings.length === 0) throw new RangeError('sightings: there is none');

@@ -8,7 +8,8 @@ import { errorSteps } from './error-steps.js';
 import type { Position } from './geodesic-line.js';
 import { meridionalParts } from './rhumb-line.js';
 import type { TransitLine } from './transit-line.js';
-import type { MarkError, TransitObservation, TransitSight } from './transit-sight.js';
+import type { MarkError, TransitSight } from './transit-result.js';
+import type { TransitObservation } from './transit-observation.js';
 
 type Found = Omit<TransitSight, 'steps' | 'cautions'>;
 

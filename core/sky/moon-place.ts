@@ -1,31 +1,11 @@
 import { cosOfWave } from '../angle/trigonometry.js';
 import { delaunayArguments } from './delaunay-arguments.js';
 import type { DelaunayArguments } from './delaunay-arguments.js';
+import type { MoonCoordinate } from './moon-coordinate.js';
 import { moonSeries } from './moon-series.js';
 import { pointAt } from './orbit-place.js';
 import { seriesAt } from './series.js';
-import type { Series } from './series.js';
 import type { Vector } from './vector.js';
-
-/**
- * One coordinate of the Moon: her mean motion and the waves the planets raise in `series`,
- * and in its unit the waves the Sun raises.
- *
- * Each row of those has multiples of D, M, F and M′ and a size, and then the sizes for one M′
- * more, two more and so on: sines in longitude and latitude, cosines in distance.
- */
-export interface MoonCoordinate {
-  readonly series: Series;
-  readonly sun: readonly (readonly [elongation: number, sunAnomaly: number, latitudeArgument: number, moonAnomaly: number, ...sizes: readonly number[]])[];
-}
-
-export interface MoonSeries {
-  /** Of the anomaly, degrees a century: what the planets raise comes again one anomaly faster. */
-  readonly meanMotion: number;
-  readonly longitude: MoonCoordinate;
-  readonly latitude: MoonCoordinate;
-  readonly distance: MoonCoordinate;
-}
 
 const [OF_SINES, OF_COSINES] = [-90, 0];
 

@@ -1,4 +1,4 @@
-import type { MoonSeries } from './moon-place.js';
+import type { MoonSeries } from './moon-coordinate.js';
 
 /**
  * Where the Moon is: from the Earth, mean ecliptic and equinox of date; degrees and astronomical

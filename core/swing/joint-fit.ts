@@ -1,7 +1,8 @@
 import type { CoefficientName } from '../deviation/approximate-deviation.js';
 import { coefficientNames } from '../deviation/approximate-deviation.js';
 import { fitJudged } from '../deviation/fit-deviation.js';
-import type { DeviationFit, PerCoefficient } from '../deviation/fit-deviation.js';
+import type { DeviationFit } from '../deviation/fit-deviation.js';
+import type { PerCoefficient } from '../deviation/per-coefficient.js';
 import { judged } from '../deviation/judged-readings.js';
 import type { JudgedReadings } from '../deviation/judged-readings.js';
 import type { FitModel } from '../deviation/predict-deviation.js';

@@ -1,6 +1,6 @@
 import { reference } from '../../support/reference.js';
 import { coefficientNames, type ApproximateCoefficients } from '../../../core/deviation/approximate-deviation.js';
-import type { PerCoefficient } from '../../../core/deviation/fit-deviation.js';
+import type { PerCoefficient } from '../../../core/deviation/per-coefficient.js';
 import type { ExactCoefficients } from '../../../core/deviation/exact-deviation.js';
 import { assertClose } from '../../support/assert-close.js';
 

@@ -101,7 +101,7 @@ function coordinateText(whole, [least, leastOfPlanets], sine, scale) {
 }
 
 export function moonModule() {
-  const text = `import type { MoonSeries } from './moon-place.js';
+  const text = `import type { MoonSeries } from './moon-coordinate.js';
 
 /**
  * Where the Moon is: from the Earth, mean ecliptic and equinox of date; degrees and astronomical

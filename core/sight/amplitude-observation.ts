@@ -1,0 +1,24 @@
+import type { BodyName } from '../sky/body.js';
+import type { HorizonMoment } from '../sky/horizon-altitude.js';
+import type { SightDoubts } from './sight-doubts.js';
+
+export type CompassKind = 'magnetic' | 'gyro';
+
+export interface AmplitudeObservation {
+  readonly body: BodyName;
+  /** Degrees, north and east positive. */
+  readonly latitude: number;
+  readonly longitude: number;
+  readonly instant: Date;
+  readonly moment: HorizonMoment;
+  /** Metres; counts for the moments on the visible horizon. */
+  readonly heightOfEye: number;
+  /** Degrees [0, 360). */
+  readonly compassBearing: number;
+  readonly compass: CompassKind;
+  /** Degrees, east positive; the model's where it is not given. */
+  readonly variation?: number;
+  /** What the deviation card says for the heading, degrees, east positive. */
+  readonly cardDeviation?: number;
+  readonly doubts?: Partial<SightDoubts>;
+}
