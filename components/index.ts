@@ -1,6 +1,6 @@
 /** The classes of all widgets and their types; registers nothing. */
 export { LubberConversion } from './conversion/conversion.js';
-export type { Conversion } from './conversion/convert.js';
+export type { Conversion } from '../core/sight/conversion.js';
 export { LubberDeviationCard } from './deviation-card/deviation-card.js';
 export type { CardResult, Particulars } from './deviation-card/card-content.js';
 export type { Correctors } from './deviation-card/correctors.js';

@@ -3,7 +3,7 @@ import type { SVGTemplateResult, TemplateResult } from 'lit';
 import { formatBearing, formatError } from '../../core/angle/format-angle.js';
 import type { ChainValues, Reckoning } from '../../core/sight/chain-steps.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import type { Conversion } from './convert.js';
+import type { Conversion } from '../../core/sight/conversion.js';
 
 /** From the gyro to the compass; without a gyro error the chain begins at true. */
 const order: readonly Reckoning[] = ['gyro', 'true', 'magnetic', 'compass'];

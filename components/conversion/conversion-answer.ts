@@ -4,7 +4,7 @@ import { formatAngle, formatBearing, formatError } from '../../core/angle/format
 import type { Reckoning } from '../../core/sight/chain-steps.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenBearing, spokenError } from '../shared/spoken.js';
-import type { Conversion } from './convert.js';
+import type { Conversion } from '../../core/sight/conversion.js';
 
 const letters: Readonly<Record<Reckoning, string>> = { compass: 'C', magnetic: 'M', true: 'T', gyro: 'G' };
 

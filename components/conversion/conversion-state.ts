@@ -1,7 +1,7 @@
 import type { Reckoning } from '../../core/sight/chain-steps.js';
 import type { FieldState } from '../shared/field.js';
 import type { GivenCard } from '../shared/given-card.js';
-import type { ConversionKind } from './convert.js';
+import type { ConversionKind } from '../../core/sight/conversion.js';
 import type { DeviationSource, SourceStates } from './deviation-source.js';
 import type { LookStates } from './three-compasses-view.js';
 

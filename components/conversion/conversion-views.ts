@@ -9,8 +9,8 @@ import { workingView } from '../shared/working-view.js';
 import { chainPicture } from './chain-picture.js';
 import { answerView, chainInWords, noDeviationView } from './conversion-answer.js';
 import type { ConversionState } from './conversion-state.js';
-import type { Conversion, ConversionInput } from './convert.js';
-import { markByHand } from './hand-answer.js';
+import type { Conversion, ConversionInput } from '../../core/sight/conversion.js';
+import { markByHand } from '../../core/sight/hand-answer.js';
 import { northsPicture } from './norths-picture.js';
 
 /** Whether the result by hand agrees, and if not what explains it. */

@@ -3,7 +3,7 @@ import type { SVGTemplateResult, TemplateResult } from 'lit';
 import { cosDegrees, sinDegrees } from '../../core/angle/trigonometry.js';
 import { wrap180 } from '../../core/angle/wrap.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import type { Conversion } from './convert.js';
+import type { Conversion } from '../../core/sight/conversion.js';
 
 interface Ray {
   readonly direction: number;

@@ -6,7 +6,7 @@ import type { DeviationCurve } from '../../core/deviation/curve-of-card.js';
 import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
 import type { CivilDate } from '../../core/time/parse-date.js';
 import type { Caution } from '../../core/working/caution.js';
-import { ageCautions, ageInMonths } from './card-age.js';
+import { ageCautions, ageInMonths } from '../../core/deviation/card-age.js';
 import { cardRows } from './card-rows.js';
 import type { CardRow } from './card-rows.js';
 import type { Correctors } from './correctors.js';

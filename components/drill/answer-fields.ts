@@ -1,6 +1,6 @@
 import { roundTo } from '../../core/angle/format-angle.js';
-import type { AnswerForm } from '../../core/drill/exercise.js';
-import { readAnswer } from '../../core/drill/mark.js';
+import type { AnswerForm } from '../../core/answer/question.js';
+import { readAnswer } from '../../core/answer/mark.js';
 import type { Field } from '../shared/field.js';
 import { bearingField, errorField } from '../shared/trade-fields.js';
 import { signedText } from './answer-text.js';

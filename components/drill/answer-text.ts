@@ -1,6 +1,6 @@
 import { formatBearing, formatError, roundTo } from '../../core/angle/format-angle.js';
-import type { AnswerForm, Question } from '../../core/drill/exercise.js';
-import { markAnswer, readAnswer } from '../../core/drill/mark.js';
+import type { AnswerForm, Question } from '../../core/answer/question.js';
+import { markAnswer, readAnswer } from '../../core/answer/mark.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
 /** A number of degrees with its sign: `+1.5°`, `−8.0°`, `0.0°`. */

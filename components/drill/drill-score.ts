@@ -1,5 +1,5 @@
 import type { Exercise } from '../../core/drill/exercise.js';
-import { markAnswer } from '../../core/drill/mark.js';
+import { markAnswer } from '../../core/answer/mark.js';
 import { setScore } from '../../core/drill/score.js';
 import type { ScoreDetail, ScoredAnswer } from '../shared/score-event.js';
 import { isDone } from './drill-state.js';

@@ -1,5 +1,6 @@
-import type { Exercise, Question } from '../../core/drill/exercise.js';
-import { markAnswer } from '../../core/drill/mark.js';
+import type { Exercise } from '../../core/drill/exercise.js';
+import type { Question } from '../../core/answer/question.js';
+import { markAnswer } from '../../core/answer/mark.js';
 import { exerciseScore } from '../../core/drill/score.js';
 import type { ExerciseState } from './drill-state.js';
 

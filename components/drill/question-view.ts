@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import type { Question } from '../../core/drill/exercise.js';
-import { markAnswer } from '../../core/drill/mark.js';
+import type { Question } from '../../core/answer/question.js';
+import { markAnswer } from '../../core/answer/mark.js';
 import { choiceView } from '../shared/choice-view.js';
 import { readField } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';

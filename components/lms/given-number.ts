@@ -1,4 +1,4 @@
-import { readAnswer } from '../../core/drill/mark.js';
+import { readAnswer } from '../../core/answer/mark.js';
 import type { ScoredAnswer } from '../shared/score-event.js';
 
 /** What a learner typed as degrees, east positive; null where the answer was shown or chosen. */

@@ -10,10 +10,11 @@ import type { HorizonMoment } from '../sky/horizon-altitude.js';
 import { horizonEvent } from '../sky/horizon-event.js';
 import { anyInstant, anyPlace, anyReading, dateAndTime, givenReading } from './any-sight.js';
 import type { Chance } from './chance.js';
-import type { Distractor, Draft, Given, Level } from './exercise.js';
+import type { Draft, Given, Level } from './exercise.js';
+import type { Distractor } from '../answer/question.js';
 import { given, givenText, givenWord } from './given.js';
 import { sightQuestions } from './sight-questions.js';
-import type { Tolerances } from './tolerances.js';
+import type { Tolerances } from '../answer/tolerances.js';
 
 const moments: readonly HorizonMoment[] = ['celestial', 'upper-limb', 'centre', 'lower-limb'];
 

@@ -10,11 +10,12 @@ import { almanacExtract, zoneClock } from './almanac-extract.js';
 import { anyInstant, anyPlace, anyReading, givenReading } from './any-sight.js';
 import type { AnyPlace } from './any-sight.js';
 import type { Chance } from './chance.js';
-import type { Distractor, Draft, Given, Level } from './exercise.js';
+import type { Draft, Given, Level } from './exercise.js';
+import type { Distractor } from '../answer/question.js';
 import { given, givenText, givenWord } from './given.js';
 import { readingSteps } from './reading-steps.js';
 import { sightQuestions } from './sight-questions.js';
-import type { Tolerances } from './tolerances.js';
+import type { Tolerances } from '../answer/tolerances.js';
 
 /** Altitudes at which a bearing is taken over a compass, degrees: low, but clear of the horizon. */
 const LOWEST = 6;

@@ -2,11 +2,11 @@ import { deviationByCard } from '../deviation/deviation-by-card.js';
 import { convertDirection } from '../sight/chain.js';
 import { anyCoefficients, cardRows, givenCard } from './any-ship.js';
 import type { Chance } from './chance.js';
-import { courseMistakes } from './course-mistakes.js';
+import { courseMistakes } from '../answer/course-mistakes.js';
 import type { Draft } from './exercise.js';
 import { given } from './given.js';
-import { numberQuestion } from './question.js';
-import type { Tolerances } from './tolerances.js';
+import { numberQuestion } from '../answer/make-question.js';
+import type { Tolerances } from '../answer/tolerances.js';
 
 /**
  * A bearing by compass made true, or the compass bearing to expect of a true one. The

@@ -2,10 +2,11 @@ import { deviationCurve } from '../deviation/deviation-curve.js';
 import { convertDirection } from '../sight/chain.js';
 import { anyCoefficients, cardRows, givenCard } from './any-ship.js';
 import type { Chance } from './chance.js';
-import type { Distractor, Draft, Level } from './exercise.js';
+import type { Draft, Level } from './exercise.js';
+import type { Distractor } from '../answer/question.js';
 import { given } from './given.js';
-import { numberQuestion } from './question.js';
-import type { Tolerances } from './tolerances.js';
+import { numberQuestion } from '../answer/make-question.js';
+import type { Tolerances } from '../answer/tolerances.js';
 
 /** Near enough for straight lines between the rows to be as good as the curve through them. */
 const EVERY = 15;

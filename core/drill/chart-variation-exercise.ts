@@ -7,8 +7,8 @@ import type { Step } from '../working/step.js';
 import type { Chance } from './chance.js';
 import type { Draft, Level } from './exercise.js';
 import { given, givenText, givenWord } from './given.js';
-import { numberQuestion } from './question.js';
-import type { Tolerances } from './tolerances.js';
+import { numberQuestion } from '../answer/make-question.js';
+import type { Tolerances } from '../answer/tolerances.js';
 
 /** V = V₀ + a/60 · (t − t₀): the rose's value and its annual change, east positive (common practice). */
 function variationStep(rose: { variation: number; year: number; annualChangeMinutes: number }, now: number, result: number): Step {

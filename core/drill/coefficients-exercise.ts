@@ -8,10 +8,11 @@ import { quantity } from '../working/quantity.js';
 import type { Step } from '../working/step.js';
 import { anyCoefficients } from './any-ship.js';
 import type { Chance } from './chance.js';
-import type { Distractor, Draft, Level, NumberQuestion } from './exercise.js';
+import type { Draft, Level } from './exercise.js';
+import type { Distractor, NumberQuestion } from '../answer/question.js';
 import { givenTable } from './given.js';
-import { numberQuestion } from './question.js';
-import type { Tolerances } from './tolerances.js';
+import { numberQuestion } from '../answer/make-question.js';
+import type { Tolerances } from '../answer/tolerances.js';
 
 type Point = keyof EightDeviations;
 

@@ -3,12 +3,12 @@ import { convertDirection } from '../sight/chain.js';
 import { bearingByCard } from './bearing-by-card.js';
 import type { Chance } from './chance.js';
 import { courseByCard } from './course-by-card.js';
-import { courseMistakes } from './course-mistakes.js';
+import { courseMistakes } from '../answer/course-mistakes.js';
 import type { Draft, Level } from './exercise.js';
 import { given } from './given.js';
 import { gyroAgainstMagnetic } from './gyro-against-magnetic.js';
-import { numberQuestion } from './question.js';
-import type { Tolerances } from './tolerances.js';
+import { numberQuestion } from '../answer/make-question.js';
+import type { Tolerances } from '../answer/tolerances.js';
 
 /** A course by one reckoning turned into another, variation and deviation given. */
 function magneticCourse(chance: Chance, tolerances: Tolerances): Draft {

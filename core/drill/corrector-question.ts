@@ -4,7 +4,7 @@ import { noIron } from '../iron/iron-parameters.js';
 import type { Chance } from './chance.js';
 import type { Draft } from './exercise.js';
 import { givenWord } from './given.js';
-import { choiceQuestion } from './question.js';
+import { choiceQuestion } from '../answer/make-question.js';
 
 const ends = ['forward', 'aft', 'starboard', 'port'] as const;
 type End = (typeof ends)[number];

@@ -2,11 +2,11 @@ import { deviationCurve } from '../deviation/deviation-curve.js';
 import { convertDirection } from '../sight/chain.js';
 import { anyCoefficients, cardRows, givenCard } from './any-ship.js';
 import type { Chance } from './chance.js';
-import { courseMistakes } from './course-mistakes.js';
+import { courseMistakes } from '../answer/course-mistakes.js';
 import type { Draft } from './exercise.js';
 import { given } from './given.js';
-import { numberQuestion } from './question.js';
-import type { Tolerances } from './tolerances.js';
+import { numberQuestion } from '../answer/make-question.js';
+import type { Tolerances } from '../answer/tolerances.js';
 
 /** A course by compass made true with a card, or a true course to be steered by compass. */
 export function courseByCard(chance: Chance, to: 'true' | 'compass', tolerances: Tolerances): Draft | null {

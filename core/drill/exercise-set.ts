@@ -1,7 +1,7 @@
 import { checkRange } from '../angle/check-number.js';
 import type { Exercise, ExerciseKind, Level } from './exercise.js';
 import { exerciseFrom } from './generate.js';
-import type { Tolerances } from './tolerances.js';
+import type { Tolerances } from '../answer/tolerances.js';
 
 /** So many exercises of one kind and level. */
 export interface SetPart {

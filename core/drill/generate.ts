@@ -8,11 +8,12 @@ import { chartVariationExercise } from './chart-variation-exercise.js';
 import { coefficientsExercise } from './coefficients-exercise.js';
 import { conversionExercise } from './conversion-exercise.js';
 import { exerciseKinds, levels } from './exercise.js';
-import type { Draft, Exercise, ExerciseKind, Level, Question } from './exercise.js';
+import type { Draft, Exercise, ExerciseKind, Level } from './exercise.js';
+import type { Question } from '../answer/question.js';
 import { latitudeExercise } from './latitude-exercise.js';
 import { polarityExercise } from './polarity-exercise.js';
-import { assessorsTolerances } from './tolerances.js';
-import type { Tolerances } from './tolerances.js';
+import { assessorsTolerances } from '../answer/tolerances.js';
+import type { Tolerances } from '../answer/tolerances.js';
 import { transitExercise } from './transit-exercise.js';
 
 const makers: Readonly<Record<ExerciseKind, (chance: Chance, level: Level, tolerances: Tolerances) => Draft | null>> = {

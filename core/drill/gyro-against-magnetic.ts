@@ -3,10 +3,10 @@ import { convertDirection } from '../sight/chain.js';
 import type { Chance } from './chance.js';
 import type { Draft } from './exercise.js';
 import { given } from './given.js';
-import { numberQuestion } from './question.js';
+import { numberQuestion } from '../answer/make-question.js';
 import { readingSteps } from './reading-steps.js';
 import { sightQuestions } from './sight-questions.js';
-import type { Tolerances } from './tolerances.js';
+import type { Tolerances } from '../answer/tolerances.js';
 
 /** Heads read together by a gyro of known error and by the magnetic compass: the deviation of the latter. */
 export function gyroAgainstMagnetic(chance: Chance, tolerances: Tolerances): Draft | null {

@@ -9,10 +9,11 @@ import type { Quantity } from '../working/quantity.js';
 import type { Step } from '../working/step.js';
 import { anyInstant, anyPlace } from './any-sight.js';
 import type { Chance } from './chance.js';
-import type { Distractor, Draft, Given, Level } from './exercise.js';
+import type { Draft, Given, Level } from './exercise.js';
+import type { Distractor } from '../answer/question.js';
 import { given } from './given.js';
-import { numberQuestion } from './question.js';
-import type { Tolerances } from './tolerances.js';
+import { numberQuestion } from '../answer/make-question.js';
+import type { Tolerances } from '../answer/tolerances.js';
 
 interface Field {
   readonly h: number;

@@ -10,7 +10,7 @@ import type { Chance } from './chance.js';
 import { redEndQuestion } from './corrector-question.js';
 import type { Draft, Given, Level } from './exercise.js';
 import { given, givenWord } from './given.js';
-import { choiceQuestion } from './question.js';
+import { choiceQuestion } from '../answer/make-question.js';
 
 const opposite = { red: 'blue', blue: 'red', east: 'west', west: 'east' } as const;
 

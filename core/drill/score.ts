@@ -1,6 +1,6 @@
 import { checkRange } from '../angle/check-number.js';
 import type { Exercise } from './exercise.js';
-import { markAnswer } from './mark.js';
+import { markAnswer } from '../answer/mark.js';
 
 /** The texts of one exercise's answers, by the code of the question. */
 export type AnswerTexts = Readonly<Record<string, string>>;

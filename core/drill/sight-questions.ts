@@ -1,7 +1,7 @@
 import { wrap180 } from '../angle/wrap.js';
-import type { Distractor, NumberQuestion } from './exercise.js';
-import { numberQuestion } from './question.js';
-import type { Tolerances } from './tolerances.js';
+import type { Distractor, NumberQuestion } from '../answer/question.js';
+import { numberQuestion } from '../answer/make-question.js';
+import type { Tolerances } from '../answer/tolerances.js';
 
 /** The end every sight has: a true bearing, what the compass showed, and the variation where the deviation is sought. */
 export interface SightEnd {

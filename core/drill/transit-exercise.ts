@@ -9,10 +9,11 @@ import type { Step } from '../working/step.js';
 import { anyInstant, anyPlace, anyReading, givenReading } from './any-sight.js';
 import type { AnyPlace } from './any-sight.js';
 import type { Chance } from './chance.js';
-import type { Distractor, Draft, Given, Level } from './exercise.js';
+import type { Draft, Given, Level } from './exercise.js';
+import type { Distractor } from '../answer/question.js';
 import { given } from './given.js';
 import { sightQuestions } from './sight-questions.js';
-import type { Tolerances } from './tolerances.js';
+import type { Tolerances } from '../answer/tolerances.js';
 
 /** A line ashore as a chart gives it, and what it is mistaken for. */
 interface AnyLine {

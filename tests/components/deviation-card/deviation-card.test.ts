@@ -2,7 +2,6 @@ import { expect, fixture, html } from '@open-wc/testing';
 import { resetMouse, sendKeys } from '@web/test-runner-commands';
 import '../../../components/deviation-card/define.js';
 import type { LubberDeviationCard } from '../../../components/deviation-card/deviation-card.js';
-import { ageInMonths } from '../../../components/deviation-card/card-age.js';
 import { cardHeadings } from '../../../components/deviation-card/card-rows.js';
 import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
 import { assertAccessible } from '../../support/axe.js';
@@ -90,18 +89,6 @@ describe('the headings of a card', () => {
 });
 
 describe('the age of a card', () => {
-  const day = (year: number, month: number, date: number): { year: number; month: number; day: number } => ({ year, month, day: date });
-  // By the calendar.
-  for (const [from, to, months] of [
-    [day(2026, 2, 11), '2026-11-25', 9],
-    [day(2026, 2, 26), '2026-11-25', 8],
-    [day(2025, 11, 25), '2026-11-25', 12],
-    [day(2024, 2, 29), '2026-02-28', 23],
-    [day(2027, 1, 1), '2026-11-25', -2],
-  ] as const) {
-    it(`from ${from.year}-${from.month}-${from.day} to ${to}: ${months} months`, () => expect(ageInMonths(from, new Date(to))).to.equal(months));
-  }
-
   // It was told as 0 months.
   it('is told in words in the first month', async () => {
     const element = await given();

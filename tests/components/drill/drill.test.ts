@@ -4,7 +4,8 @@ import '../../../components/drill/define.js';
 import type { LubberDrill } from '../../../components/drill/drill.js';
 import { exercisesOf } from '../../../components/drill/drill-order.js';
 import type { ScoreDetail } from '../../../components/shared/score-event.js';
-import type { Exercise, Question } from '../../../core/drill/exercise.js';
+import type { Exercise } from '../../../core/drill/exercise.js';
+import type { Question } from '../../../core/answer/question.js';
 import { assertAccessible } from '../../support/axe.js';
 import { solve } from '../../core/drill/solve.js';
 

@@ -1,9 +1,10 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import { exerciseKinds, levels } from '../../../core/drill/exercise.js';
-import type { AnswerForm, Exercise, Question } from '../../../core/drill/exercise.js';
+import type { Exercise } from '../../../core/drill/exercise.js';
+import type { AnswerForm, Question } from '../../../core/answer/question.js';
 import { exerciseFrom } from '../../../core/drill/generate.js';
-import { markAnswer } from '../../../core/drill/mark.js';
+import { markAnswer } from '../../../core/answer/mark.js';
 import { exerciseScore } from '../../../core/drill/score.js';
 import { evaluate } from '../../../core/working/evaluate.js';
 import { solve } from './solve.js';

@@ -1,9 +1,9 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
-import type { NumberQuestion, Question } from '../../../core/drill/exercise.js';
-import { markAnswer } from '../../../core/drill/mark.js';
-import type { Mark } from '../../../core/drill/mark.js';
-import { choiceQuestion, numberQuestion } from '../../../core/drill/question.js';
+import type { NumberQuestion, Question } from '../../../core/answer/question.js';
+import { markAnswer } from '../../../core/answer/mark.js';
+import type { Mark } from '../../../core/answer/mark.js';
+import { choiceQuestion, numberQuestion } from '../../../core/answer/make-question.js';
 
 const bearing = (answer: number, mistakes: NumberQuestion['distractors'] = []): NumberQuestion =>
   numberQuestion({ code: 'trueBearing', part: 'result', form: 'bearing', tolerance: 1, answer, mistakes });

@@ -1,8 +1,8 @@
 import { parseBearing } from '../angle/parse-bearing.js';
 import { parseError } from '../angle/parse-position.js';
 import type { Reading, Refusal } from '../text/reading.js';
-import type { AnswerForm, ChoiceQuestion, NumberQuestion, Question } from './exercise.js';
-import { apart } from './question.js';
+import type { AnswerForm, ChoiceQuestion, NumberQuestion, Question } from './question.js';
+import { apart } from './make-question.js';
 
 /**
  * What became of one answer. `unreadable` is no answer yet: the learner is asked to write it

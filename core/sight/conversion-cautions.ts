@@ -1,10 +1,10 @@
-import { checkCard } from '../../core/deviation/check-card.js';
-import { deviationCurve } from '../../core/deviation/deviation-curve.js';
-import type { Chain } from '../../core/sight/chain.js';
-import { note, warning } from '../../core/working/caution.js';
-import type { Caution } from '../../core/working/caution.js';
-import { quantity } from '../../core/working/quantity.js';
-import type { ConversionInput } from './convert.js';
+import { checkCard } from '../deviation/check-card.js';
+import { deviationCurve } from '../deviation/deviation-curve.js';
+import type { Chain } from './chain.js';
+import { note, warning } from '../working/caution.js';
+import type { Caution } from '../working/caution.js';
+import { quantity } from '../working/quantity.js';
+import type { ConversionInput } from './conversion.js';
 
 /** A value this near to what a card says is taken from it; one this far is not: degrees, common practice, no source. */
 const NEAR = 0.3;

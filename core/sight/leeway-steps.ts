@@ -1,6 +1,6 @@
-import { sum, symbol } from '../../core/working/expression.js';
-import { quantity } from '../../core/working/quantity.js';
-import type { Step } from '../../core/working/step.js';
+import { sum, symbol } from '../working/expression.js';
+import { quantity } from '../working/quantity.js';
+import type { Step } from '../working/step.js';
 
 /** The line that brings a course made good to the course steered; leeway in degrees, to starboard positive. */
 export function toSteerStep(madeGood: number, leeway: number, result: number): Step {

@@ -1,19 +1,21 @@
-import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
-import type { CivilDate } from '../../core/time/parse-date.js';
-import { note, warning } from '../../core/working/caution.js';
-import type { Caution } from '../../core/working/caution.js';
-import { quantity } from '../../core/working/quantity.js';
+import type { DeviationLimit } from './deviation-limits.js';
+import { checkInstant } from '../time/check-instant.js';
+import type { CivilDate } from '../time/parse-date.js';
+import { note, warning } from '../working/caution.js';
+import type { Caution } from '../working/caution.js';
+import { quantity } from '../working/quantity.js';
 
 /** After this many months a compass is readjusted where no record of deviations is kept (guidance to SOLAS V, summary). */
 const WITHOUT_RECORD = 24;
 
-/** Whole months from a day to today; negative for a day to come. */
+/** Whole months from a day to today, by the calendar of UTC; negative for a day to come. Throws `RangeError` naming `today`. */
 export function ageInMonths(date: CivilDate, today: Date): number {
+  checkInstant('today', today);
   const months = (today.getUTCFullYear() - date.year) * 12 + today.getUTCMonth() + 1 - date.month;
   return today.getUTCDate() < date.day ? months - 1 : months;
 }
 
-/** What the age of a card means under a limit. */
+/** What the age of a card, months or null where it is not dated, means under a limit: `card-undated`, `card-from-tomorrow`, `card-too-old`, `card-old`. */
 export function ageCautions(months: number | null, limit: DeviationLimit): readonly Caution[] {
   if (months === null) return [note('card-undated')];
   const values = { months: quantity(months, 'number') };

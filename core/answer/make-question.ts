@@ -1,6 +1,6 @@
 import { roundTo } from '../angle/format-angle.js';
 import { wrap180, wrap360 } from '../angle/wrap.js';
-import type { AnswerForm, ChoiceQuestion, Distractor, NumberQuestion, Part } from './exercise.js';
+import type { AnswerForm, ChoiceQuestion, Distractor, NumberQuestion, Part } from './question.js';
 
 /** A wrong number must be clearly wrong, degrees beyond the tolerance. */
 const CLEAR = 0.05;

@@ -1,4 +1,4 @@
-import type { Distractor } from './exercise.js';
+import type { Distractor } from './question.js';
 
 /** What each sign taken wrongly, or a part left out, makes of a direction; `way` is +1 towards true. */
 export function courseMistakes(from: number, way: 1 | -1, variation: number, deviation: number): Distractor<number>[] {

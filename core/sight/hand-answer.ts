@@ -1,11 +1,11 @@
-import { deviationCurve } from '../../core/deviation/deviation-curve.js';
-import { courseMistakes } from '../../core/drill/course-mistakes.js';
-import type { Distractor } from '../../core/drill/exercise.js';
-import { markAnswer } from '../../core/drill/mark.js';
-import type { Mark } from '../../core/drill/mark.js';
-import { numberQuestion } from '../../core/drill/question.js';
-import { assessorsTolerances } from '../../core/drill/tolerances.js';
-import type { Conversion, ConversionInput } from './convert.js';
+import { deviationCurve } from '../deviation/deviation-curve.js';
+import { courseMistakes } from '../answer/course-mistakes.js';
+import type { Distractor } from '../answer/question.js';
+import { markAnswer } from '../answer/mark.js';
+import type { Mark } from '../answer/mark.js';
+import { numberQuestion } from '../answer/make-question.js';
+import { assessorsTolerances } from '../answer/tolerances.js';
+import type { Conversion, ConversionInput } from './conversion.js';
 
 /** Mistakes of the card: entered with the bearing, or with a true course as if it were by compass. */
 function cardMistakes({ deviation: card, bearing, heading }: ConversionInput, from: number, way: 1 | -1, variation: number, compass: number | null): Distractor<number>[] {
