@@ -1,6 +1,6 @@
 /**
  * How often bad readings are found, clean swings doubted, and intervals right:
- * `node --import tsx tests/bench/deviation-statistics.ts [swings]`, 20,000 if left out.
+ * `node --import tsx tests/bench/deviation-statistics.ts [swings [seed]]`, 20,000 and 0 if left out.
  * Seeded, so that two runs of one version print the same figures.
  */
 import { coefficientNames, deviationAt } from '../../core/deviation/approximate-deviation.js';
@@ -9,11 +9,12 @@ import { studentLimit } from '../../core/deviation/student.js';
 import { chance, randomShip, readSwing, type Law } from '../core/deviation/seeded-swings.js';
 
 const swings = Number(process.argv[2] ?? 20_000);
+const seed = Number(process.argv[3] ?? 0);
 const SIGMA = 0.3;
 const percent = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(2)} %`;
 
 function intervals(): void {
-  const luck = chance(1);
+  const luck = chance(seed + 1);
   const held = coefficientNames.map(() => 0);
   const limit = studentLimit(0.95, 11);
   for (let i = 0; i < swings; i++) {
@@ -29,7 +30,7 @@ function intervals(): void {
 }
 
 function badReadings(law: Law, least: number, most: number, count: number): void {
-  const luck = chance(most + count);
+  const luck = chance(seed + most + count);
   const number = Math.ceil(swings / 4);
   const slips = [2, 2.5, 3, 6, 10];
   const found = slips.map(() => 0);
