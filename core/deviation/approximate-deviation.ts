@@ -30,6 +30,15 @@ export type Harmonics = readonly [one: number, sin: number, cos: number, sin2: n
  * magnetic heading and exact coefficients the same five make the numerator of tan δ.
  */
 export function harmonics(heading: number): Harmonics {
+  const place = 2 * heading;
+  if (!Number.isInteger(place) || place < 0 || place > 720) return wavesOf(heading);
+  return (onHalfDegrees[place] ??= wavesOf(heading));
+}
+
+/** Charts, cards and readings ask for the same whole and half degrees, hundreds of times for each key typed. */
+const onHalfDegrees: (Harmonics | undefined)[] = [];
+
+function wavesOf(heading: number): Harmonics {
   return [1, sinDegrees(heading), cosDegrees(heading), sinDegrees(2 * heading), cosDegrees(2 * heading)];
 }
 

@@ -1,3 +1,4 @@
+import { arcOfDegrees } from '../angle/trigonometry.js';
 import { approximateSlope, checkCoefficients, deviationAt } from './approximate-deviation.js';
 import type { DeviationCard } from './deviation-card.js';
 import { tableCurve } from './deviation-table.js';
@@ -14,5 +15,7 @@ export function curveByCompass(card: CardByCompass): PeriodicCurve {
   return {
     value: (heading) => deviationAt(coefficients, heading),
     slope: (heading) => approximateSlope(coefficients, heading),
+    // Both waves at their steepest at once.
+    leastSlope: -arcOfDegrees(Math.hypot(coefficients.B, coefficients.C) + 2 * Math.hypot(coefficients.D, coefficients.E)),
   };
 }

@@ -27,7 +27,9 @@ function byCompass(card: CardByCompass): DeviationCurve {
       return found.determined ? wrap180(magneticHeading - found.heading) : null;
     },
     ambiguous: inverse.ambiguous,
-    steepest: inverse.steepest,
+    get steepest() {
+      return inverse.steepest;
+    },
   };
 }
 

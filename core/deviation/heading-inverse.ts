@@ -75,36 +75,60 @@ function solve(curve: PeriodicCurve, target: number, from: number, to: number): 
   return x;
 }
 
+/** A curve with the valleys of its slope, looked for from sample to sample. */
+interface Sounded {
+  readonly steepest: HeadingInverse['steepest'];
+  /** Where the slope is lower than beside it, degrees. */
+  readonly valleys: readonly number[];
+}
+
+const STEP = 360 / SAMPLES;
+
+function sounded(curve: PeriodicCurve): Sounded {
+  const slopes = Array.from({ length: SAMPLES }, (_, i) => curve.slope(i * STEP));
+  const valleys: number[] = [];
+  slopes.forEach((slope, i) => {
+    const before = slopes[(i + SAMPLES - 1) % SAMPLES] as number;
+    const after = slopes[(i + 1) % SAMPLES] as number;
+    if (slope <= before && slope <= after) valleys.push(lowest(curve.slope, (i - 1) * STEP, (i + 1) * STEP));
+  });
+  const steep = valleys.reduce((best, at) => (curve.slope(at) < curve.slope(best) ? at : best), valleys[0] ?? 0);
+  return { steepest: { heading: wrap360(steep), slope: curve.slope(steep) }, valleys };
+}
+
+/** The one answer on a curve that never falls by a degree or more for each degree of heading. */
+function findOnly(curve: PeriodicCurve): HeadingInverse['find'] {
+  return (target) => {
+    const aim = wrap360(target);
+    let low = aim - 180;
+    while (low + curve.value(low) > aim) low -= 360;
+    // One turn further the answer has been passed: heading + curve grows by 360 a turn.
+    while (low + 360 + curve.value(low) < aim) low += 360;
+    return { determined: true, heading: wrap360(solve(curve, aim, low, low + 360)) };
+  };
+}
+
 /**
  * Solves heading + curve(heading) = target round the compass: every answer, not only the
  * nearest. With a slope above −1 everywhere there is exactly one.
  */
 export function headingInverse(curve: PeriodicCurve): HeadingInverse {
-  const step = 360 / SAMPLES;
-  const slopes = Array.from({ length: SAMPLES }, (_, i) => curve.slope(i * step));
-  const valleys: number[] = [];
-  slopes.forEach((slope, i) => {
-    const before = slopes[(i + SAMPLES - 1) % SAMPLES] as number;
-    const after = slopes[(i + 1) % SAMPLES] as number;
-    if (slope <= before && slope <= after) valleys.push(lowest(curve.slope, (i - 1) * step, (i + 1) * step));
-  });
-  const steep = valleys.reduce((best, at) => (curve.slope(at) < curve.slope(best) ? at : best), valleys[0] ?? 0);
-  const steepest = { heading: wrap360(steep), slope: curve.slope(steep) };
-  if (steepest.slope > -1) {
-    const find = (target: number): HeadingFound => {
-      const aim = wrap360(target);
-      let low = aim - 180;
-      while (low + curve.value(low) > aim) low -= 360;
-      // One turn further the answer has been passed: heading + curve grows by 360 a turn.
-      while (low + 360 + curve.value(low) < aim) low += 360;
-      return { determined: true, heading: wrap360(solve(curve, aim, low, low + 360)) };
+  if (curve.leastSlope !== undefined && curve.leastSlope > -1) {
+    // Nothing to look for: how steep it is exactly is asked for seldom.
+    return {
+      find: findOnly(curve),
+      ambiguous: [],
+      get steepest() {
+        return sounded(curve).steepest;
+      },
     };
-    return { find, ambiguous: [], steepest };
   }
+  const { steepest, valleys } = sounded(curve);
+  if (steepest.slope > -1) return { find: findOnly(curve), ambiguous: [], steepest };
 
   // The places to look for turns: the samples and the valleys between them.
   const rate = (x: number): number => 1 + curve.slope(x);
-  const places = [...Array.from({ length: SAMPLES }, (_, i) => i * step), ...valleys.map(wrap360)];
+  const places = [...Array.from({ length: SAMPLES }, (_, i) => i * STEP), ...valleys.map(wrap360)];
   places.sort((a, b) => a - b);
   const turns: number[] = [];
   places.forEach((at, i) => {

@@ -4,6 +4,8 @@ import { wrap360 } from '../angle/wrap.js';
 export interface PeriodicCurve {
   value(degrees: number): number;
   slope(degrees: number): number;
+  /** The slope is nowhere below this, where that is known without looking. */
+  readonly leastSlope?: number;
 }
 
 interface Knot {
