@@ -9,6 +9,7 @@ type Host = ReactiveControllerHost & { readonly renderRoot: ParentNode };
 export class ScrollStops implements ReactiveController {
   readonly #host: Host;
   #observer: ResizeObserver | undefined;
+  #watched = new WeakSet<Element>();
 
   constructor(host: Host) {
     this.#host = host;
@@ -16,19 +17,22 @@ export class ScrollStops implements ReactiveController {
   }
 
   hostConnected(): void {
-    this.#observer = new ResizeObserver(this.#soon);
+    // Told when the page is laid out anyway: to ask before would lay it out once more at each key typed.
+    this.#observer = new ResizeObserver(() => this.#take());
+    this.#watched = new WeakSet();
     this.hostUpdated();
   }
 
+  /** Both change what is out of sight: the room there is, and what stands in it. */
   hostUpdated(): void {
-    for (const element of this.#scrolling()) this.#observer?.observe(element);
-    this.#soon();
+    for (const element of this.#scrolling()) {
+      for (const part of [element, element.firstElementChild]) {
+        if (!part || this.#watched.has(part)) continue;
+        this.#watched.add(part);
+        this.#observer?.observe(part);
+      }
+    }
   }
-
-  /** With the next frame, when the page is laid out anyway. */
-  readonly #soon = (): void => {
-    requestAnimationFrame(() => this.#take());
-  };
 
   hostDisconnected(): void {
     this.#observer?.disconnect();
