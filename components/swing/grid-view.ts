@@ -125,27 +125,35 @@ function foundTexts(swung: SwungRow | null | undefined): readonly [byCompass: st
   return [formatBearing(heading), formatError(deviation), residual === null ? '' : formatError(residual)];
 }
 
+/** What stays as it is while only figures beside the row change: read from the page, so worth leaving alone. */
+function typedCells(host: LubberElement, place: number, content: GridContent, actions: GridActions): TemplateResult {
+  const row = content.state.rows[place] as GridRow;
+  return html`${content.columns.map((column) => cell(host, place, column, row, content, actions))} ${content.mixed ? mixedCells(host, place, row, actions) : nothing}`;
+}
+
+function useCell(host: LubberElement, place: number, row: GridRow, locked: boolean, actions: GridActions): TemplateResult {
+  return html`<label class="use"
+    ><input part="input"
+      type="checkbox"
+      id="use-${place}"
+      aria-label=${host.t('swing.use', { row: place + 1, heading: row.heading })}
+      .checked=${live(!row.struck)}
+      ?disabled=${locked}
+      @change=${(event: Event) => actions.edit(place, { struck: !(event.target as HTMLInputElement).checked }, null)}
+  /></label>`;
+}
+
 function rowView(host: LubberElement, place: number, content: GridContent, actions: GridActions, shown: RowShown): TemplateResult {
   const { columns, mixed, locked, state } = content;
   const row = state.rows[place] as GridRow;
   const { problem, bad, texts, byCompass } = shown;
   const width = columns.length + (mixed ? 2 : 0) + (byCompass ? 1 : 0) + 3;
   return html`<tr class=${row.struck ? 'struck' : ''}>
-      ${columns.map((column) => cell(host, place, column, row, content, actions))} ${mixed ? mixedCells(host, place, row, actions) : nothing}
+      ${guard([row, shown.common, shown.refused], () => typedCells(host, place, content, actions))}
       ${byCompass ? html`<td class="figure">${texts[0]}</td>` : nothing}
       <td class="figure">${texts[1]}</td>
       <td class="figure ${bad ? 'bad' : ''}">${bad ? '▲ ' : ''}${texts[2]}</td>
-      <td>
-        <label class="use"
-          ><input part="input"
-            type="checkbox"
-            id="use-${place}"
-            aria-label=${host.t('swing.use', { row: place + 1, heading: row.heading })}
-            .checked=${live(!row.struck)}
-            ?disabled=${locked}
-            @change=${(event: Event) => actions.edit(place, { struck: !(event.target as HTMLInputElement).checked }, null)}
-        /></label>
-      </td>
+      <td>${guard([row, shown.common], () => useCell(host, place, row, locked, actions))}</td>
     </tr>
     <tr class="reason" ?hidden=${!problem}>
       <td colspan=${width}><p class="problem" id="problem-${place}">${problem}</p></td>
@@ -157,6 +165,9 @@ interface RowShown {
   readonly bad: boolean;
   readonly texts: readonly [string, string, string];
   readonly byCompass: boolean;
+  /** The column that is not understood, and what all rows have in common. */
+  readonly refused: string;
+  readonly common: string;
 }
 
 /** The table of entry: heading, reading and what the method asks besides; beside it what each row came to. */
@@ -181,8 +192,8 @@ export function gridView(host: LubberElement, content: GridContent, actions: Gri
       <tbody>
         ${state.rows.map((row, place) => {
           const [swung, read] = [worked.swung[place], worked.read[place]];
-          const shown = { problem: problemOf(host, place, content), bad: swung?.ok === true && swung.suspect && !swung.struck, texts: foundTexts(swung), byCompass };
-          const refused = read?.state === 'refused' ? read.column : '';
+          const refused = read?.state === 'refused' && content.typing !== `${read.column}-${place}` ? read.column : '';
+          const shown = { refused, common, problem: problemOf(host, place, content), bad: swung?.ok === true && swung.suspect && !swung.struck, texts: foundTexts(swung), byCompass };
           return guard([row, common, refused, shown.problem, shown.bad, ...shown.texts], () => rowView(host, place, content, actions, shown));
         })}
       </tbody>
