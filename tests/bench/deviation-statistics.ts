@@ -29,6 +29,9 @@ function intervals(): void {
   console.log(`95 % intervals, ${swings} swings of 16: ${each}, pooled ${percent(held.reduce((a, b) => a + b, 0), 5 * swings)}`);
 }
 
+/** Clean swings and those doubted, slips of 2.5° and those found: the ships of 16 points together. */
+const together = { swings: 0, alarms: 0, found: 0 };
+
 function badReadings(law: Law, least: number, most: number, count: number): void {
   const luck = chance(seed + most + count);
   const number = Math.ceil(swings / 4);
@@ -48,6 +51,11 @@ function badReadings(law: Law, least: number, most: number, count: number): void
       if (fitDeviation(bad).suspects.includes(place)) found[j] = (found[j] ?? 0) + 1;
     });
   }
+  if (count === 16) {
+    together.swings += number;
+    together.alarms += alarms;
+    together.found += found[slips.indexOf(2.5)] ?? 0;
+  }
   const hits = slips.map((slip, j) => `${slip}° ${percent(found[j] ?? 0, number)}`).join(', ');
   console.log(`${law} ${least} to ${most}°, ${count} points: false alarms ${percent(alarms, number)}; found ${hits}; exact fit offered ${percent(exact, number)}`);
 }
@@ -56,4 +64,5 @@ intervals();
 for (const law of ['iron', 'series'] as const) {
   for (const [least, most] of [[1, 5], [5, 10], [10, 16], [16, 30]] as const) badReadings(law, least, most, 16);
 }
+console.log(`16 points, all ships: false alarms ${percent(together.alarms, together.swings)}, 2.5° found ${percent(together.found, together.swings)}`);
 for (const count of [8, 12, 24, 36]) badReadings('iron', 2, 10, count);
