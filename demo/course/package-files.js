@@ -8,6 +8,7 @@ const root = new URL('../../', import.meta.url);
 export const sharedFiles = [
   'demo/course/course.css',
   'demo/course/index.html',
+  'demo/header.js',
   'demo/mark.svg',
   'demo/pages.css',
   'demo/theme.js',
@@ -16,10 +17,18 @@ export const sharedFiles = [
   'dist/third-party-notices.txt',
 ];
 
+/** The other pages of the demo are not in a package, nor the way to them. */
+const withoutNavigation = (html) => html.replace(/^ *<script src="\.\.\/navigation\.js"><\/script>\n/m, '');
+
+function contentsOf(path) {
+  const contents = readFileSync(new URL(path, root));
+  return path.endsWith('.html') ? Buffer.from(withoutNavigation(contents.toString('utf8'))) : contents;
+}
+
 /** Their contents by path; throws where the scripts are not built. */
 export function packageFiles() {
   const paths = [...lessons.map(pageOf), ...sharedFiles];
   const missing = paths.filter((path) => !existsSync(new URL(path, root)));
   if (missing.length > 0) throw new Error(`Not there: ${missing.join(', ')}. Run npm run build first.`);
-  return Object.fromEntries(paths.map((path) => [path, readFileSync(new URL(path, root))]));
+  return Object.fromEntries(paths.map((path) => [path, contentsOf(path)]));
 }
