@@ -2,7 +2,7 @@ import type { LubberElement } from '../shared/lubber-element.js';
 import { GridHistory } from './grid-history.js';
 import type { GridKey } from './grid-keys.js';
 import { isTable, pasteInto, pastedCells } from './grid-paste.js';
-import { hasReadings, withRow } from './grid-row.js';
+import { changedCell, hasReadings, withRow } from './grid-row.js';
 import type { GridRow, TypedColumn } from './grid-row.js';
 
 /** What the desk needs of its widget. */
@@ -96,11 +96,16 @@ export class GridDesk {
   }
 
   press(key: NonNullable<GridKey>, place: number, column: TypedColumn): void {
+    const columns = this.#host.columns();
     if (key.to !== 'cell') {
-      if (!this.#locked) this[key.to]();
+      if (this.#locked) return;
+      const before = this.rows;
+      this[key.to]();
+      // To what has changed, as in a spreadsheet; and the row the caret stood in may be gone.
+      const changed = changedCell(before, this.rows, columns);
+      void this.goTo(Math.min(changed?.place ?? place, this.rows.length - 1), changed?.column ?? column);
       return;
     }
-    const columns = this.#host.columns();
     const across = columns[columns.indexOf(column) + key.across];
     const last = this.rows[this.rows.length - 1];
     // A further row is made by going down from one that is in use.

@@ -42,6 +42,15 @@ export function withRow(rows: readonly GridRow[], place: number, change: Partial
   return Array.from({ length }, (_, index) => (index === place ? { ...(rows[index] ?? blankRow), ...change } : (rows[index] ?? blankRow)));
 }
 
+/** The first cell in which two states of the grid differ; null where none of these columns does. */
+export function changedCell(before: readonly GridRow[], after: readonly GridRow[], columns: readonly TypedColumn[]): { readonly place: number; readonly column: TypedColumn } | null {
+  for (let place = 0; place < Math.max(before.length, after.length); place += 1) {
+    const column = columns.find((one) => (before[place] ?? blankRow)[one] !== (after[place] ?? blankRow)[one]);
+    if (column) return { place, column };
+  }
+  return null;
+}
+
 const headingOf = ({ heading }: GridRow): number | null => {
   const reading = parseBearing(heading);
   return reading.ok ? reading.value : null;

@@ -1,9 +1,9 @@
 import assert from 'node:assert/strict';
-import { execFileSync } from 'node:child_process';
 import { after, before, describe, it } from 'node:test';
 import type { Browser, Page } from 'puppeteer-core';
 import { serve } from '../../demo/serve.js';
 import { openBrowser, openPage } from './browser.js';
+import { pagesOf, print, textOf } from './paper.js';
 
 const card = JSON.stringify({ kind: 'approximate', coefficients: { A: 0.4, B: -3.1, C: 2.2, D: 2.6, E: -0.5 } });
 
@@ -33,25 +33,6 @@ async function showCard(page: Page, format: 'a4' | 'pocket'): Promise<void> {
     format,
   );
   await page.waitForFunction(() => document.querySelector('lubber-deviation-card')?.shadowRoot?.querySelector('.paper'));
-}
-
-/** Pages of a PDF: each is one object of its own. */
-function pagesOf(pdf: Uint8Array): number {
-  return (Buffer.from(pdf).toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
-}
-
-/** The text of a PDF where the machine has the tool for it; null where not. */
-function textOf(pdf: Uint8Array): string | null {
-  try {
-    return execFileSync('pdftotext', ['-layout', '-', '-'], { input: pdf, encoding: 'utf8' }).replace(/\s+/g, ' ');
-  } catch {
-    return null;
-  }
-}
-
-function print(page: Page): Promise<Uint8Array> {
-  const edge = '10mm';
-  return page.pdf({ format: 'A4', margin: { top: edge, right: edge, bottom: edge, left: edge } });
 }
 
 /** What a reader of the paper sees, element by element, under the print rules of the style sheets. */

@@ -1,0 +1,22 @@
+/** A page on paper. */
+import { execFileSync } from 'node:child_process';
+import type { Page } from 'puppeteer-core';
+
+/** Pages of a PDF: each is one object of its own. */
+export function pagesOf(pdf: Uint8Array): number {
+  return (Buffer.from(pdf).toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
+}
+
+/** The text of a PDF where the machine has the tool for it; null where not. */
+export function textOf(pdf: Uint8Array): string | null {
+  try {
+    return execFileSync('pdftotext', ['-layout', '-', '-'], { input: pdf, encoding: 'utf8' }).replace(/\s+/g, ' ');
+  } catch {
+    return null;
+  }
+}
+
+export function print(page: Page): Promise<Uint8Array> {
+  const edge = '10mm';
+  return page.pdf({ format: 'A4', margin: { top: edge, right: edge, bottom: edge, left: edge } });
+}
