@@ -24,7 +24,7 @@ export const cardStyles = css`
   .figures tbody th { color: var(--ink); font-size: inherit; }
   .figures .point > * { font-weight: 600; }
   .narrow .correctors { table-layout: auto; font-size: var(--small); }
-  .narrow .correctors td, .narrow .correctors th { overflow-wrap: anywhere; }
+  .narrow .correctors td { overflow-wrap: anywhere; }
   .narrow .correctors td, .narrow .correctors th { padding-inline-end: var(--space-1); font-size: inherit; }
   .paper-only { display: none; }
   .pocket .figures { font-size: var(--small); }
@@ -35,6 +35,7 @@ export const cardStyles = css`
   .verdict.exceeds { color: var(--bad); font-weight: 600; }
   .paper .coefficients { font-size: var(--medium); white-space: pre-wrap; }
   .correctors { inline-size: 100%; margin-block: var(--space-2); table-layout: fixed; }
+  .correctors th:first-child { inline-size: 34%; }
   .correctors th[scope='row'] { color: var(--ink); font-size: inherit; }
   .correctors th, .correctors td { overflow-wrap: break-word; block-size: 1.7em; }
   .remarks { margin: var(--space-2) 0; }
@@ -54,7 +55,7 @@ export const cardStyles = css`
   .correctors-entry select { background: var(--paper); }
   @media print {
     h2, .columns > .fields, .headline { display: none; }
-    .paper { --small: 0.86em; border: 0; padding: 0; max-inline-size: none; font-size: 9.5pt; background: none; }
+    .paper { break-inside: avoid; --small: 0.86em; border: 0; padding: 0; max-inline-size: none; font-size: 9.5pt; background: none; }
     .paper-only { display: block; }
     .frame .paper.a4 .halves { grid-template-columns: 1fr 1fr; gap: 0 2rem; }
     .frame .paper.pocket .halves { grid-template-columns: 1fr 1fr; gap: 0 0.5rem; }

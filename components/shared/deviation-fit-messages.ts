@@ -8,7 +8,7 @@ export const deviationFitMessages: Catalogue = {
   'caution.heading-twice': 'The heading {heading} was taken more than once.',
   'caution.no-fit': 'No curve can be laid through these readings.',
   'caution.not-determined': 'The headings taken do not determine {coefficients}.',
-  'caution.suspect-readings': 'Readings that do not fit the rest: {count}. Look at them again.',
+  'caution.suspect-readings': 'Number of readings that do not fit the rest: {count}. Look at them again.',
   'caution.exact-fit-better': 'The five-term series fails by {difference} on {heading}: use the exact coefficients.',
   'caution.beyond-approximate': 'Deviations of {largest} are beyond the {limit} up to which the five-term series is good: use the exact coefficients.',
   'caution.constant-curve': 'The readings differ by a constant only: check the lubber line, the azimuth circle, the variation and the gyro.',

@@ -49,7 +49,8 @@ function pointsOf({ rows }: Swing): readonly ChartPoint[] {
 /** Readings, curve, band and limit, with the card in use until now behind them. */
 export function curveView(host: LubberElement, result: Swing, oldCard: DeviationCard | null, limit: number): TemplateResult {
   const fitted = fittedCurve(host, result);
-  const old: ChartCurve[] = oldCard ? [{ name: host.t('swing.oldCard'), at: deviationCurve(oldCard).at }] : [];
+  // Once the ship has taken this very card there is no other to be drawn behind it.
+  const old: ChartCurve[] = oldCard && JSON.stringify(oldCard) !== JSON.stringify(result.card) ? [{ name: host.t('swing.oldCard'), at: deviationCurve(oldCard).at }] : [];
   const content: ChartContent = { curves: fitted ? [fitted, ...old] : old, points: pointsOf(result), band: fitted ? bandOf(result) : undefined, limit };
   const summary = fitted ? deviationSummary(fitted, host.t) : host.t('swing.curve.none');
   return html`<div part="curve">

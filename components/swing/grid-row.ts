@@ -36,6 +36,9 @@ export function hasReadings(rows: readonly GridRow[]): boolean {
   return rows.some(({ reading, second }) => reading.trim() !== '' || second.trim() !== '');
 }
 
+/** Whether nothing at all stands in a row. */
+export const isBlank = (row: GridRow): boolean => typedColumns.every((column) => row[column].trim() === '');
+
 /** The same rows with one changed; rows are added where there are too few. */
 export function withRow(rows: readonly GridRow[], place: number, change: Partial<GridRow>): readonly GridRow[] {
   const length = Math.max(rows.length, place + 1);

@@ -10,6 +10,7 @@ import type { LubberElement } from '../shared/lubber-element.js';
 import { gridKey } from './grid-keys.js';
 import type { GridKey } from './grid-keys.js';
 import { methodOf } from './grid-reading.js';
+import { isBlank } from './grid-row.js';
 import type { GridRow, TypedColumn } from './grid-row.js';
 import type { SwingState } from './swing-state.js';
 import type { WorkedSwing } from './worked-swing.js';
@@ -148,7 +149,7 @@ function rowView(host: LubberElement, place: number, content: GridContent, actio
   const row = state.rows[place] as GridRow;
   const { problem, bad, texts, byCompass } = shown;
   const width = columns.length + (mixed ? 2 : 0) + (byCompass ? 1 : 0) + 3;
-  return html`<tr class=${row.struck ? 'struck' : ''}>
+  return html`<tr class=${row.struck ? 'struck' : isBlank(row) ? 'blank' : ''}>
       ${guard([row, shown.common, shown.refused], () => typedCells(host, place, content, actions))}
       ${byCompass ? html`<td class="figure">${texts[0]}</td>` : nothing}
       <td class="figure">${texts[1]}</td>

@@ -3,7 +3,8 @@ import { css } from 'lit';
 /** The grid to the left, what it comes to beside it; below it where there is no room for both. */
 export const swingStyles = css`
   .swing { display: flex; flex-wrap: wrap; gap: var(--space-6) var(--space-9); align-items: flex-start; }
-  .swing > .entry-side { flex: 1 1 24rem; min-inline-size: 0; }
+  .swing > .entry-side { flex: 1 1 20rem; min-inline-size: 0; }
+  .swing.broad > .entry-side { flex-basis: 24rem; }
   .swing > .result-side { flex: 1.4 1 33rem; min-inline-size: 0; }
   /* Two more columns leave no room beside the grid. */
   .swing.wide > .entry-side { flex-basis: 100%; }
@@ -44,7 +45,7 @@ export const swingStyles = css`
   table.grid select { max-inline-size: 8rem; min-height: var(--target); font: inherit; font-size: var(--medium); background: var(--paper); color: var(--ink); border: 1px solid var(--edge); border-radius: var(--radius); }
   table.grid tr.struck td { color: var(--soft); }
   table.grid tr.struck td.typed input, table.grid tr.struck td.figure { text-decoration: line-through; color: var(--soft); }
-  table.grid td.bad { color: var(--bad); font-weight: 600; }
+  table.grid td.bad { color: var(--bad); font-weight: 600; padding-inline-start: var(--space-1); }
   table.grid tr.reason td { padding-block: 0 var(--space-2); white-space: normal; }
   table.grid tr.reason .problem { max-inline-size: 24rem; }
   table.grid tr.reason[hidden] { display: none; }
@@ -60,7 +61,11 @@ export const swingStyles = css`
   .advice ol { padding-inline-start: var(--space-6); margin-block: var(--space-1) var(--space-3); }
   .advice li { margin-block-end: var(--space-2); max-inline-size: 40rem; }
   @media print {
+    .frame.frame { padding-block: 1rem; }
     .swing { display: block; }
+    /* A key on the next page tells nobody what the lines are. */
+    [part='curve'] { break-inside: avoid; }
+    table.grid tr.blank { display: none; }
     .frame .swing > .result-side.result-side { margin-block-start: 1rem; position: static; }
     table.grid { inline-size: auto; }
     table.grid td.typed input { min-height: 0; padding-block: 0; }

@@ -187,7 +187,7 @@ export class LubberSwing extends SwingProperties {
     return this.frame(html`
       <h2 part="title">${this.t('swing.title')}</h2>
       ${narrow ? headline : nothing}
-      <div class="swing ${this.mixed ? 'wide' : ''}">
+      <div class="swing ${this.mixed ? 'wide' : this.#columns.length > 2 ? 'broad' : ''}">
         <div class="entry-side">
           ${settingsView(this, now)}
           <h3>${this.t('swing.grid.title')}${lockedMark(this, 'rows')}</h3>

@@ -7,14 +7,18 @@ export function pagesOf(pdf: Uint8Array): number {
   return (Buffer.from(pdf).toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
 }
 
-/** The text of a PDF where the machine has the tool for it; null where not. */
-export function textOf(pdf: Uint8Array): string | null {
+/** The text of each page of a PDF where the machine has the tool for it; null where not. */
+export function pageTexts(pdf: Uint8Array): readonly string[] | null {
   try {
-    return execFileSync('pdftotext', ['-layout', '-', '-'], { input: pdf, encoding: 'utf8' }).replace(/\s+/g, ' ');
+    const text = execFileSync('pdftotext', ['-layout', '-', '-'], { input: pdf, encoding: 'utf8' });
+    return text.split('\f').map((page) => page.replace(/\s+/g, ' '));
   } catch {
     return null;
   }
 }
+
+/** The text of a whole PDF; null where it cannot be had. */
+export const textOf = (pdf: Uint8Array): string | null => pageTexts(pdf)?.join(' ') ?? null;
 
 export function print(page: Page): Promise<Uint8Array> {
   const edge = '10mm';

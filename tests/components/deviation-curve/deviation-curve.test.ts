@@ -153,7 +153,7 @@ describe('several curves', () => {
     expect(element.result?.fit?.suspects).to.deep.equal([5]);
     expect(root(element).querySelectorAll('.static .suspect').length).to.equal(1);
     expect(root(element).querySelectorAll('.static .struck').length).to.equal(1);
-    expect(text(element)).to.contain('Readings that do not fit the rest: 1.');
+    expect(text(element)).to.contain('Number of readings that do not fit the rest: 1.');
     expect(text(element)).to.contain('doubtful reading');
   });
 });
