@@ -121,6 +121,24 @@ describe('the keyboard', () => {
   });
 });
 
+describe('the caret', () => {
+  it('follows what is taken back, also out of a row that is gone with it', async () => {
+    const element = await make();
+    cell(element, 'reading-6').focus();
+    for (const reading of ['1E', '2E']) {
+      await type(element, reading);
+      await press(element, 'Enter');
+    }
+    expect(where(element)).to.equal('reading-8');
+    await press(element, 'Control+z');
+    expect([where(element), column(element, 'reading')[7]]).to.deep.equal(['reading-7', '']);
+    await press(element, 'Control+z');
+    expect([where(element), column(element, 'reading')[6]]).to.deep.equal(['reading-6', '']);
+    await press(element, 'Control+y');
+    expect([where(element), column(element, 'reading')[6]]).to.deep.equal(['reading-6', '1E']);
+  });
+});
+
 describe('another number of headings', () => {
   it('keeps what has been read and lays the rest between', async () => {
     const element = await make();
