@@ -8,10 +8,10 @@ import type { Conversion } from '../../core/sight/conversion.js';
 
 const letters: Readonly<Record<Reckoning, string>> = { compass: 'C', magnetic: 'M', true: 'T', gyro: 'G' };
 
-function part(label: string, value: string, spoken: string): TemplateResult {
+function part(label: string, value: string, spoken: string, remark = ''): TemplateResult {
   return html`<div>
     <dt>${label}</dt>
-    <dd><bdi dir="ltr" aria-hidden="true">${value}</bdi><span class="spoken">${spoken}</span></dd>
+    <dd><bdi dir="ltr" aria-hidden="true">${value}</bdi><span class="spoken">${spoken}</span>${remark ? html` <small>${remark}</small>` : nothing}</dd>
   </div>`;
 }
 
@@ -24,15 +24,15 @@ function lineOf({ values, variation, deviation }: Conversion, way: 'to-compass' 
   return way === 'to-compass' ? `${at('true')} − ${v} = ${at('magnetic')} − ${d} = ${at('compass')}` : `${at('compass')} + ${d} = ${at('magnetic')} + ${v} = ${at('true')}`;
 }
 
-/** The direction asked for in one line, then the way there and the way back. */
-export function answerView(host: LubberElement, result: Conversion): TemplateResult {
+/** The direction asked for in one line, then the way there and the way back; `model` is named where its variation is used. */
+export function answerView(host: LubberElement, result: Conversion, model: string): TemplateResult {
   const { to, from, values, kind, leeway, madeGood } = result;
   const value = values[to] ?? 0;
   const name = host.t(`conversion.answer.${kind}.${to}`);
   const there = lineOf(result, from === 'compass' ? 'to-true' : 'to-compass');
   const back = lineOf(result, from === 'compass' ? 'to-compass' : 'to-true');
-  const error = (label: string, of: number | null): TemplateResult | typeof nothing =>
-    of === null ? nothing : part(host.t(label), formatError(of), spokenError(of, host.t));
+  const error = (label: string, of: number | null, remark = ''): TemplateResult | typeof nothing =>
+    of === null ? nothing : part(host.t(label), formatError(of), spokenError(of, host.t), remark);
   return html`<p class="answer" part="answer">
       <span class="spoken">${name} ${spokenBearing(value, host.t)}</span>
       <span aria-hidden="true"><span class="name">${name}</span> <bdi dir="ltr">${formatBearing(value)}</bdi></span>
@@ -41,7 +41,7 @@ export function answerView(host: LubberElement, result: Conversion): TemplateRes
       ? nothing
       : html`<p class="there-and-back"><bdi dir="ltr">${there}</bdi><span class="soft">${host.t('conversion.back')}</span><bdi dir="ltr">${back}</bdi></p>`}
     <dl class="split" part="split">
-      ${error('conversion.variation', result.variation)} ${error('conversion.deviation', result.deviation)}
+      ${error('conversion.variation', result.variation, model)} ${error('conversion.deviation', result.deviation)}
       ${error('conversion.compassError', result.compassError)} ${error('conversion.gyroError', result.gyroError)}
       ${leeway === null ? nothing : part(host.t('conversion.leeway'), `${formatAngle(Math.abs(leeway))} ${host.t(leeway < 0 ? 'conversion.port' : 'conversion.starboard')}`, `${formatAngle(Math.abs(leeway))} ${host.t(leeway < 0 ? 'conversion.port' : 'conversion.starboard')}`)}
       ${madeGood === null ? nothing : part(host.t('conversion.madeGood'), `${formatBearing(madeGood)} T`, spokenBearing(madeGood, host.t))}

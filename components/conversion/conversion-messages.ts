@@ -1,8 +1,10 @@
 import type { Catalogue } from '../shared/catalogue.js';
 import { deviationCardMessages } from '../shared/deviation-card-messages.js';
 import { deviationTableMessages } from '../shared/deviation-table-messages.js';
+import { zoneMessages } from '../shared/zone-messages.js';
 
 export const conversionMessages: Catalogue = {
+  ...zoneMessages,
   ...deviationTableMessages,
   ...deviationCardMessages,
   'conversion.title': 'Courses and bearings by true, magnetic, compass and gyro',

@@ -49,7 +49,7 @@ export function headlineView(host: LubberElement, state: ConversionState, input:
   if (!input || !result) return waitingView(host, state);
   if (host.answer !== 'shown') return html``;
   const reached = result.values[result.to] !== null;
-  return html`${reached ? answerView(host, result) : nothing} ${noDeviationView(host, result)} ${markView(host, state, input, result)}
+  return html`${reached ? answerView(host, result, state.variation.state === 'empty' ? (state.modelVariation?.model ?? '') : '') : nothing} ${noDeviationView(host, result)} ${markView(host, state, input, result)}
   ${input.wind && result.leeway === null && result.values.true !== null ? html`<p class="waiting">${host.t('conversion.wind.neither')}</p>` : nothing}`;
 }
 

@@ -20,7 +20,7 @@ import { explanationView, headlineView } from './conversion-views.js';
 import { fieldsView } from './fields-view.js';
 import { chosenSource, deviationFrom, deviationSources } from './deviation-source.js';
 import type { DeviationSource, SourceStates } from './deviation-source.js';
-import { threeCompassesView } from './three-compasses-view.js';
+import { threeCompassesView, variationInUse } from './three-compasses-view.js';
 
 /**
  * A course or a bearing by true, magnetic, compass and gyro reckoning, from any of them to
@@ -161,6 +161,7 @@ export class LubberConversion extends LubberElement {
       bearing: number('bearing'),
       bearingBy: reckoningOf(this.bearingBy),
       variation: number('variation'),
+      modelVariation: this.ship?.modelVariation ?? null,
       gyroError: number('gyroError'),
       leeway: number('leeway'),
       wind: number('wind'),
@@ -189,7 +190,8 @@ export class LubberConversion extends LubberElement {
       kind: state.kind,
       heading: { value: heading, by: state.headingBy },
       bearing: state.kind === 'bearing' && bearing !== undefined ? { value: bearing, by: state.bearingBy } : undefined,
-      variation: valueOf(state.variation) ?? null,
+      variation: variationInUse(state) ?? null,
+      zone: state.variation.state === 'empty' ? (state.modelVariation?.zone ?? null) : null,
       deviation: deviationFrom(state.source, state.sources),
       cardBeside: state.given.card ?? valueOf(state.sources.table) ?? null,
       gyroError: valueOf(state.gyroError) ?? null,

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
+import { formatError } from '../../core/angle/format-angle.js';
 import type { Reckoning } from '../../core/sight/chain-steps.js';
 import { choiceView } from '../shared/choice-view.js';
 import { fieldView } from '../shared/field-view.js';
@@ -35,6 +36,9 @@ function leewayView(host: LubberElement, state: ConversionState): TemplateResult
     ${state.leeway.state === 'empty' ? nothing : html`<p class="hint after-pair">${host.t('conversion.wind.what')}</p>`}`;
 }
 
+/** What the model says for the ship's place, in the place of a variation typed. */
+const modelText = ({ modelVariation }: ConversionState): string => (modelVariation ? `${formatError(modelVariation.value)} ${modelVariation.model}` : '');
+
 /** All fields in the order they are asked for; `course` is the true course as far as it is known. */
 export function fieldsView(host: LubberElement, state: ConversionState, course: number | null): TemplateResult {
   const bearing = state.kind === 'bearing';
@@ -47,7 +51,7 @@ export function fieldsView(host: LubberElement, state: ConversionState, course: 
   )}
   ${bearing ? directionView(host, 'bearing', state, { field: 'conversion.bearing', by: 'conversion.bearingBy' }) : nothing}
   ${directionView(host, 'heading', state, bearing ? { field: 'conversion.heading', by: 'conversion.headBy' } : { field: 'conversion.course', by: 'conversion.headingBy' })}
-  ${fieldView(host, 'variation', fields.variation, state.variation, { label: host.t('conversion.variation'), placeholder: host.t('conversion.unknown') })}
+  ${fieldView(host, 'variation', fields.variation, state.variation, { label: host.t('conversion.variation'), placeholder: modelText(state) || host.t('conversion.unknown') })}
   ${cardProblemView(host, state.given)} ${sourceView(host, state.source, state.sources)}
   ${fieldView(host, 'gyroError', fields.gyroError, state.gyroError, { label: host.t('conversion.gyroError'), placeholder: host.t('conversion.noGyro') })}
   ${bearing ? nothing : leewayView(host, state)}

@@ -7,6 +7,7 @@ import { valueOf } from '../shared/field.js';
 import type { FieldState } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import type { Ship } from '../shared/ship-context.js';
 import { stepsView } from '../shared/working-view.js';
 import { conversionFields } from './conversion-fields.js';
 
@@ -16,11 +17,18 @@ export interface LookStates {
   readonly lookSteering: FieldState<number>;
   readonly gyroError: FieldState<number>;
   readonly variation: FieldState<number>;
+  /** Of the ship's place and time, for where none is typed. */
+  readonly modelVariation: Ship['modelVariation'] | undefined;
+}
+
+/** The variation typed, else that of the ship's place; undefined where neither is known or what is typed is not understood. */
+export function variationInUse({ variation, modelVariation }: Pick<LookStates, 'variation' | 'modelVariation'>): number | undefined {
+  return variation.state === 'empty' ? modelVariation?.value : valueOf(variation);
 }
 
 /** One look at three compasses; null while gyro, gyro error or variation is missing, or no magnetic compass was read. */
 export function lookOf(states: LookStates): ThreeCompasses | null {
-  const [gyro, gyroError, variation] = [valueOf(states.lookGyro), valueOf(states.gyroError), valueOf(states.variation)];
+  const [gyro, gyroError, variation] = [valueOf(states.lookGyro), valueOf(states.gyroError), variationInUse(states)];
   const [standard, steering] = [valueOf(states.lookStandard), valueOf(states.lookSteering)];
   if (gyro === undefined || gyroError === undefined || variation === undefined || (standard === undefined && steering === undefined)) return null;
   return threeCompasses({ gyro, gyroError, variation, standard, steering });

@@ -1,7 +1,9 @@
 import type { Catalogue } from './catalogue.js';
+import { zoneMessages } from './zone-messages.js';
 
 /** English that the widgets of the Earth's field share: its elements, places where a compass is of no use, years. */
 export const earthFieldMessages: Catalogue = {
+  ...zoneMessages,
   'sight.latitude': 'Latitude',
   'sight.longitude': 'Longitude',
   'sight.date': 'UTC date',
@@ -22,8 +24,6 @@ export const earthFieldMessages: Catalogue = {
   'earth.outside': 'The magnetic models hold from {from} to {until}, both included: none says what the field is on this date.',
   'earth.outside.model': '{model} holds from {from} to {until}, both included: it does not say what the field is on this date.',
   'earth.outside.take': 'Take 1 January {year} instead',
-  'caution.blackout-zone': 'The horizontal field is below 2 µT here: blackout zone, a magnetic compass is not to be used.',
-  'caution.caution-zone': 'The horizontal field is below 6 µT here: caution zone, a magnetic compass is sluggish and unreliable.',
   'caution.dip-pole': 'The field stands upright here: no direction is magnetic north, and there is no variation.',
   'caution.geographic-pole': 'At the pole the variation is counted from the meridian of {longitude}: every other meridian gives another.',
 };

@@ -1,5 +1,6 @@
 import { createContext } from '@lit/context';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
+import type { VariationSource } from '../../core/sight/variation-source.js';
 import type { RecordRequestDetail } from './events.js';
 
 /** Fields that widgets inside a ship share, as text or value, by the property of a widget. */
@@ -13,6 +14,11 @@ export interface Ship {
   readonly compassName: string;
   readonly values: ShipValues;
   readonly card: DeviationCard | null;
+  /**
+   * The variation where the ship is, of the magnetic model, for widgets that carry no model of their
+   * own; null where place or time is not known or no model reaches. A provider may do without.
+   */
+  readonly modelVariation?: Extract<VariationSource, { source: 'model' }> | null;
   /**
    * What the card says on a heading by compass, degrees, east positive; null without a card or where
    * it has no single answer. The ship works it out, so that a widget alone on a page carries no cards.

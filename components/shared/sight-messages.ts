@@ -1,7 +1,9 @@
 import type { Catalogue } from './catalogue.js';
+import { zoneMessages } from './zone-messages.js';
 
 /** English that every widget of a sight shares: its fields, the split, what is odd about it. */
 export const sightMessages: Catalogue = {
+  ...zoneMessages,
   'sight.body': 'Body',
   'sight.bodies.solar': 'Sun, Moon, planets',
   'sight.bodies.stars': 'Stars',
@@ -62,8 +64,6 @@ export const sightMessages: Catalogue = {
   'caution.looks-like-gyro': 'The error is nearly nothing where the variation is {variation}: was the bearing read from a gyro?',
   'caution.variation-turned': 'The error is nearly the variation of {variation} the wrong way: has east been taken for west?',
   'caution.variation-missing': 'The magnetic models hold from 2015 to 2030. Enter the variation of the chart to get the deviation.',
-  'caution.blackout-zone': 'The horizontal field is below 2 µT here: blackout zone, a magnetic compass is not to be used.',
-  'caution.caution-zone': 'The horizontal field is below 6 µT here: caution zone, a magnetic compass is sluggish and unreliable.',
   'caution.far-from-card': 'The deviation differs from the card by {difference}, far beyond the doubt of ± {doubt}: check the body, the time and the compass, then the card.',
   'caution.beyond-doubt-of-card': 'The deviation differs from the card by {difference}, more than twice the doubt of ± {doubt}. Take a second sight.',
   'caution.within-doubt-of-card': 'The difference from the card, {difference}, is within the doubt of one sight (± {doubt}).',

@@ -5,12 +5,13 @@ import { property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { deviationByCard } from '../../core/deviation/deviation-by-card.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
+import { variationSource } from '../../core/sight/variation-source.js';
 import { formatInstant } from '../../core/time/instant.js';
 import { deviationTableField } from '../shared/deviation-table-field.js';
 import { deviationTableStyles } from '../shared/deviation-table-styles.js';
 import { LubberRecordRequestEvent } from '../shared/events.js';
 import type { RecordRequestDetail } from '../shared/events.js';
-import { textOf } from '../shared/field.js';
+import { textOf, valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import { fileStyles } from '../shared/file-styles.js';
@@ -200,6 +201,7 @@ export class LubberShip extends LubberElement {
     return {
       name: this.name,
       compassName: this.compassName,
+      modelVariation: this.#modelVariation(),
       values: values as ShipValues,
       card,
       deviationOn: (compassHeading) => card && deviationByCard(card, compassHeading),
@@ -209,6 +211,15 @@ export class LubberShip extends LubberElement {
         return () => this.#listeners.delete(listener);
       },
     };
+  }
+
+  #modelVariation(): NonNullable<Ship['modelVariation']> | null {
+    const latitude = valueOf(this.read(fields.latitude, 'latitude'));
+    const longitude = valueOf(this.read(fields.longitude, 'longitude'));
+    const instant = combinedInstant(this.read(fields.date, 'date'), this.read(fields.time, 'time'));
+    if (latitude === undefined || longitude === undefined) return null;
+    const variation = variationSource({ latitude, longitude }, instant);
+    return variation.source === 'model' ? variation : null;
   }
 
   #useCard(card: DeviationCard): void {

@@ -45,6 +45,8 @@ function wrongName({ deviation, cardBeside }: ConversionInput, { head }: Chain):
 /** What is odd about a conversion, by code. */
 export function conversionCautions(input: ConversionInput, chain: Chain): readonly Caution[] {
   const cautions = [...takenForBearing(input, chain), ...wrongName(input, chain), ...belongsToHead(input, chain)];
+  if (input.zone === 'blackout') cautions.push(warning('blackout-zone'));
+  if (input.zone === 'caution') cautions.push(warning('caution-zone'));
   if (input.gyroError !== null && Math.abs(input.gyroError) > GYRO_ALARM) cautions.push(warning('gyro-error-beyond', { error: quantity(input.gyroError, 'error') }));
   if (typeof input.deviation === 'object' && input.deviation !== null) {
     cautions.push(...checkCard(input.deviation).cautions.filter(({ code }) => ofCard.has(code)));

@@ -1,4 +1,5 @@
 import type { DeviationCard } from '../deviation/deviation-card.js';
+import type { CompassZone } from '../field/zone.js';
 import type { Caution } from '../working/caution.js';
 import type { Chain, Direction } from './chain.js';
 import type { Reckoning } from './chain-steps.js';
@@ -13,6 +14,8 @@ export interface ConversionInput {
   /** Undefined for a course. */
   readonly bearing: Direction | undefined;
   readonly variation: number | null;
+  /** Of a variation by the model: how far a compass can be trusted there. */
+  readonly zone?: CompassZone | null;
   readonly deviation: number | DeviationCard | null;
   /** A card that is there though another source of deviation is chosen. */
   readonly cardBeside: DeviationCard | null;

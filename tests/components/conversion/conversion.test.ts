@@ -3,6 +3,8 @@ import { expect, fixture, html } from '@open-wc/testing';
 import { resetMouse, sendKeys } from '@web/test-runner-commands';
 import '../../../components/conversion/define.js';
 import type { LubberConversion } from '../../../components/conversion/conversion.js';
+import '../../../components/ship/define.js';
+import type { LubberShip } from '../../../components/ship/ship.js';
 import { shipContext } from '../../../components/shared/ship-context.js';
 import type { Ship } from '../../../components/shared/ship-context.js';
 import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
@@ -309,6 +311,22 @@ describe('what the host can do', () => {
     element.heading = '200';
     await element.updateComplete;
     expect(headline(element)).to.contain('True course 214.0°');
+  });
+
+  it('takes the variation of the model at the ship’s place and time, and says whose it is, until one is typed', async () => {
+    // Variation 0.1737 W there on 15 January 2029: documentation of an open WMM2025 library.
+    const ship = await fixture<LubberShip>(html`<lubber-ship latitude="37.03" longitude="-7.91" instant="2029-01-15T00:00:00Z"><lubber-conversion heading="100" deviation="5E"></lubber-conversion></lubber-ship>`);
+    const element = ship.querySelector('lubber-conversion') as LubberConversion;
+    await element.updateComplete;
+    await element.updateComplete;
+    // 100 by compass and 5.0 E are 105 magnetic; less 0.2 W: 104.8 true, by hand.
+    expect(headline(element)).to.contain('True course 104.8°');
+    expect(headline(element)).to.contain('0.2° W');
+    expect(headline(element)).to.contain('WMM2025');
+    expect(input(element, 'variation').placeholder).to.equal('0.2° W WMM2025');
+    await type(element, 'variation', '3E');
+    expect(headline(element)).to.contain('True course 108.0°');
+    expect(headline(element)).not.to.contain('WMM2025');
   });
 
   for (const theme of ['day', 'dusk', 'night'] as const) {

@@ -51,6 +51,8 @@ describe('what is odd about a conversion', () => {
   it('the deviation of the head with the other name', () => assert.deepEqual(codes({ heading: { value: 0, by: 'compass' }, variation: 0, deviation: -8, cardBeside: card }), ['wrong-name']));
   it('the right one is not odd', () => assert.deepEqual(codes({ heading: { value: 0, by: 'compass' }, variation: 0, deviation: 8, cardBeside: card }), []));
   it('by the card: that it belongs to the head', () => assert.deepEqual(codes({ ...bearing, deviation: card }), ['belongs-to-head']));
+  it('a variation of the model where no compass points well (WMM2025 report: zones of 6 and 2 µT)', () =>
+    assert.deepEqual([codes({ variation: 30, zone: 'normal' }), codes({ variation: 30, zone: 'caution' }), codes({ variation: 30, zone: 'blackout' })], [[], ['caution-zone'], ['blackout-zone']]));
   it('a gyro error above 3° (trade practice)', () => assert.deepEqual([codes({ gyroError: 3 }), codes({ gyroError: -3.1 })], [[], ['gyro-error-beyond']]));
 });
 
