@@ -1,4 +1,4 @@
-import { lineCells } from '../shared/table-cells.js';
+import { lineCells, unquoted } from '../shared/table-cells.js';
 import { hasReadings, withRow } from './grid-row.js';
 import type { GridRow, TypedColumn } from './grid-row.js';
 
@@ -16,7 +16,7 @@ function joinLetters(cells: readonly string[]): readonly string[] {
 /** The lines of a clipboard as cells: by tabs where there is one, else as a table typed by hand. */
 export function pastedCells(text: string): readonly (readonly string[])[] {
   const lines = text.replace(/(?:\r\n|\r|\n)+$/, '').split(/\r\n|\r|\n/);
-  return lines.map((line) => (line.includes('\t') ? joinLetters(line.split('\t')) : lineCells(line)));
+  return lines.map((line) => (line.includes('\t') ? joinLetters(line.split('\t').map(unquoted)) : joinLetters(lineCells(line))));
 }
 
 /** Whether a pasted text is more than the text of one cell. */
@@ -57,7 +57,7 @@ export function pasteInto(rows: readonly GridRow[], text: string, place: PastePl
     result = withRow(result, place.row + index, change);
   });
   if (width < 2 || place.columns[start] !== 'heading') return result;
-  // Prepared headings below a pasted table would stand there unread for ever.
-  const end = place.row + lines.length;
-  return result.filter((row, index) => index < end || hasReadings([row]));
+  // Prepared headings below a pasted table, or under an empty line of it, would stand there unread for ever.
+  const written = (index: number): boolean => lines[index - place.row]?.some((cell) => cell.trim() !== '') === true;
+  return result.filter((row, index) => index < place.row || written(index) || hasReadings([row]));
 }

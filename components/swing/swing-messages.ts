@@ -132,6 +132,7 @@ export const swingMessages: Catalogue = {
   'swing.exact.offer': 'Use the exact coefficients',
   'swing.useCard': 'Give this card to the ship',
   'swing.useCard.done': 'The ship uses this card now.',
+  'caution.headings-twice': 'Taken more than once, and all counted: {headings}.',
   'caution.headings-missing': 'No reading near {headings}.',
   'caution.parallax': 'Swinging so near the object its bearing moves by up to {largest} either way, which goes into B and C: say which way she turns, or take an object farther off.',
   'caution.constant-lost': 'A is lost with an object of unknown bearing or a gyro of unknown error: what is shown are deviations short of A.',

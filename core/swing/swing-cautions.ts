@@ -37,18 +37,35 @@ function aboutConstant({ settings, constantLost }: SwingFindings): Caution[] {
   return constant === undefined || constant === null ? [warning('constant-lost')] : [note('constant-taken', { constant: quantity(constant, 'error') })];
 }
 
+/** Headings named in a text. */
+const named = (headings: readonly number[]): string => headings.map((heading) => formatBearing(heading, heading % 1 ? 1 : 0)).join(', ');
+
+/** More headings than this taken twice are told in one sentence: a ship swung both ways has them all. */
+const FEW = 2;
+
+function withRepeatedHeadings(cautions: readonly Caution[]): Caution[] {
+  const repeated = cautions.filter(({ code }) => code === 'heading-twice');
+  if (repeated.length <= FEW) return [...cautions];
+  const headings = repeated.flatMap(({ values }) => {
+    const { heading } = values;
+    return typeof heading === 'object' ? [heading.value] : [];
+  });
+  return [note('headings-twice', { headings: named(headings) }), ...cautions.filter((caution) => !repeated.includes(caution))];
+}
+
 /**
- * What the user should know of a swing: the fit's own cautions, and `headings-missing`,
- * `parallax`, `constant-lost`, `constant-taken`, `sun-high`, `reversed-naming`.
+ * What the user should know of a swing: the fit's own cautions, those of headings taken
+ * twice as one `headings-twice` where they are many, and `headings-missing`, `parallax`,
+ * `constant-lost`, `constant-taken`, `sun-high`, `reversed-naming`.
  */
 export function swingCautions(findings: SwingFindings): readonly Caution[] {
   const { settings, counted, fit, constantLost } = findings;
   const observations = counted.map(({ heading, deviation, reading }) => ({ heading, deviation, sigma: reading.sigma }));
   // That A is lost has a sentence of its own.
-  const cautions = fit.warnings.filter(({ code, values }) => !(constantLost && code === 'not-determined' && values['coefficients'] === 'A'));
+  const cautions = withRepeatedHeadings(fit.warnings.filter(({ code, values }) => !(constantLost && code === 'not-determined' && values['coefficients'] === 'A')));
   if (settings.planned && counted.length > 0) {
     const missing = missingHeadings(settings.planned, counted.map(({ heading }) => heading));
-    if (missing.length > 0) cautions.push(note('headings-missing', { headings: missing.map((heading) => formatBearing(heading, heading % 1 ? 1 : 0)).join(', ') }));
+    if (missing.length > 0) cautions.push(note('headings-missing', { headings: named(missing) }));
   }
   cautions.push(...aboutObject(findings), ...aboutConstant(findings));
   const highest = Math.max(...counted.map(({ reading }) => reading.altitude ?? -90));

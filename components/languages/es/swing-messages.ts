@@ -128,6 +128,7 @@ export const swingMessages: Catalogue = {
   'swing.exact.offer': 'Usar los coeficientes exactos',
   'swing.useCard': 'Dar esta tablilla al buque',
   'swing.useCard.done': 'El buque usa ahora esta tablilla.',
+  'caution.headings-twice': 'Tomados más de una vez, y todos cuentan: {headings}.',
   'caution.headings-missing': 'No hay lectura cerca de {headings}.',
   'caution.parallax': 'Dando la vuelta tan cerca del objeto su demora varía hasta {largest} a cada lado, lo que pasa a B y C: decir a qué banda se cae, o tomar un objeto más lejano.',
   'caution.constant-lost': 'A se pierde con un objeto de demora desconocida o un girocompás de error desconocido: lo que se muestra son desvíos a falta de A.',

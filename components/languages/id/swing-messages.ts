@@ -132,6 +132,7 @@ export const swingMessages: Catalogue = {
   'swing.exact.offer': 'Pakai koefisien eksak',
   'swing.useCard': 'Berikan daftar ini kepada kapal',
   'swing.useCard.done': 'Kapal sekarang memakai daftar ini.',
+  'caution.headings-twice': 'Diambil lebih dari sekali, dan semuanya dihitung: {headings}.',
   'caution.headings-missing': 'Tidak ada bacaan di sekitar {headings}.',
   'caution.parallax': 'Bila berputar begitu dekat dengan benda, baringannya bergeser sampai {largest} ke kedua sisi, yang masuk ke B dan C: sebutkan ke mana kapal berputar, atau ambil benda yang lebih jauh.',
   'caution.constant-lost': 'A hilang dengan benda yang baringannya tidak diketahui atau pedoman gasing yang kesalahannya tidak diketahui: yang ditampilkan adalah deviasi tanpa A.',

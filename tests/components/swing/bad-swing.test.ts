@@ -1,0 +1,167 @@
+/** What goes wrong with a swing before it reaches the widget, a case a test: it is named, and nothing pasted is lost. */
+import { expect, fixture, html } from '@open-wc/testing';
+import '../../../components/swing/define.js';
+import type { LubberSwing } from '../../../components/swing/swing.js';
+import { cautions, cell, coefficient, column, headline, paste, problem, root, settled, text } from './grid-hand.js';
+
+const make = (): Promise<LubberSwing> => fixture<LubberSwing>(html`<lubber-swing></lubber-swing>`);
+
+// Invented coefficients; deviations from them to two decimals, so that the fit must give them back.
+const made = { A: 0.3, B: -3, C: 2, D: 1, E: -0.5 };
+const given: readonly (readonly [string, string])[] = [['A', '+0.30°'], ['B', '−3.00°'], ['C', '+2.00°'], ['D', '+1.00°'], ['E', '−0.50°']];
+/** Slips of a hand of 0.2° to 0.4°. */
+const shaken = [0.2, -0.3, 0.1, 0.3, -0.2, 0.1, -0.1, 0.2, -0.3, 0.4, 0, -0.2, 0.1, -0.1, 0.3, -0.3];
+
+type Line = readonly [heading: number, deviation: number];
+
+function swung(headings: readonly number[], change: (deviation: number, place: number) => number = (deviation) => deviation): Line[] {
+  return headings.map((heading, place) => {
+    const h = (heading * Math.PI) / 180;
+    const deviation = made.A + made.B * Math.sin(h) + made.C * Math.cos(h) + made.D * Math.sin(2 * h) + made.E * Math.cos(2 * h);
+    return [heading, change(deviation, place)];
+  });
+}
+
+const lettered = ([heading, deviation]: Line): string => `${heading}\t${Math.abs(deviation).toFixed(2)}${deviation < 0 ? 'W' : 'E'}`;
+const table = (lines: readonly Line[]): string => lines.map(lettered).join('\n');
+const evenly = (count: number): number[] => Array.from({ length: count }, (_, place) => (360 * place) / count);
+
+function expectGiven(element: LubberSwing): void {
+  for (const [name, value] of given) expect(coefficient(element, name)[0]?.split(' ')[0], name).to.equal(value);
+}
+
+describe('bad input of a swing', () => {
+  it('headings in any order, 360 for 0, give what the order gives', async () => {
+    const element = await make();
+    const jumbled = evenly(16).map((_, place) => ((place * 7 + 5) % 16) * 22.5);
+    await paste(element, 'heading-0', table(swung(jumbled)).replace(/^0\t/m, '360\t'));
+    expectGiven(element);
+    expect(column(element, 'heading').slice(0, 2)).to.deep.equal(['112.5', '270']);
+    expect(column(element, 'heading')).to.include('360');
+  });
+
+  it('360 and 0 both: one heading taken twice, both counted', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', table(swung([...evenly(8), 360])));
+    expect(cautions(element)).to.match(/The heading 000\.0° was taken more than once/);
+    expect(headline(element)).to.match(/9 headings used of 8 planned/);
+    expectGiven(element);
+  });
+
+  it('a ship swung both ways: her headings are told in one sentence, and all are counted', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', table([...swung(evenly(8)), ...swung(evenly(8), (deviation, place) => deviation + (shaken[place] ?? 0))]));
+    expect(cautions(element)).to.match(/Taken more than once, and all counted: 000°, 045°, 090°, 135°, 180°, 225°, 270°, 315°\./);
+    expect(root(element).querySelectorAll('.cautions li').length).to.equal(1);
+    expect(headline(element)).to.match(/16 headings used of 8 planned/);
+  });
+
+  it('a heading twice with readings 6° apart: one of them is doubted', async () => {
+    const element = await make();
+    const [, deviation] = swung([45])[0] as Line;
+    await paste(element, 'heading-0', table([...swung(evenly(16)), [45, deviation + 6]]));
+    expect(cautions(element)).to.match(/The heading 045\.0° was taken more than once/);
+    expect(problem(element, 16)).to.match(/Does not fit the rest/);
+  });
+
+  it('headings missing: they are named, and the rest makes a card', async () => {
+    const element = await make();
+    root(element).querySelector<HTMLInputElement>('input[name=headings][value="16"]')?.click();
+    await settled(element);
+    await paste(element, 'heading-0', table(swung(evenly(16).filter((heading) => heading !== 67.5 && heading !== 180))));
+    expect(cautions(element)).to.match(/No reading near 067\.5°, 180°\./);
+    expect(headline(element)).to.match(/14 headings used of 16 planned/);
+    expectGiven(element);
+  });
+
+  it('a heading missing in its line: the reading stays and is asked for it', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', '000\t1.8E\n\t1.2W\n090\t2.2W');
+    expect([column(element, 'heading')[1], column(element, 'reading')[1]]).to.deep.equal(['', '1.2W']);
+    expect(problem(element, 1)).to.equal('Head, C: There is a reading without a heading.');
+  });
+
+  const commas: readonly (readonly [how: string, write: (heading: string, deviation: string) => string])[] = [
+    ['tabs', (heading, deviation) => `${heading}\t${deviation}`],
+    ['semicolons', (heading, deviation) => `${heading};${deviation}`],
+    ['quotation marks and commas', (heading, deviation) => `"${heading}","${deviation}"`],
+    ['quotation marks and tabs', (heading, deviation) => `"${heading}"\t"${deviation}"`],
+    ['spaces', (heading, deviation) => `${heading} ${deviation}`],
+    ['tabs, true minus signs and no-break spaces', (heading, deviation) => `${heading}\u00a0\t\u00a0${deviation.replace('-', '−')}`],
+  ];
+  for (const [how, write] of commas) {
+    it(`decimal commas parted by ${how}`, async () => {
+      const element = await make();
+      const lines = swung(evenly(16)).map(([heading, deviation]) => write(String(heading).replace('.', ','), deviation.toFixed(2).replace('.', ',')));
+      await paste(element, 'heading-0', `${lines.join('\r\n')}\r\n`);
+      expect(element.result?.rows.length, text(element).slice(0, 400)).to.equal(16);
+      expectGiven(element);
+    });
+  }
+
+  it('one half of the compass: says that A and B are not to be had, keeps what is, and makes no card', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', table(swung(evenly(16).slice(0, 9), (deviation, place) => deviation + (shaken[place] ?? 0) / 4)));
+    expect(cautions(element)).to.match(/Half the compass or more is without a reading/);
+    expect(cautions(element)).to.match(/The headings taken do not determine A B\./);
+    expect(headline(element)).to.match(/Not enough yet for a card: the headings do not determine all five coefficients/);
+    expect(['A', 'B'].map((name) => coefficient(element, name)[0])).to.deep.equal(['not determined', 'not determined']);
+    for (const name of ['C', 'D', 'E']) expect(coefficient(element, name)[0], name).to.match(/^[+−]\d\.\d\d° ± /);
+    expect(text(element)).to.contain('The headings taken do not determine a curve yet.');
+    expect(element.result?.card).to.equal(null);
+    expect(column(element, 'reading').length).to.equal(9);
+  });
+
+  it('the cardinal headings alone: D is not to be had', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', table(swung(evenly(4))));
+    expect(cautions(element)).to.match(/do not determine D\./);
+    expect(coefficient(element, 'D')[0]).to.equal('not determined');
+  });
+
+  it('east and west exchanged throughout, by a hand that shakes: the old card tells', async () => {
+    const element = await make();
+    element.card = { kind: 'approximate', coefficients: { ...made, B: -2.8, E: -0.3 } };
+    await paste(element, 'heading-0', table(swung(evenly(16), (deviation, place) => (shaken[place] ?? 0) - deviation)));
+    expect(cautions(element)).to.match(/These readings are the old card with east and west exchanged: has the naming been reversed\?/);
+    expect(root(element).querySelector('.cautions li.warning')).not.to.equal(null);
+    // As read it is a swing like any other: nothing is turned round behind the adjuster's back.
+    expect(coefficient(element, 'B')[0]).to.match(/^\+[23]\./);
+  });
+
+  it('the right way round the old card is silent', async () => {
+    const element = await make();
+    element.card = { kind: 'approximate', coefficients: { ...made, B: -2.8, E: -0.3 } };
+    await paste(element, 'heading-0', table(swung(evenly(16), (deviation, place) => deviation + (shaken[place] ?? 0))));
+    expect(cautions(element)).not.to.match(/exchanged/);
+  });
+
+  it('a curve that is really a constant, by a hand that shakes: what to check is named', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', table(evenly(16).map((heading, place): Line => [heading, 3.2 + (shaken[place] ?? 0)])));
+    expect(cautions(element)).to.match(/differ by a constant only: check the lubber line, the azimuth circle, the variation and the gyro/);
+  });
+
+  it('nothing pasted is lost: titles, words, cells too many and a line beyond the grid all stand where they can be mended', async () => {
+    const element = await make();
+    const pasted = ['Heading\tDeviation', '000\t1.8E\tlooked twice', '045\toverc.', '090\t2.2 ?', '135\t', '180\t1.2W', '225\t1.0E', '270\t3.8E', '315\t4.1E', '360\t1.7E', '020\t0.9E'];
+    await paste(element, 'heading-0', pasted.join('\n'));
+    const kept = column(element, 'heading').map((heading, place) => `${heading} ${column(element, 'reading')[place]}`.trim());
+    expect(kept).to.deep.equal(pasted.map((line) => line.replace(/\t/g, ' ').trim()));
+    for (const row of [0, 1, 2, 3]) expect(problem(element, row), String(row)).not.to.equal('');
+    expect(problem(element, 4)).to.equal('');
+    expect(element.result?.rows.length).to.equal(6);
+    expect(text(element)).not.to.match(/NaN|undefined|Invalid/);
+  });
+
+  it('nothing that was there is lost to a paste: Undo brings it back', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', table(swung(evenly(8))));
+    const before = [column(element, 'heading'), column(element, 'reading')];
+    await paste(element, 'heading-2', '7\t9E\n8\t9E\n\n9\t9E');
+    expect(column(element, 'heading')).not.to.deep.equal(before[0]);
+    cell(element, 'undo').click();
+    await settled(element);
+    expect([column(element, 'heading'), column(element, 'reading')]).to.deep.equal(before);
+  });
+});
