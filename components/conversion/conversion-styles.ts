@@ -13,6 +13,8 @@ export const conversionStyles = css`
   svg .value { font-size: 16px; }
   svg.norths { max-inline-size: 18.75rem; }
   .norths line { stroke: var(--ink); stroke-width: 1.2; }
+  /* A line that passes behind a name does not strike it out. */
+  .norths text { paint-order: stroke; stroke: var(--paper); stroke-width: 4px; }
   .norths .magnetic { stroke-dasharray: 7 3; }
   .norths .compass { stroke-dasharray: 2 3; }
   .norths .direction { stroke: var(--accent); stroke-width: 2.4; }

@@ -51,11 +51,14 @@ function placed(direction: number, label: string, className: string, others: rea
   return { direction, label, length, className, anchor: sideOf(direction) };
 }
 
-function rayView(ray: Ray): SVGTemplateResult {
-  const at = end(ray.direction, ray.length);
+function lineOf({ direction, length, className }: Ray): SVGTemplateResult {
+  const at = end(direction, length);
+  return svg`<line x1="0" y1="0" x2=${at.x} y2=${at.y} class=${className}></line>`;
+}
+
+function nameOf(ray: Ray): SVGTemplateResult {
   const text = textPlace(ray);
-  return svg`<line x1="0" y1="0" x2=${at.x} y2=${at.y} class=${ray.className}></line>
-    <text x=${text.x} y=${text.y} text-anchor=${ray.anchor} class="soft">${ray.label}</text>`;
+  return svg`<text x=${text.x} y=${text.y} text-anchor=${ray.anchor} class="soft">${ray.label}</text>`;
 }
 
 /** True, magnetic and compass north with the direction itself, at their true angles, true north upwards. */
@@ -70,6 +73,6 @@ export function northsPicture(host: LubberElement, result: Conversion): Template
   const bottom = Math.max(8, ...heights) + 8;
   return html`<svg part="picture" viewBox="-150 ${top} 300 ${bottom - top}" role="img" aria-label=${host.t('conversion.norths')} class="norths" dir="ltr">
     <circle r="3" fill="var(--ink)"></circle>
-    ${rays.map(rayView)}
+    ${rays.map(lineOf)} ${rays.map(nameOf)}
   </svg>`;
 }

@@ -19,7 +19,7 @@ export const curveStyles = css`
     .slider { display: none; }
     .fields { display: none; }
     .frame .columns { grid-template: 'headline' auto 'explanation' auto / minmax(0, 1fr); }
-    .figures { font-size: 9pt; }
-    .figures th, .figures td { padding-block: 0.05rem; }
+    .figures { font-size: 9pt; line-height: 1.2; }
+    .figures th, .figures td { padding-block: 0; }
   }
 `;

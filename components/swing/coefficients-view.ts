@@ -41,6 +41,6 @@ export function coefficientsView(host: LubberElement, result: Swing): TemplateRe
         </tbody>
       </table>
     </div>
-    <p class="small soft">${scatterText(host, result)} ${host.t(exact ? 'swing.card.exact' : 'swing.card.approximate')}</p>
+    <p class="small soft">${scatterText(host, result)} ${result.card ? host.t(exact ? 'swing.card.exact' : 'swing.card.approximate') : nothing}</p>
     ${eightPoints.ok ? nothing : html`<p class="small soft">${host.t('swing.eightPoints.missing', { points: listText(host.t, eightPoints.missing) })}</p>`}`;
 }

@@ -119,11 +119,11 @@ function mixedCells(host: LubberElement, place: number, row: GridRow, actions: G
     </td>`;
 }
 
-/** What is written beside a row, in the order of its columns. */
-function foundTexts(swung: SwungRow | null | undefined): readonly [byCompass: string, deviation: string, residual: string] {
+/** What is written beside a row, in the order of its columns; a curve through every reading leaves nothing over. */
+function foundTexts(swung: SwungRow | null | undefined, left: boolean): readonly [byCompass: string, deviation: string, residual: string] {
   if (!swung?.ok) return ['', '', ''];
   const { heading, deviation, residual } = swung;
-  return [formatBearing(heading), formatError(deviation), residual === null ? '' : formatError(residual)];
+  return [formatBearing(heading), formatError(deviation), residual === null || !left ? '' : formatError(residual)];
 }
 
 /** What stays as it is while only figures beside the row change: read from the page, so worth leaving alone. */
@@ -175,6 +175,7 @@ interface RowShown {
 export function gridView(host: LubberElement, content: GridContent, actions: GridActions): TemplateResult {
   const { state, worked, columns, mixed, locked } = content;
   const byCompass = state.headingBy !== 'compass' || worked.rows.some(({ headingBy }) => headingBy !== 'compass');
+  const left = (worked.result?.fit.degreesOfFreedom ?? 0) > 0;
   // A row that looks as it did is not drawn again: most look the same after a figure elsewhere.
   const common = JSON.stringify([state.method, state.headingBy, state.methods, columns, mixed, locked, byCompass, host.page.language]);
   return html`<div class="scroll" part="grid">
@@ -194,7 +195,7 @@ export function gridView(host: LubberElement, content: GridContent, actions: Gri
         ${state.rows.map((row, place) => {
           const [swung, read] = [worked.swung[place], worked.read[place]];
           const refused = read?.state === 'refused' && content.typing !== `${read.column}-${place}` ? read.column : '';
-          const shown = { refused, common, problem: problemOf(host, place, content), bad: swung?.ok === true && swung.suspect && !swung.struck, texts: foundTexts(swung), byCompass };
+          const shown = { refused, common, problem: problemOf(host, place, content), bad: swung?.ok === true && swung.suspect && !swung.struck, texts: foundTexts(swung, left), byCompass };
           return guard([row, common, refused, shown.problem, shown.bad, ...shown.texts], () => rowView(host, place, content, actions, shown));
         })}
       </tbody>
