@@ -3,7 +3,7 @@ export { LubberConversion } from './conversion/conversion.js';
 export type { Conversion } from '../core/sight/conversion.js';
 export { LubberDeviationCard } from './deviation-card/deviation-card.js';
 export type { CardResult, Particulars } from './deviation-card/card-content.js';
-export type { Correctors } from './deviation-card/correctors.js';
+export type { Correctors } from '../core/deviation/corrector-states.js';
 export { LubberDeviationCurve } from './deviation-curve/deviation-curve.js';
 export type { CurveResult } from './deviation-curve/curve-result.js';
 export type { NamedCard } from './deviation-curve/given-cards.js';

@@ -9,7 +9,7 @@ import type { Caution } from '../../core/working/caution.js';
 import { ageCautions, ageInMonths } from '../../core/deviation/card-age.js';
 import { cardRows } from './card-rows.js';
 import type { CardRow } from './card-rows.js';
-import type { Correctors } from './correctors.js';
+import type { Correctors } from '../../core/deviation/corrector-states.js';
 
 /** Who, where and when: what a card carries beside its figures. */
 export interface Particulars {

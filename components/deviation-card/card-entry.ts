@@ -9,8 +9,8 @@ import { fieldView } from '../shared/field-view.js';
 import { limitView } from '../shared/limit-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { cardFields } from './card-fields.js';
-import type { Correctors } from './correctors.js';
-import { correctorsEntry } from './correctors-entry.js';
+import type { Correctors } from '../../core/deviation/corrector-states.js';
+import { correctorsEntry } from '../shared/correctors-entry.js';
 
 export interface EntryStates {
   readonly table: FieldState<DeviationCard>;

@@ -8,8 +8,8 @@ import { deviationSummary } from '../shared/deviation-summary.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { CardContent, CardResult, Particulars } from './card-content.js';
 import { figuresView } from './card-figures.js';
-import { correctorNames } from './correctors.js';
-import type { Correctors } from './correctors.js';
+import { correctorNames } from '../../core/deviation/corrector-states.js';
+import type { Correctors } from '../../core/deviation/corrector-states.js';
 
 type Format = 'a4' | 'pocket';
 

@@ -24,8 +24,8 @@ import { cardFields as fields } from './card-fields.js';
 import { cardMessages } from './card-messages.js';
 import { cardPaper } from './card-paper.js';
 import { cardStyles } from './card-styles.js';
-import { readCorrectors } from './correctors.js';
-import type { Correctors } from './correctors.js';
+import { readCorrectors } from '../../core/deviation/corrector-states.js';
+import type { Correctors } from '../../core/deviation/corrector-states.js';
 
 /**
  * The card of residual deviations as it hangs in the wheelhouse, on A4 or as a pocket card:

@@ -10,6 +10,7 @@ const TURN = 360;
 function checkRow(row: SwingRow, name: string): void {
   checkFinite(`${name}.heading`, row.heading);
   if (!headingReckonings.includes(row.headingBy ?? 'compass')) throw new RangeError(`${name}.headingBy: ${String(row.headingBy)} is no reckoning`);
+  if (row.steering !== undefined) checkFinite(`${name}.steering`, row.steering);
   if (row.sigma !== undefined) checkRange(`${name}.sigma`, row.sigma, 1e-6, 180);
   switch (row.method) {
     case 'deviation':

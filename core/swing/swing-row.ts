@@ -16,6 +16,10 @@ export interface RowHead {
   readonly sigma?: number;
   /** Left out of the fit; its residual is kept. */
   readonly struck?: boolean;
+  /** The head by the steering compass at the same moment, degrees, any finite number. */
+  readonly steering?: number;
+  /** The steering compass's head alone is left out. */
+  readonly steeringStruck?: boolean;
 }
 
 /**

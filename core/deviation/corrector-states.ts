@@ -30,7 +30,7 @@ function stateOf(name: CorrectorName, given: unknown): CorrectorState {
   return { what: text('what'), end: (correctorEnds[name] as readonly string[]).includes(end) ? end : '', distance: text('distance') };
 }
 
-/** Reads the correctors from a property or, as JSON, from an attribute; what is not understood is left empty. */
+/** Reads the correctors from plain data or from its JSON; what is not understood is left empty. */
 export function readCorrectors(given: unknown): Correctors {
   let value: unknown = given;
   if (typeof given === 'string') {
@@ -48,4 +48,9 @@ export function readCorrectors(given: unknown): Correctors {
     spheres: stateOf('spheres', bag['spheres']),
     flinders: stateOf('flinders', bag['flinders']),
   };
+}
+
+/** Whether anything is said of any corrector. */
+export function anyCorrector(correctors: Correctors): boolean {
+  return correctorNames.some((name) => Object.values(correctors[name]).some((text) => text !== ''));
 }

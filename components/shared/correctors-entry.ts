@@ -1,9 +1,9 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { LubberElement } from '../shared/lubber-element.js';
-import { correctorEnds, correctorNames } from './correctors.js';
-import type { CorrectorName, CorrectorState, Correctors } from './correctors.js';
+import type { LubberElement } from './lubber-element.js';
+import { correctorEnds, correctorNames } from '../../core/deviation/corrector-states.js';
+import type { CorrectorName, CorrectorState, Correctors } from '../../core/deviation/corrector-states.js';
 
 /** The correctors as they stand: what, which way, how far; a line each. */
 export function correctorsEntry(host: LubberElement, correctors: Correctors): TemplateResult {
