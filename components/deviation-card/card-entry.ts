@@ -48,7 +48,7 @@ export function cardEntry(host: LubberElement, states: EntryStates): TemplateRes
     </div>
     <details>
       <summary part="summary">${host.t('card.correctors')}</summary>
-      ${correctorsEntry(host, states.correctors)}
+      ${correctorsEntry(host, states.correctors, host.isLocked('correctors'), (changed) => host.change('correctors', JSON.stringify(changed)))}
     </details>
     ${words('remarks')}`;
 }

@@ -2,14 +2,13 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { formatAngle, formatNumber } from '../../core/angle/format-angle.js';
 import { cautionsView } from '../shared/caution-view.js';
+import { correctorsTable } from '../shared/correctors-table.js';
 import { deviationChart } from '../shared/deviation-chart.js';
 import type { ChartContent } from '../shared/deviation-chart.js';
 import { deviationSummary } from '../shared/deviation-summary.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { CardContent, CardResult, Particulars } from './card-content.js';
 import { figuresView } from './card-figures.js';
-import { correctorNames } from '../../core/deviation/corrector-states.js';
-import type { Correctors } from '../../core/deviation/corrector-states.js';
 
 type Format = 'a4' | 'pocket';
 
@@ -41,30 +40,6 @@ function coefficientsText({ card }: CardResult): string {
   return Object.entries({ A, B, C, D, E })
     .map(([name, value]) => `${name} ${value > 0 ? '+' : ''}${formatNumber(value, decimals)}${unit}`)
     .join('  ');
-}
-
-function correctorsView(host: LubberElement, correctors: Correctors): TemplateResult {
-  return html`<table part="table" class="correctors">
-    <thead>
-      <tr>
-        <th scope="col">${host.t('card.correctors')}</th>
-        <th scope="col">${host.t('card.corrector.what')}</th>
-        <th scope="col">${host.t('card.corrector.end')}</th>
-        <th scope="col">${host.t('card.corrector.distance')}</th>
-      </tr>
-    </thead>
-    <tbody>
-      ${correctorNames.map((name) => {
-        const { what, end, distance } = correctors[name];
-        return html`<tr>
-          <th scope="row">${host.t(`card.corrector.${name}`)}</th>
-          <td>${what}</td>
-          <td>${end ? host.t(`card.end.${end}`) : ''}</td>
-          <td>${distance}</td>
-        </tr>`;
-      })}
-    </tbody>
-  </table>`;
 }
 
 function signatures(host: LubberElement, format: Format): TemplateResult {
@@ -100,7 +75,7 @@ export function cardPaper(host: LubberElement, { result, curve }: CardContent, f
     <p class="verdict ${check.withinLimit ? '' : 'exceeds'}">${verdict} ${ageText(host, result)}</p>
     ${format === 'a4'
       ? html`${chartView(host, { curves: [chart], limit: limit.largest }, deviationSummary(chart, t))}
-          ${coefficients ? html`<p class="coefficients"><bdi dir="ltr">${coefficients}</bdi></p>` : nothing} ${correctorsView(host, particulars.correctors)}`
+          ${coefficients ? html`<p class="coefficients"><bdi dir="ltr">${coefficients}</bdi></p>` : nothing} ${correctorsTable(host, particulars.correctors, t('card.correctors'))}`
       : nothing}
     ${particulars.remarks || format === 'a4' ? html`<dl class="remarks">${entry(t('card.remarks'), particulars.remarks)}</dl>` : nothing}
     ${format === 'a4' ? cautionsView(host, result.cautions) : nothing}

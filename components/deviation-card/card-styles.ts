@@ -43,16 +43,6 @@ export const cardStyles = css`
   .pocket .signatures { grid-template-columns: 2fr 1fr; margin-block-start: var(--space-6); }
   .signatures p { border-block-start: 1px solid var(--ink); margin: 0; padding-block-start: var(--space-half); font-size: var(--small); color: var(--soft); }
   .paper .standing { margin-block: var(--space-2) 0; border: 0; padding: 0; }
-  .correctors-entry table { inline-size: 100%; margin-block-end: var(--space-2); }
-  .correctors-entry .hint { margin-block-end: var(--gap); }
-  .correctors-entry caption { text-align: start; color: var(--soft); font-size: var(--small); }
-  .correctors-entry td { padding: 0 var(--space-2) 0 0; border: 0; inline-size: 28%; }
-  .correctors-entry td:nth-child(2) { inline-size: 44%; }
-  .correctors-entry input, .correctors-entry select {
-    inline-size: 100%; min-block-size: var(--target); font: inherit; font-size: var(--medium); color: var(--ink); background: transparent; border: 0;
-    border-block-end: 1px solid var(--edge); border-radius: 0; padding: 0 var(--space-1) 0 0;
-  }
-  .correctors-entry select { background: var(--paper); }
   @media print {
     h2, .columns > .fields, .headline { display: none; }
     .paper { break-inside: avoid; --small: 0.86em; border: 0; padding: 0; max-inline-size: none; font-size: 9.5pt; background: none; }

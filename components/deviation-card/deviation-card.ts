@@ -5,6 +5,7 @@ import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
 import { formatDate, instantOf } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
+import { correctorsStyles } from '../shared/correctors-styles.js';
 import { deviationChartStyles } from '../shared/deviation-chart-styles.js';
 import { deviationTableStyles } from '../shared/deviation-table-styles.js';
 import { valueOf } from '../shared/field.js';
@@ -48,7 +49,7 @@ import type { Correctors } from '../../core/deviation/corrector-states.js';
  * @csspart caution - one of the cautions
  */
 export class LubberDeviationCard extends LubberElement {
-  static override styles: CSSResultGroup = [longTextStyles, sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, cardStyles];
+  static override styles: CSSResultGroup = [longTextStyles, sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, correctorsStyles, cardStyles];
 
   /** A deviation card as plain data; as attribute its JSON. */
   @property() card?: DeviationCard | string;

@@ -5,12 +5,9 @@ import type { LubberElement } from './lubber-element.js';
 import { correctorEnds, correctorNames } from '../../core/deviation/corrector-states.js';
 import type { CorrectorName, CorrectorState, Correctors } from '../../core/deviation/corrector-states.js';
 
-/** The correctors as they stand: what, which way, how far; a line each. */
-export function correctorsEntry(host: LubberElement, correctors: Correctors): TemplateResult {
-  const locked = host.isLocked('correctors');
-  // The property may be JSON as well as an object: text is what a field hands over.
-  const set = (name: CorrectorName, part: keyof CorrectorState, value: string): void =>
-    host.change('correctors', JSON.stringify({ ...correctors, [name]: { ...correctors[name], [part]: value } }));
+/** The correctors as they stand: what, which way, how far; a line each. `take` is told what the user changed, and in which part. */
+export function correctorsEntry(host: LubberElement, correctors: Correctors, locked: boolean, take: (changed: Correctors, part: string) => void): TemplateResult {
+  const set = (name: CorrectorName, part: keyof CorrectorState, value: string): void => take({ ...correctors, [name]: { ...correctors[name], [part]: value } }, `${name}-${part}`);
   const words = (name: CorrectorName, part: 'what' | 'distance'): TemplateResult => html`<td>
     <input part="input"
       type="text"

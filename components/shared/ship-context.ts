@@ -1,4 +1,5 @@
 import { createContext } from '@lit/context';
+import type { Correctors } from '../../core/deviation/corrector-states.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import type { VariationSource } from '../../core/sight/variation-source.js';
 import type { RecordRequestDetail } from './events.js';
@@ -8,12 +9,22 @@ export type ShipValues = Readonly<
   Partial<Record<'latitude' | 'longitude' | 'date' | 'time' | 'heightOfEye' | 'variation' | 'heading', string | number>>
 >;
 
+/** Of which compass a card is, and how that compass's correctors stood; the standard compass where nothing is said. */
+export interface CardOf {
+  readonly compass: 'standard' | 'steering';
+  readonly correctors?: Correctors;
+}
+
 /** What `<lubber-ship>` shares with the widgets inside it. Nothing needs one. */
 export interface Ship {
   readonly name: string;
   readonly compassName: string;
   readonly values: ShipValues;
   readonly card: DeviationCard | null;
+  /** The card of the steering compass, where one has been made. */
+  readonly steeringCard?: DeviationCard | null;
+  /** How the correctors of each compass stood when its card was made, where that is known. */
+  readonly correctors?: Readonly<Partial<Record<'standard' | 'steering', Correctors>>>;
   /**
    * The variation where the ship is, of the magnetic model, for widgets that carry no model of their
    * own; null where place or time is not known or no model reaches. A provider may do without.
@@ -24,8 +35,8 @@ export interface Ship {
    * it has no single answer. The ship works it out, so that a widget alone on a page carries no cards.
    */
   deviationOn(compassHeading: number): number | null;
-  /** Takes a card, such as the one a swing has made, into use. */
-  useCard(card: DeviationCard): void;
+  /** Takes a card, such as the one a swing has made, into use: of the standard compass unless said otherwise. */
+  useCard(card: DeviationCard, of?: CardOf): void;
   /** The record book inside the ship listens here; returns how to stop listening. */
   onRecordRequest(listener: (detail: RecordRequestDetail) => void): () => void;
 }

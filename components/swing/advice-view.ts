@@ -25,10 +25,10 @@ function adviceText(host: LubberElement, advice: CorrectorAdvice): string {
   return `${host.t(`swing.advice.${advice.code}`, { ...texts, slew })} ${workText(host, advice)}`.trim();
 }
 
-/** What a licensed adjuster might do, in the order of the work, each with its source. */
-export function adviceView(host: LubberElement, advice: readonly CorrectorAdvice[]): TemplateResult {
+/** What a licensed adjuster might do, in the order of the work, each with its source; `compass` names one of several. */
+export function adviceView(host: LubberElement, advice: readonly CorrectorAdvice[], compass: string): TemplateResult {
   return html`<details class="advice" part="advice">
-    <summary part="summary">${host.t('swing.advice')}</summary>
+    <summary part="summary">${host.t('swing.advice')}${compass && `: ${compass}`}</summary>
     <p class="small">${host.t('swing.advice.standing')}</p>
     ${advice.length === 0
       ? html`<p class="small soft">${host.t('swing.advice.none')}</p>`

@@ -24,9 +24,9 @@ function remembered<T>(of: (heading: number) => T): (heading: number) => T {
 }
 
 /** The fitted curve; none where the headings determine too little of it. */
-function fittedCurve(host: LubberElement, { fit, constantLost }: Swing): ChartCurve | null {
+function fittedCurve(name: string, { fit, constantLost }: Swing): ChartCurve | null {
   const enough = fit.determined.length === 5 || (constantLost && fit.determined.length === 4);
-  return enough ? { name: host.t('swing.curve'), at: remembered((heading) => predict(fit.model, fit.curve.estimate, heading)?.deviation ?? null) } : null;
+  return enough ? { name, at: remembered((heading) => predict(fit.model, fit.curve.estimate, heading)?.deviation ?? null) } : null;
 }
 
 function bandOf({ fit }: Swing): ChartContent['band'] {
@@ -46,11 +46,23 @@ function pointsOf({ rows }: Swing): readonly ChartPoint[] {
   });
 }
 
-/** Readings, curve, band and limit, with the card in use until now behind them. */
-export function curveView(host: LubberElement, result: Swing, oldCard: DeviationCard | null, limit: number): TemplateResult {
-  const fitted = fittedCurve(host, result);
+/** What held before the curve that is drawn. */
+export interface CurveBehind {
+  readonly name: string;
+  readonly card: DeviationCard;
+}
+
+interface CurveShown {
+  readonly name: string;
+  readonly behind: CurveBehind | null;
+  readonly limit: number;
+}
+
+/** Readings, curve, band and limit, with what held before behind them. */
+export function curveView(host: LubberElement, result: Swing, { name, behind, limit }: CurveShown): TemplateResult {
+  const fitted = fittedCurve(name, result);
   // Once the ship has taken this very card there is no other to be drawn behind it.
-  const old: ChartCurve[] = oldCard && JSON.stringify(oldCard) !== JSON.stringify(result.card) ? [{ name: host.t('swing.oldCard'), at: deviationCurve(oldCard).at }] : [];
+  const old: ChartCurve[] = behind && JSON.stringify(behind.card) !== JSON.stringify(result.card) ? [{ name: behind.name, at: deviationCurve(behind.card).at }] : [];
   const content: ChartContent = { curves: fitted ? [fitted, ...old] : old, points: pointsOf(result), band: fitted ? bandOf(result) : undefined, limit };
   const summary = fitted ? deviationSummary(fitted, host.t) : host.t('swing.curve.none');
   return html`<div part="curve">

@@ -4,29 +4,55 @@ import type { GridKey } from './grid-keys.js';
 import { isTable, pasteInto, pastedCells } from './grid-paste.js';
 import { changedCell, hasReadings, withRow } from './grid-row.js';
 import type { GridRow, TypedColumn } from './grid-row.js';
+import { withStage } from './swing-sheet.js';
+import type { StageName, StageSheet, SwingSheet } from './swing-sheet.js';
+
+/** The round that is shown, and of how many. */
+export interface ShownRound {
+  readonly stages: 'one' | 'two';
+  readonly stage: StageName;
+}
 
 /** What the desk needs of its widget. */
 export interface DeskHost {
   readonly widget: LubberElement;
   /** The columns that are shown. */
   columns(): readonly TypedColumn[];
-  /** The user has changed a reading. */
+  shown(): ShownRound;
+  /** Shows another round, where something of it has been taken back. */
+  show(shown: ShownRound): void;
+  /** The user has changed something. */
   changed(): void;
+}
+
+/** A sheet as it lay on the desk. */
+interface Laid {
+  readonly sheet: SwingSheet;
+  readonly shown: ShownRound;
 }
 
 /** Where the readings lie while they are typed, pasted, walked through and taken back. */
 export class GridDesk {
-  rows: readonly GridRow[];
+  sheet: SwingSheet;
 
   /** The cell being typed in. */
   typing: string | null = null;
 
   readonly #host: DeskHost;
-  readonly #history = new GridHistory();
+  readonly #history = new GridHistory<Laid>();
 
-  constructor(host: DeskHost, rows: readonly GridRow[]) {
+  constructor(host: DeskHost, sheet: SwingSheet) {
     this.#host = host;
-    this.rows = rows;
+    this.sheet = sheet;
+  }
+
+  /** The round that is shown. */
+  get stage(): StageSheet {
+    return this.sheet[this.#host.shown().stage];
+  }
+
+  get rows(): readonly GridRow[] {
+    return this.stage.rows;
   }
 
   get canUndo(): boolean {
@@ -41,40 +67,51 @@ export class GridDesk {
     return this.#host.widget.isLocked('rows');
   }
 
-  /** Lays other rows on the desk; Undo brings back those that lay there. */
-  replace(rows: readonly GridRow[]): void {
-    this.#history.before(this.rows, null);
-    this.rows = rows;
+  get #now(): Laid {
+    return { sheet: this.sheet, shown: this.#host.shown() };
   }
 
-  /** The user puts other rows in the place of these; `cell` names the one typed in. */
-  take(rows: readonly GridRow[], cell: string | null): void {
-    this.#history.before(this.rows, cell);
-    this.rows = rows;
+  /** Lays another sheet on the desk; Undo brings back the one that lay there. */
+  replace(sheet: SwingSheet): void {
+    this.#history.before(this.#now, null);
+    this.sheet = sheet;
+  }
+
+  /** The user puts another sheet in the place of this one. */
+  takeSheet(sheet: SwingSheet): void {
+    this.replace(sheet);
     this.#host.changed();
   }
 
-  #step(rows: readonly GridRow[] | null, said: string): void {
-    if (!rows) return;
-    this.rows = rows;
+  /** The user changes the round that is shown; `cell` names what is typed in. */
+  take(change: Partial<StageSheet>, cell: string | null): void {
+    this.#history.before(this.#now, cell);
+    this.sheet = withStage(this.sheet, this.#host.shown().stage, change);
+    this.#host.changed();
+  }
+
+  #step(back: Laid | null, said: string): void {
+    if (!back) return;
+    this.sheet = back.sheet;
+    this.#host.show(back.shown);
     this.typing = null;
     this.#host.changed();
     this.#host.widget.say(this.#host.widget.t(said));
   }
 
-  readonly undo = (): void => this.#step(this.#history.undo(this.rows), 'swing.undone');
-  readonly redo = (): void => this.#step(this.#history.redo(this.rows), 'swing.redone');
+  readonly undo = (): void => this.#step(this.#history.undo(this.#now), 'swing.undone');
+  readonly redo = (): void => this.#step(this.#history.redo(this.#now), 'swing.redone');
 
   edit(place: number, change: Partial<GridRow>, cell: string | null): void {
     this.typing = cell;
-    this.take(withRow(this.rows, place, change), cell);
+    this.take({ rows: withRow(this.rows, place, change) }, cell);
   }
 
   /** Whether the text was a table: one cell's worth is left to the browser. */
   paste(row: number, column: TypedColumn, text: string): boolean {
     if (!isTable(text)) return false;
     this.typing = null;
-    this.take(pasteInto(this.rows, text, { row, column, columns: this.#host.columns() }), null);
+    this.take({ rows: pasteInto(this.rows, text, { row, column, columns: this.#host.columns() }) }, null);
     this.#host.widget.say(this.#host.widget.t('swing.pasted', { count: pastedCells(text).length }));
     return true;
   }
@@ -89,7 +126,7 @@ export class GridDesk {
   /** Puts the caret into a cell; one row beyond the last is made. */
   async goTo(place: number, column: TypedColumn): Promise<void> {
     const { widget } = this.#host;
-    if (place >= this.rows.length) this.rows = withRow(this.rows, place, {});
+    if (place >= this.rows.length) this.sheet = withStage(this.sheet, this.#host.shown().stage, { rows: withRow(this.rows, place, {}) });
     widget.requestUpdate();
     await widget.updateComplete;
     (widget.renderRoot as ParentNode).querySelector<HTMLInputElement>(`#${column}-${place}`)?.focus();

@@ -1,19 +1,15 @@
-import type { GridRow } from './grid-row.js';
-
-type Rows = readonly GridRow[];
-
 /** Steps kept; a swing of 36 headings typed twice over fits in. */
 const MOST = 200;
 
-/** What the grid was before and after: typing on in one cell is one step. */
-export class GridHistory {
-  #past: Rows[] = [];
-  #future: Rows[] = [];
+/** What the sheet was before and after: typing on in one cell is one step. */
+export class GridHistory<Sheet> {
+  #past: Sheet[] = [];
+  #future: Sheet[] = [];
   #cell: string | null = null;
 
-  /** Keeps what the rows were before a change; `cell` names the cell typed in, null for a change of its own. */
-  before(rows: Rows, cell: string | null): void {
-    if (cell === null || cell !== this.#cell) this.#past = [...this.#past.slice(1 - MOST), rows];
+  /** Keeps what the sheet was before a change; `cell` names the cell typed in, null for a change of its own. */
+  before(sheet: Sheet, cell: string | null): void {
+    if (cell === null || cell !== this.#cell) this.#past = [...this.#past.slice(1 - MOST), sheet];
     this.#future = [];
     this.#cell = cell;
   }
@@ -31,19 +27,19 @@ export class GridHistory {
     return this.#future.length > 0;
   }
 
-  undo(now: Rows): Rows | null {
-    const rows = this.#past.pop();
-    if (!rows) return null;
+  undo(now: Sheet): Sheet | null {
+    const sheet = this.#past.pop();
+    if (!sheet) return null;
     this.#future.push(now);
     this.#cell = null;
-    return rows;
+    return sheet;
   }
 
-  redo(now: Rows): Rows | null {
-    const rows = this.#future.pop();
-    if (!rows) return null;
+  redo(now: Sheet): Sheet | null {
+    const sheet = this.#future.pop();
+    if (!sheet) return null;
     this.#past.push(now);
     this.#cell = null;
-    return rows;
+    return sheet;
   }
 }

@@ -15,13 +15,20 @@ export interface GridDefaults {
   readonly headingBy: HeadingReckoning;
   /** Day of times that come without one. */
   readonly date: CivilDate | undefined;
+  /** Whether a steering compass is read beside the standard. */
+  readonly steering: boolean;
 }
 
-/** A row understood; one with nothing to understand yet; or the cell that stands in the way, and why. */
+interface Refused {
+  readonly column: TypedColumn;
+  readonly refusal: string;
+}
+
+/** A row understood, perhaps but for the steering compass; one with nothing to understand yet; or the cell that stands in the way, and why. */
 export type ReadRow =
-  | { readonly state: 'row'; readonly row: SwingRow }
+  | { readonly state: 'row'; readonly row: SwingRow; readonly beside?: Refused }
   | { readonly state: 'waiting' }
-  | { readonly state: 'refused'; readonly column: TypedColumn; readonly refusal: string };
+  | (Refused & { readonly state: 'refused' });
 
 const reckoningOfLetter: Readonly<Record<string, HeadingReckoning>> = { C: 'compass', M: 'magnetic', G: 'gyro' };
 
@@ -83,8 +90,23 @@ function withReading(head: RowHead, row: GridRow, method: SwingMethod, value: nu
   }
 }
 
+/** The steering compass's head belongs to a reading of the standard: what is wrong with it leaves that standing. */
+function withSteering(read: ReadRow, { steering, steeringStruck }: GridRow): ReadRow {
+  const head = parseBearing(steering);
+  if (!head.ok && head.refusal === 'empty') return read;
+  if (read.state === 'waiting') return { state: 'refused', column: 'reading', refusal: 'standard-missing' };
+  if (read.state !== 'row') return read;
+  if (!head.ok) return { ...read, beside: { column: 'steering', refusal: head.refusal } };
+  return { ...read, row: { ...read.row, steering: head.value, steeringStruck } };
+}
+
 /** Reads one row of the grid. `signed`: see `marksWestWithMinus`. */
 export function readGridRow(row: GridRow, defaults: GridDefaults, signed: boolean): ReadRow {
+  const read = readStandard(row, defaults, signed);
+  return defaults.steering ? withSteering(read, row) : read;
+}
+
+function readStandard(row: GridRow, defaults: GridDefaults, signed: boolean): ReadRow {
   const method = methodOf(row, defaults);
   const heading = parseBearing(row.heading);
   if (!heading.ok && heading.refusal !== 'empty') return refuse('heading', heading);

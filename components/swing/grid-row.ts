@@ -13,15 +13,19 @@ export interface GridRow {
   readonly reading: string;
   /** Time of the Sun, or the shore's bearing of the ship. */
   readonly second: string;
+  /** Head by the steering compass at the same moment. */
+  readonly steering: string;
   readonly struck: boolean;
+  /** Struck for the steering compass alone. */
+  readonly steeringStruck: boolean;
 }
 
 /** The columns that are typed in, from left to right. */
-export const typedColumns = ['heading', 'reading', 'second'] as const;
+export const typedColumns = ['heading', 'reading', 'second', 'steering'] as const;
 
 export type TypedColumn = (typeof typedColumns)[number];
 
-export const blankRow: GridRow = { heading: '', by: '', method: '', reading: '', second: '', struck: false };
+export const blankRow: GridRow = { heading: '', by: '', method: '', reading: '', second: '', steering: '', struck: false, steeringStruck: false };
 
 /** A heading as a hand writes it in the grid. */
 const written = (heading: number): string => formatBearing(heading, heading % 1 ? 1 : 0).replace('°', '');
@@ -33,7 +37,7 @@ export function plannedRows(count: number): readonly GridRow[] {
 
 /** Whether anything has been read on any heading. */
 export function hasReadings(rows: readonly GridRow[]): boolean {
-  return rows.some(({ reading, second }) => reading.trim() !== '' || second.trim() !== '');
+  return rows.some(({ reading, second, steering }) => `${reading}${second}${steering}`.trim() !== '');
 }
 
 /** Whether nothing at all stands in a row. */

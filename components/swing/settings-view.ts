@@ -6,10 +6,12 @@ import { choiceView, selectView } from '../shared/choice-view.js';
 import { fieldView } from '../shared/field-view.js';
 import { cardProblemView } from '../shared/given-card-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { swingFields } from './swing-fields.js';
+import { markFieldNames, swingFields } from './swing-fields.js';
 import type { SwingFieldName } from './swing-fields.js';
+import { settingLabel } from './setting-label.js';
 import { circleTooWide } from './settings-given.js';
 import type { SwingState } from './swing-state.js';
+import { transitView } from './transit-view.js';
 
 const placeholders: Partial<Record<SwingFieldName, string>> = {
   variation: 'swing.variation.model',
@@ -20,10 +22,13 @@ const placeholders: Partial<Record<SwingFieldName, string>> = {
   circleDistance: 'swing.circle.none',
 };
 
+/** Settings that stand with the choice they belong to. */
+const shownTogether: readonly SwingFieldName[] = ['objectBearing', 'circleRadius', 'circleDistance', 'transitBearing', ...markFieldNames];
+
 function field(host: LubberElement, state: SwingState, name: SwingFieldName): TemplateResult {
   const placeholder = placeholders[name];
   return fieldView<never>(host, name, swingFields[name] as never, state.fields[name] as never, {
-    label: host.t(`swing.${name}`),
+    label: settingLabel(host, name),
     ...(placeholder ? { placeholder: host.t(placeholder) } : {}),
   });
 }
@@ -43,16 +48,16 @@ function objectView(host: LubberElement, state: SwingState): TemplateResult {
 
 /** What is common to all headings: the method, and what it asks for. */
 export function settingsView(host: LubberElement, state: SwingState): TemplateResult {
-  const rest = state.used.filter((name) => !['objectBearing', 'circleRadius', 'circleDistance'].includes(name));
+  const rest = state.used.filter((name) => !shownTogether.includes(name));
   return html`<div class="settings">
       ${selectView(host, 'method', host.t('swing.method'), state.method, [
         { label: host.t('swing.method.group'), options: swingMethods.map((value) => ({ value, label: host.t(`swing.method.${value}`) })) },
       ])}
       ${choiceView(host, 'headings', host.t('swing.headings'), String(state.headings), ['8', '16', '24', '36'].map((value) => ({ value, label: value })))}
       ${choiceView(host, 'headingBy', host.t('swing.headingBy'), state.headingBy, headingReckonings.map((value) => ({ value, label: host.t(`swing.headingBy.${value}`) })))}
-      ${objectView(host, state)} ${rest.map((name) => field(host, state, name))}
+      ${objectView(host, state)} ${transitView(host, state, (name) => field(host, state, name))} ${rest.map((name) => field(host, state, name))}
     </div>
-    <p class="hint how">${host.t(`swing.how.${state.method}`)}</p>
+    <p class="hint how">${host.t(`swing.how.${state.method}`)}${state.steering ? html` ${host.t('swing.how.steering')}` : nothing}</p>
     ${cardProblemView(host, state.given)}
     <details class="no-print">
       <summary part="summary">${host.t('swing.prompts')}</summary>

@@ -5,6 +5,8 @@ import type { Swing } from '../../core/swing/swing.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
 import { spokenError } from '../shared/spoken.js';
+import { settingLabel } from './setting-label.js';
+import { markFieldNames } from './swing-fields.js';
 import type { SwingFieldName } from './swing-fields.js';
 import type { SwingState } from './swing-state.js';
 import type { WorkedSwing } from './worked-swing.js';
@@ -17,6 +19,7 @@ function waiting(host: LubberElement, state: SwingState, worked: WorkedSwing): T
   const needed: Partial<Record<SwingFieldName, boolean>> = {
     objectBearing: reasons.has('no-object'),
     transitBearing: reasons.has('no-transit'),
+    ...Object.fromEntries(markFieldNames.map((name) => [name, reasons.has('no-transit')])),
     latitude: reasons.has('no-place'),
     longitude: reasons.has('no-place'),
     date: worked.read.some((read) => read.state === 'refused' && read.refusal === 'date-missing'),
@@ -25,8 +28,17 @@ function waiting(host: LubberElement, state: SwingState, worked: WorkedSwing): T
   };
   return missingView(
     host,
-    state.used.map((name) => ({ state: state.fields[name], label: host.t(`swing.${name}`), needed: needed[name] === true || (worked.rows.length === 0 && name === 'objectBearing' && !optional.includes(name)) })),
+    state.used.map((name) => ({ state: state.fields[name], label: settingLabel(host, name), needed: needed[name] === true || (worked.rows.length === 0 && name === 'objectBearing' && !optional.includes(name)) })),
   );
+}
+
+/** The steering compass in one line below the standard. */
+function steeringLine(host: LubberElement, state: SwingState, steering: Swing | null): TemplateResult | typeof nothing {
+  if (!steering?.check) return nothing;
+  const { largest, withinLimit } = steering.check;
+  const text = host.t('swing.steering.largest', { deviation: formatError(largest.deviation), heading: formatBearing(largest.heading, 0) });
+  const verdict = host.t(withinLimit ? 'swing.within' : 'swing.beyond', { limit: formatAngle(state.limit.largest, 0) });
+  return html`<p class=${withinLimit ? 'soft' : 'beyond'} id="steering-answer">${text} ${verdict}</p>`;
 }
 
 /** The largest deviation of the card against the limit; or what is still to be done. */
@@ -46,7 +58,7 @@ export function answerView(host: LubberElement, state: SwingState, worked: Worke
       <span aria-hidden="true"><bdi dir="ltr">${formatError(largest.deviation)}</bdi><small>${words}</small></span>
     </p>
     <p class=${withinLimit ? 'soft' : 'beyond'}>${host.t(withinLimit ? 'swing.within' : 'swing.beyond', { limit: formatAngle(state.limit.largest, 0) })}</p>
-    ${count} ${waiting(host, state, worked)}`;
+    ${steeringLine(host, state, result.steering)} ${count} ${waiting(host, state, worked)}`;
 }
 
 /** The scatter of the readings about the curve, in one sentence. */

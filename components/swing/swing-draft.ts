@@ -1,12 +1,14 @@
+import { readCorrectors } from '../../core/deviation/corrector-states.js';
 import { headingReckonings, swingMethods } from '../../core/swing/swing-row.js';
 import { typedColumns } from './grid-row.js';
 import type { GridRow } from './grid-row.js';
+import type { StageSheet, SwingSheet } from './swing-sheet.js';
 
 const PREFIX = 'lubber-swing:';
 
-/** A swing under way, as it is kept: rows and settings as typed. */
+/** A swing under way, as it is kept: readings, correctors and settings as typed. */
 export interface SwingDraft {
-  readonly rows: readonly GridRow[];
+  readonly sheet: SwingSheet;
   readonly settings: Readonly<Record<string, string>>;
 }
 
@@ -17,10 +19,10 @@ const text = (value: unknown): string => (typeof value === 'string' ? value : ty
 /** A row from data of unknown origin: what is no text is left empty. */
 export function readRowData(value: unknown): GridRow | null {
   if (!isBag(value)) return null;
-  const [heading, reading, second] = typedColumns.map((column) => text(value[column])) as [string, string, string];
+  const [heading, reading, second, steering] = typedColumns.map((column) => text(value[column])) as [string, string, string, string];
   const by = headingReckonings.find((name) => name === value['by']) ?? '';
   const method = swingMethods.find((name) => name === value['method']) ?? '';
-  return { heading, by, method, reading, second, struck: value['struck'] === true };
+  return { heading, by, method, reading, second, steering, struck: value['struck'] === true, steeringStruck: value['steeringStruck'] === true };
 }
 
 export function readRowsData(value: unknown): readonly GridRow[] | null {
@@ -28,23 +30,32 @@ export function readRowsData(value: unknown): readonly GridRow[] | null {
   return value.map(readRowData).filter((row) => row !== null);
 }
 
+function readStage(given: unknown, correctors: unknown): StageSheet | null {
+  const rows = readRowsData(given);
+  const bag = isBag(correctors) ? correctors : {};
+  return rows && { rows, correctors: { standard: readCorrectors(bag['standard']), steering: readCorrectors(bag['steering']) } };
+}
+
 /** The draft kept under a key, or null; storage may be refused, full or hold something else. */
 export function loadDraft(key: string): SwingDraft | null {
   try {
     const value = JSON.parse(localStorage.getItem(PREFIX + key) ?? 'null') as unknown;
     if (!isBag(value)) return null;
-    const rows = readRowsData(value['rows']);
+    const left = readStage(value['rows'], value['correctors']);
+    const found = readStage(value['found'], value['foundCorrectors']);
     const settings = isBag(value['settings']) ? Object.entries(value['settings']).filter((entry): entry is [string, string] => typeof entry[1] === 'string') : [];
-    return rows ? { rows, settings: Object.fromEntries(settings) } : null;
+    return left ? { sheet: { left, found: found ?? { ...left, rows: [] } }, settings: Object.fromEntries(settings) } : null;
   } catch {
     return null;
   }
 }
 
 /** Whether the browser kept it. */
-export function saveDraft(key: string, draft: SwingDraft): boolean {
+export function saveDraft(key: string, { sheet, settings }: SwingDraft): boolean {
+  const { left, found } = sheet;
+  const kept = { rows: left.rows, correctors: left.correctors, found: found.rows, foundCorrectors: found.correctors, settings };
   try {
-    localStorage.setItem(PREFIX + key, JSON.stringify(draft));
+    localStorage.setItem(PREFIX + key, JSON.stringify(kept));
     return true;
   } catch {
     return false;

@@ -17,6 +17,10 @@ export const swingFields = {
   circleRadius: radiusField,
   circleDistance: numberField(0.05, 100, 0.1, 2, 'M', 'swing.accepted.distance'),
   transitBearing: bearingField('T'),
+  frontLatitude: latitudeField,
+  frontLongitude: longitudeField,
+  rearLatitude: latitudeField,
+  rearLongitude: longitudeField,
   gyroError: errorField,
   shoreError: errorField,
   constant: errorField,
@@ -25,4 +29,6 @@ export const swingFields = {
 export type SwingFieldName = keyof typeof swingFields;
 
 /** Settings that are chosen, not typed. */
-export const chosenSettings = ['method', 'headingBy', 'headings', 'objectBy', 'turning', 'model', 'limit'] as const;
+export const chosenSettings = ['method', 'headingBy', 'headings', 'objectBy', 'turning', 'transitBy', 'model', 'limit', 'stages', 'stage', 'compasses'] as const;
+
+export const markFieldNames = ['frontLatitude', 'frontLongitude', 'rearLatitude', 'rearLongitude'] as const;

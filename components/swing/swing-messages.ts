@@ -1,10 +1,14 @@
 import type { Catalogue } from '../shared/catalogue.js';
+import { correctorMessages } from '../shared/corrector-messages.js';
 import { deviationMessages } from '../shared/deviation-messages.js';
+import { markMessages } from '../shared/mark-messages.js';
 import { adviceMessages } from './advice-messages.js';
 
 export const swingMessages: Catalogue = {
   ...deviationMessages,
   ...adviceMessages,
+  ...correctorMessages,
+  ...markMessages,
   'swing.title': 'Swing for deviation',
   'swing.start': 'Enter a reading on each heading, or paste the whole table: curve and coefficients follow while you type.',
   'swing.method': 'Method',
@@ -69,6 +73,27 @@ export const swingMessages: Catalogue = {
   'swing.grid': 'Readings of the swing. Arrow keys and Enter move from cell to cell; paste lays a table from the cell on; Control Z undoes.',
   'swing.grid.title': 'Readings',
   'swing.mixed': 'Method or north differs on some headings',
+  'swing.stages': 'As found and as left: readings before and after adjusting',
+  'swing.stage': 'Readings shown',
+  'swing.stage.found': 'as found',
+  'swing.stage.left': 'as left',
+  'swing.compasses': 'Steering compass too, read beside the standard',
+  'swing.compass.standard': 'Standard compass',
+  'swing.compass.steering': 'Steering compass',
+  'swing.how.steering': 'Head by the steering compass at the same moment: the magnetic head by the standard compass less that head is its deviation.',
+  'swing.column.steering': 'Head by steering',
+  'swing.column.found.steering': 'δ, steering',
+  'swing.use.steering': 'Use row {row}, heading {heading}, for the steering compass',
+  'swing.steering.largest': 'Steering compass: {deviation} on {heading}.',
+  'swing.change': 'What adjusting has done',
+  'swing.change.largest': 'largest',
+  'swing.useCard.steering': 'Give the steering compass’s card to the ship',
+  'swing.transitBy': 'The transit is given by',
+  'swing.transitBy.bearing': 'charted bearing',
+  'swing.transitBy.marks': 'its two marks',
+  'swing.transit.line': 'From the front mark the rear one bears {bearing}.',
+  'refusal.standard-missing': 'The steering compass needs the standard’s reading beside it.',
+  'caution.larger-than-found': 'The largest deviation as left, {left}, exceeds the one as found, {found}: look again at which way each corrector was moved.',
   'swing.cell': 'Row {row}, {column}',
   'swing.use': 'Use row {row}, heading {heading}',
   'swing.column.heading.compass': 'Head, C',

@@ -1,4 +1,5 @@
 import { property } from 'lit/decorators.js';
+import type { Correctors } from '../../core/deviation/corrector-states.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { LubberElement } from '../shared/lubber-element.js';
 import type { GridRow } from './grid-row.js';
@@ -10,6 +11,30 @@ import { swingWords } from './swing-state.js';
 export abstract class SwingProperties extends LubberElement {
   /** Rows as data, or as text: a line each, heading, reading and what the method asks besides, parted by tabs. */
   @property() rows?: readonly Partial<GridRow>[] | string;
+
+  /** Rows read before anything was moved, as `rows`; with them the swing is one of two rounds, and `rows` are as left. */
+  @property({ attribute: 'found-rows' }) foundRows?: readonly Partial<GridRow>[] | string;
+
+  /** `one` round of readings, or `two`: as found and as left. */
+  @property() stages?: string;
+
+  /** Which of two rounds is shown: `found` or `left`. */
+  @property() stage?: string;
+
+  /** `one` compass, or `two`: the head by the steering compass is read beside the standard. */
+  @property() compasses?: string;
+
+  /** The state of the correctors of the standard compass, as left; as attribute its JSON. */
+  @property() correctors?: Partial<Correctors> | string;
+
+  /** The same as found. */
+  @property({ attribute: 'found-correctors' }) foundCorrectors?: Partial<Correctors> | string;
+
+  /** The state of the correctors of the steering compass, as left; as attribute its JSON. */
+  @property({ attribute: 'steering-correctors' }) steeringCorrectors?: Partial<Correctors> | string;
+
+  /** The same as found. */
+  @property({ attribute: 'found-steering-correctors' }) foundSteeringCorrectors?: Partial<Correctors> | string;
 
   /** `deviation`, `known-object`, `unknown-object`, `sun`, `transit`, `shore-compass` or `gyro`. */
   @property() method?: string;
@@ -49,6 +74,21 @@ export abstract class SwingProperties extends LubberElement {
 
   /** Charted true bearing of the transit, degrees. */
   @property({ attribute: 'transit-bearing' }) transitBearing?: string | number;
+
+  /** How the transit is given: by its `bearing` or by its two `marks`. */
+  @property({ attribute: 'transit-by' }) transitBy?: string;
+
+  /** Front mark of the transit: degrees, north positive, or text. */
+  @property({ attribute: 'front-latitude' }) frontLatitude?: string | number;
+
+  /** Front mark: degrees, east positive, or text. */
+  @property({ attribute: 'front-longitude' }) frontLongitude?: string | number;
+
+  /** Rear mark of the transit: degrees, north positive, or text. */
+  @property({ attribute: 'rear-latitude' }) rearLatitude?: string | number;
+
+  /** Rear mark: degrees, east positive, or text. */
+  @property({ attribute: 'rear-longitude' }) rearLongitude?: string | number;
 
   /** Error of the gyro, degrees, east positive; left empty, not known. */
   @property({ attribute: 'gyro-error' }) gyroError?: string | number;

@@ -50,6 +50,13 @@ export const swingStyles = css`
   table.grid tr.reason .problem { max-inline-size: 24rem; }
   table.grid tr.reason[hidden] { display: none; }
   .use { display: flex; align-items: center; justify-content: center; min-height: var(--target); min-inline-size: var(--target); cursor: pointer; }
+  .paper-only { display: none; }
+  table.grid tr.compasses th { color: var(--ink); border-block-end: 1px solid var(--line); }
+  table.grid tr.compasses th + th, table.grid td.steering, table.grid th.steering { border-inline-start: 1px solid var(--line); padding-inline-start: var(--space-2); }
+  table.grid tr.steering-struck td.steering input, table.grid tr.steering-struck td.steering ~ td.figure { text-decoration: line-through; color: var(--soft); }
+  h3.compass { border-block-start: 1px solid var(--line); padding-block-start: var(--space-3); margin-block-start: var(--space-4); font-size: var(--figure); }
+  table.change { margin-block-end: var(--space-3); }
+  table.correctors { inline-size: 100%; margin-block: var(--space-2); }
   .tools { margin-block: var(--space-2); }
   .mixed { display: flex; align-items: center; gap: var(--space-2); font-size: var(--medium); color: var(--soft); min-height: var(--target); }
   .beyond { color: var(--bad); font-weight: 600; }
@@ -71,6 +78,7 @@ export const swingStyles = css`
     table.grid td.typed input { min-height: 0; padding-block: 0; }
     table.grid select { border: 0; appearance: none; }
     .use { min-height: 0; }
+    .paper-only { display: block; break-inside: avoid; }
     .mixed, .use input:not(:checked) { display: none; }
   }
 `;

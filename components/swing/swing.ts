@@ -1,8 +1,9 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
-import type { Swing } from '../../core/swing/swing.js';
+import type { AdjustedSwing, SwungCompass } from '../../core/swing/adjusted-swing.js';
 import { answerStyles } from '../shared/answer-styles.js';
+import { correctorsStyles } from '../shared/correctors-styles.js';
 import { deviationChartStyles } from '../shared/deviation-chart-styles.js';
 import type { FieldInput } from '../shared/field.js';
 import { readGivenCard } from '../shared/given-card.js';
@@ -12,23 +13,27 @@ import { sharedStyles } from '../shared/lubber-element.js';
 import { tickStyles } from '../shared/tick-styles.js';
 import { DraftKeeper } from './draft-keeper.js';
 import { GridDesk } from './grid-desk.js';
-import { pasteInto } from './grid-paste.js';
-import { plannedRows, replanned } from './grid-row.js';
-import type { GridRow, TypedColumn } from './grid-row.js';
+import { hasReadings, plannedRows, replanned } from './grid-row.js';
+import type { TypedColumn } from './grid-row.js';
 import { gridView } from './grid-view.js';
+import { otherRoundView } from './other-round-view.js';
 import { resultView } from './result-view.js';
 import { settingsView } from './settings-view.js';
+import { rowsNeed, sheetGiven } from './sheet-given.js';
+import { correctorsView, stageChoice } from './stage-view.js';
 import { answerView } from './swing-answer.js';
-import { readRowsData } from './swing-draft.js';
-import type { SwingDraft } from './swing-draft.js';
 import { chosenSettings, swingFields } from './swing-fields.js';
 import { swingInputs } from './swing-inputs.js';
 import { SwingProperties } from './swing-properties.js';
+import { joined, parted, plannedSheet } from './swing-sheet.js';
+import type { StageName, StageSheet, SwingSheet } from './swing-sheet.js';
 import { columnsFor, countNamed, swingState } from './swing-state.js';
 import type { SwingState } from './swing-state.js';
 import { swingStyles } from './swing-styles.js';
 import { toolsView } from './tools-view.js';
-import { SwingWork } from './worked-swing.js';
+import type { GridOption } from './tools-view.js';
+import { RoundsWork, roundThatHolds } from './worked-rounds.js';
+import type { WorkedRound, WorkedRounds } from './worked-rounds.js';
 
 const settingNames: readonly string[] = [...Object.keys(swingFields), ...chosenSettings];
 
@@ -59,61 +64,89 @@ const settingNames: readonly string[] = [...Object.keys(swingFields), ...chosenS
  * @csspart caution - one of the cautions
  */
 export class LubberSwing extends SwingProperties {
-  static override styles: CSSResultGroup = [tickStyles, sharedStyles, answerStyles, deviationChartStyles, swingStyles];
+  static override styles: CSSResultGroup = [tickStyles, sharedStyles, answerStyles, deviationChartStyles, correctorsStyles, swingStyles];
 
   @state() private mixed = false;
   @state() private edits = 0;
 
-  readonly #desk = new GridDesk({ widget: this, columns: () => this.#columns, changed: () => this.change('edits', this.edits + 1) }, plannedRows(8));
-  readonly #work = new SwingWork();
+  readonly #desk = new GridDesk(
+    {
+      widget: this,
+      columns: () => this.#columns,
+      shown: () => ({ stages: this.#two ? 'two' : 'one', stage: this.#stage }),
+      show: (shown) => Object.assign(this, shown),
+      changed: () => this.change('edits', this.edits + 1),
+    },
+    plannedSheet(8),
+  );
+  readonly #work = new RoundsWork();
   readonly #draft = new DraftKeeper(this);
 
-  /** The last swing as plain data; null while nothing is read. */
-  get result(): Swing | null {
-    return this.#work.of(this.#state).result;
+  /** The last swing as plain data: what holds now, and what was found before; null while nothing is read. */
+  get result(): AdjustedSwing | null {
+    return this.#rounds.whole;
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
     const restored = !this.hasUpdated && this.rows === undefined && this.#restore();
-    if (changed.has('rows') && this.rows !== undefined) {
-      this.#show(this.#rowsGiven());
-    } else if (changed.has('headings') && this.headings !== undefined && !this.isLocked('rows') && !restored) {
-      const rows = replanned(this.#desk.rows, countNamed(this.headings));
-      if (this.hasUpdated) this.#desk.replace(rows);
-      else this.#desk.rows = rows;
+    const before = this.#desk.sheet;
+    this.#takeOver((name) => changed.has(name));
+    if (changed.has('headings') && this.headings !== undefined && this.#desk.sheet === before && !this.isLocked('rows') && !restored) {
+      const sheet = this.#replanned();
+      if (this.hasUpdated) this.#desk.replace(sheet);
+      else this.#desk.sheet = sheet;
     }
   }
 
-  /** The rows as the page gives them, or as many empty ones as are planned. */
-  #rowsGiven(): readonly GridRow[] {
-    if (typeof this.rows !== 'string') return readRowsData(this.rows) ?? this.#planned();
-    return this.rows.trim() === '' ? this.#planned() : pasteInto([], this.rows, { row: 0, column: 'heading', columns: this.#columns });
+  /** What the page gives is laid on the desk, and the grid made as large as it needs. */
+  #takeOver(wants: (name: keyof SwingProperties) => boolean): void {
+    const sheet = sheetGiven(this.#desk.sheet, { page: this, planned: countNamed(this.headings), columns: this.#columns, wants });
+    if (sheet !== this.#desk.sheet) this.#show(sheet);
+  }
+
+  #show(sheet: SwingSheet): void {
+    this.#desk.sheet = sheet;
+    const need = rowsNeed(sheet);
+    if (need.mixed) this.mixed = true;
+    if (need.steering) this.compasses ??= 'two';
+    if (need.found) this.stages ??= 'two';
+  }
+
+  #replanned(): SwingSheet {
+    const { found, left } = this.#desk.sheet;
+    const count = countNamed(this.headings);
+    return { found: { ...found, rows: replanned(found.rows, count) }, left: { ...left, rows: replanned(left.rows, count) } };
   }
 
   /** The form begins anew: so do the readings, and no draft is left of them. */
   override formResetCallback(): void {
     super.formResetCallback();
-    this.#show(this.#rowsGiven());
+    this.#desk.sheet = plannedSheet(countNamed(this.headings));
+    this.#takeOver(() => true);
     this.#draft.drop(this.draft);
-  }
-
-  #planned(): readonly GridRow[] {
-    return plannedRows(countNamed(this.headings));
-  }
-
-  #show(rows: readonly GridRow[]): void {
-    this.#desk.rows = rows.length > 0 ? rows : this.#planned();
-    if (this.#desk.rows.some(({ by, method }) => by !== '' || method !== '')) this.mixed = true;
   }
 
   #restore(): boolean {
     const draft = this.draft === undefined ? null : this.#draft.restore(this.draft);
     if (!draft) return false;
     for (const [name, value] of Object.entries(draft.settings)) if (settingNames.includes(name)) (this as unknown as Record<string, FieldInput>)[name] = value;
-    this.#show(draft.rows);
+    const { found, left } = draft.sheet;
+    const planned = plannedRows(countNamed(this.headings));
+    const orPlanned = (stage: StageSheet): StageSheet => (stage.rows.length > 0 ? stage : { ...stage, rows: planned });
+    this.#show({ found: orPlanned(found), left: orPlanned(left) });
     this.say(this.t('swing.draft.restored'));
     return true;
+  }
+
+  /** Whether there are two rounds, as found and as left. */
+  get #two(): boolean {
+    return this.stages === 'two';
+  }
+
+  /** The round that is shown; a swing of one round is as left. */
+  get #stage(): StageName {
+    return this.#two && this.stage !== 'left' ? 'found' : 'left';
   }
 
   get #given(): GivenCard {
@@ -122,27 +155,42 @@ export class LubberSwing extends SwingProperties {
   }
 
   get #columns(): readonly TypedColumn[] {
-    return columnsFor(this.#desk.rows, this.method);
+    return columnsFor(this.#desk.rows, this.method, this.compasses === 'two');
   }
 
-  get #state(): SwingState {
-    return swingState(this, this.readAll(swingFields), { rows: this.#desk.rows, given: this.#given, unknown: this.hasUnknownWord });
+  #stateOf(stage: StageName): SwingState {
+    const { rows, correctors } = this.#desk.sheet[stage];
+    const given = this.#given;
+    // Once something has been moved, the card in use until then says nothing of what is left.
+    const adjusted = this.#two && stage === 'left' && hasReadings(this.#desk.sheet.found.rows) && given.card !== null;
+    return swingState(this, this.readAll(swingFields), {
+      rows,
+      correctors,
+      stage,
+      two: this.#two,
+      steering: this.compasses === 'two',
+      given: adjusted ? { card: null, problem: null } : given,
+      unknown: this.hasUnknownWord,
+    });
+  }
+
+  get #rounds(): WorkedRounds {
+    return this.#work.of((stage) => this.#stateOf(stage), this.#two);
   }
 
   /** The inputs of the swing as plain data; null while nothing is read. */
   protected override resultDetail() {
-    const { rows, settings, result } = this.#work.of(this.#state);
-    return result ? { inputs: swingInputs(rows, settings), result } : null;
+    const rounds = this.#rounds;
+    const { found, whole } = rounds;
+    if (!whole) return null;
+    const { rows, settings } = roundThatHolds(rounds).worked;
+    return { inputs: { ...swingInputs(rows, settings), ...(found ? { found: swingInputs(found.worked.rows, found.worked.settings) } : {}) }, result: whole };
   }
 
   protected override updated(changed: PropertyValues<this>): void {
     // Kept before anybody hears of it, so that what was announced survives a crash.
-    this.#draft.keep(this.draft, () => this.#asDraft());
+    this.#draft.keep(this.draft, () => ({ sheet: this.#desk.sheet, settings: Object.fromEntries(settingNames.flatMap((name) => this.#textOf(name))) }));
     super.updated(changed);
-  }
-
-  #asDraft(): SwingDraft {
-    return { rows: this.#desk.rows, settings: Object.fromEntries(settingNames.flatMap((name) => this.#textOf(name))) };
   }
 
   #textOf(name: string): [string, string][] {
@@ -156,45 +204,65 @@ export class LubberSwing extends SwingProperties {
   }
 
   readonly #clear = (): void => {
-    this.#desk.take(this.#planned(), null);
+    this.#desk.takeSheet(plannedSheet(countNamed(this.headings)));
     this.#draft.drop(this.draft);
     this.say(this.t('swing.cleared'));
   };
 
-  readonly #useCard = (): void => {
-    const card = this.result?.card;
-    if (!card || !this.ship) return;
-    this.ship.useCard(card);
+  readonly #useCard = (compass: SwungCompass): void => {
+    const whole = this.result;
+    const card = (compass === 'standard' ? whole : whole?.steering)?.card;
+    if (!whole || !card || !this.ship) return;
+    this.ship.useCard(card, { compass, correctors: whole.correctors[compass] });
     this.say(this.t('swing.useCard.done'));
   };
+
+  /** The grid grows or shrinks; nothing typed is lost. */
+  #tick(option: GridOption, on: boolean): void {
+    if (option === 'mixed') {
+      this.mixed = on;
+      return;
+    }
+    const { sheet } = this.#desk;
+    const moved = option === 'compasses' ? sheet : on ? parted(sheet) : joined(sheet);
+    if (moved !== sheet) this.#desk.takeSheet(moved);
+    this.change(option, on ? 'two' : 'one');
+  }
 
   #toolsView(): TemplateResult {
     return toolsView(this, {
       desk: this.#desk,
-      mixed: this.mixed,
+      ticked: { mixed: this.mixed, stages: this.#two, compasses: this.compasses === 'two' },
       kept: this.draft === undefined ? null : this.#draft.kept,
-      mix: (on) => (this.mixed = on),
+      tick: (option, on) => this.#tick(option, on),
       clear: this.#clear,
     });
   }
 
-  protected override render(): TemplateResult {
-    const now = this.#state;
-    const worked = this.#work.of(now);
+  #entryView({ state: now, worked }: WorkedRound, other: WorkedRound | null): TemplateResult {
     const locked = this.isLocked('rows');
+    const title = now.two ? `${this.t('swing.grid.title')}${this.t('list.comma')}${this.t(`swing.stage.${now.stage}`)}` : this.t('swing.grid.title');
+    return html`<div class="entry-side">
+      ${settingsView(this, now)} ${stageChoice(this, now)}
+      <h3>${title}${lockedMark(this, 'rows')}</h3>
+      ${gridView(this, { state: now, worked, columns: this.#columns, mixed: this.mixed, typing: this.#desk.typing, locked }, this.#desk)}
+      ${locked ? nothing : this.#toolsView()} ${correctorsView(this, now, this.#desk)} ${other ? otherRoundView(this, other.state, other.worked) : nothing}
+    </div>`;
+  }
+
+  protected override render(): TemplateResult {
+    const { left, found, whole } = this.#rounds;
+    const round = this.#stage === 'found' && found ? found : left;
+    const { state: now, worked } = round;
     const { narrow } = this.width;
     const headline = html`<div class="headline">${answerView(this, now, worked)}</div>`;
+    const result = resultView(this, { state: now, result: worked.result, whole, useCard: this.#useCard });
     return this.frame(html`
       <h2 part="title">${this.t('swing.title')}</h2>
       ${narrow ? headline : nothing}
-      <div class="swing ${this.mixed ? 'wide' : this.#columns.length > 2 ? 'broad' : ''}">
-        <div class="entry-side">
-          ${settingsView(this, now)}
-          <h3>${this.t('swing.grid.title')}${lockedMark(this, 'rows')}</h3>
-          ${gridView(this, { state: now, worked, columns: this.#columns, mixed: this.mixed, typing: this.#desk.typing, locked }, this.#desk)}
-          ${locked ? nothing : this.#toolsView()}
-        </div>
-        <div class="result-side">${narrow ? nothing : headline}${resultView(this, now, worked.result, this.#useCard)}</div>
+      <div class="swing ${this.mixed || now.steering ? 'wide' : this.#columns.length > 2 ? 'broad' : ''}">
+        ${this.#entryView(round, round === left ? found : left)}
+        <div class="result-side">${narrow ? nothing : headline}${result}</div>
       </div>
     `);
   }

@@ -1,7 +1,9 @@
 import type { Catalogue } from '../shared/catalogue.js';
+import { markMessages } from '../shared/mark-messages.js';
 import { sightMessages } from '../shared/sight-messages.js';
 
 export const transitMessages: Catalogue = {
+  ...markMessages,
   ...sightMessages,
   'transit.title': 'Compass error by marks ashore',
   'transit.how.1': 'Choose two charted marks, and wait until they come into line; or take a line whose bearing the chart prints.',
@@ -16,10 +18,6 @@ export const transitMessages: Catalogue = {
   'transit.bearing': 'Bearing by compass',
   'transit.bearing.gyro': 'Bearing by gyro',
   'transit.name': 'Name, for the record',
-  'transit.frontLatitude': 'Front mark, latitude',
-  'transit.frontLongitude': 'Front mark, longitude',
-  'transit.rearLatitude': 'Rear mark, latitude',
-  'transit.rearLongitude': 'Rear mark, longitude',
   'transit.one.frontLatitude': 'Mark, latitude',
   'transit.one.frontLongitude': 'Mark, longitude',
   'transit.named': '{label} (line {number})',
@@ -32,9 +30,6 @@ export const transitMessages: Catalogue = {
   'transit.removed': 'Line {number} removed.',
   'transit.plan': 'The line as it bears from the ship.',
   'transit.plan.front': 'The line of the marks, from front to rear.',
-  'transit.none.same-place': '{line}There is no line: the two places are the same.',
-  'transit.none.pole': '{line}At a pole every direction is the same: there is no bearing.',
-  'transit.none.two-ways': '{line}These places lie opposite each other on the globe: check the positions.',
   'transit.none.errors-cancel': 'The errors of these lines point in opposite directions: they have no mean. Check the bearings.',
   'transit.facts.chart': 'By the line of sight {true}, by the Mercator chart {chart}.',
   'transit.facts.apart': 'The marks are {apart} apart.',

@@ -1,6 +1,7 @@
 import { tanDegrees } from '../angle/trigonometry.js';
 import { wrap180, wrap360 } from '../angle/wrap.js';
 import { variationSource } from '../sight/variation-source.js';
+import type { Position } from '../sight/geodesic-line.js';
 import { transitLine } from '../sight/transit-line.js';
 import { circleParallax, parallaxDoubt } from './circle-parallax.js';
 import { sunBearing } from './sun-bearing.js';
@@ -48,8 +49,16 @@ const TOO_HIGH = 80;
 
 const refuse = (reason: NoReadingReason): RowReading => ({ ok: false, reason });
 
+/** Where she is swung; failing that a mark of her transit, which is near enough for the variation. */
+function placeFor({ place, transit }: SwingSettings): Position | undefined {
+  if (place || !transit || transit.kind === 'charted') return place;
+  return transit.kind === 'two-marks' ? transit.front : transit.mark;
+}
+
 /** The variation for a row, and null where nothing tells it. */
-export function variationFor({ variation, place, instant }: SwingSettings, time?: Date): { value: number; sigma: number } | null {
+export function variationFor(settings: SwingSettings, time?: Date): { value: number; sigma: number } | null {
+  const { variation, instant } = settings;
+  const place = placeFor(settings);
   const when = instant ?? time ?? null;
   const found = variationSource(place ?? { latitude: 0, longitude: 0 }, place ? when : null, variation);
   return found.source === 'none' ? null : { value: found.value, sigma: found.sigma };

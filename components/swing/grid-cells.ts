@@ -1,0 +1,84 @@
+import { html } from 'lit';
+import type { TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { headingReckonings, swingMethods } from '../../core/swing/swing-row.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import type { GridActions, GridContent } from './grid-content.js';
+import { gridKey } from './grid-keys.js';
+import { methodOf } from './grid-reading.js';
+import type { GridRow, TypedColumn } from './grid-row.js';
+import { columnLabel, refusedColumn } from './grid-texts.js';
+
+/** A cell that is typed in. */
+export function typedCell(host: LubberElement, place: number, column: TypedColumn, content: GridContent, actions: GridActions): TemplateResult {
+  const id = `${column}-${place}`;
+  const row = content.state.rows[place] as GridRow;
+  const wrong = refusedColumn(place, content) === column;
+  const method = methodOf(row, content.state);
+  const idle = column === 'second' && method !== 'sun' && method !== 'shore-compass';
+  const onKey = (event: KeyboardEvent): void => {
+    const key = gridKey(event, event.target as HTMLInputElement);
+    if (!key) return;
+    event.preventDefault();
+    actions.press(key, place, column);
+  };
+  const onPaste = (event: ClipboardEvent): void => {
+    if (!content.locked && actions.paste(place, column, event.clipboardData?.getData('text/plain') ?? '')) event.preventDefault();
+  };
+  return html`<td class="typed ${column}">
+    <input part="input"
+      id=${id}
+      type="text"
+      inputmode=${column === 'reading' && method === 'deviation' ? 'text' : 'decimal'}
+      autocomplete="off"
+      autocapitalize="off"
+      spellcheck="false"
+      class=${idle ? 'idle' : ''}
+      aria-label=${host.t('swing.cell', { row: place + 1, column: columnLabel(host, column, content.state) })}
+      aria-invalid=${wrong ? 'true' : 'false'}
+      aria-describedby="problem-${place}"
+      .value=${live(row[column])}
+      ?readonly=${content.locked}
+      @input=${(event: Event) => actions.edit(place, { [column]: (event.target as HTMLInputElement).value }, id)}
+      @focus=${(event: Event) => (event.target as HTMLInputElement).select()}
+      @blur=${() => actions.leave()}
+      @keydown=${onKey}
+      @paste=${onPaste}
+    />
+  </td>`;
+}
+
+function choice(id: string, label: string, chosen: string, options: readonly (readonly [value: string, text: string])[], onChange: (value: string) => void): TemplateResult {
+  return html`<select part="input" id=${id} aria-label=${label} @change=${(event: Event) => onChange((event.target as HTMLSelectElement).value)}>
+    ${options.map(([value, text]) => html`<option value=${value} .selected=${live(value === chosen)}>${text}</option>`)}
+  </select>`;
+}
+
+/** Method and north of a row of its own. */
+export function mixedCells(host: LubberElement, place: number, row: GridRow, actions: GridActions): TemplateResult {
+  const usual = ['', host.t('swing.usual')] as const;
+  return html`<td>
+      ${choice(`method-${place}`, host.t('swing.cell', { row: place + 1, column: host.t('swing.method') }), row.method, [usual, ...swingMethods.map((name) => [name, host.t(`swing.method.${name}`)] as const)], (value) =>
+        actions.edit(place, { method: swingMethods.find((name) => name === value) ?? '' }, null),
+      )}
+    </td>
+    <td>
+      ${choice(`by-${place}`, host.t('swing.cell', { row: place + 1, column: host.t('swing.headingBy') }), row.by, [usual, ...headingReckonings.map((name) => [name, host.t(`swing.headingBy.${name}`)] as const)], (value) =>
+        actions.edit(place, { by: headingReckonings.find((name) => name === value) ?? '' }, null),
+      )}
+    </td>`;
+}
+
+/** Whether a row counts, for the standard compass or, `steering`, for the other alone. */
+export function useCell(host: LubberElement, place: number, row: GridRow, locked: boolean, actions: GridActions, compass: 'standard' | 'steering'): TemplateResult {
+  const part = compass === 'standard' ? 'struck' : 'steeringStruck';
+  return html`<label class="use"
+    ><input part="input"
+      type="checkbox"
+      id=${compass === 'standard' ? `use-${place}` : `use-steering-${place}`}
+      aria-label=${host.t(compass === 'standard' ? 'swing.use' : 'swing.use.steering', { row: place + 1, heading: row.heading })}
+      .checked=${live(!row[part])}
+      ?disabled=${locked}
+      @change=${(event: Event) => actions.edit(place, { [part]: !(event.target as HTMLInputElement).checked }, null)}
+  /></label>`;
+}

@@ -1,0 +1,43 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { correctorsTable } from '../shared/correctors-table.js';
+import { anyCorrector } from '../../core/deviation/corrector-states.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { hasReadings } from './grid-row.js';
+import { columnLabel, foundTexts } from './grid-texts.js';
+import { columnsFor } from './swing-state.js';
+import type { SwingState } from './swing-state.js';
+import type { WorkedSwing } from './worked-swing.js';
+
+/** On paper, the readings of the round that is not on the screen: figures only, nothing to type. */
+export function otherRoundView(host: LubberElement, state: SwingState, worked: WorkedSwing): TemplateResult | typeof nothing {
+  if (!hasReadings(state.rows)) return nothing;
+  const { t } = host;
+  const columns = columnsFor(state.rows, state.method, state.steering);
+  const title = `${t('swing.grid.title')}${t('list.comma')}${t(`swing.stage.${state.stage}`)}`;
+  return html`<div class="paper-only other-round">
+    <h3>${title}</h3>
+    <table part="table">
+      <thead>
+        <tr>
+          ${columns.map((column) => html`<th scope="col">${columnLabel(host, column, state)}</th>`)}
+          <th scope="col" class="figure">${t('swing.column.found')}</th>
+          ${state.steering ? html`<th scope="col" class="figure">${t('swing.column.found.steering')}</th>` : nothing}
+        </tr>
+      </thead>
+      <tbody>
+        ${state.rows.map(
+          (row, place) => html`<tr class=${row.struck ? 'struck' : ''}>
+            ${columns.map((column) => html`<td>${row[column]}</td>`)}
+            <td class="figure">${foundTexts(worked.swung[place], worked.result)[1]}</td>
+            ${state.steering ? html`<td class="figure">${foundTexts(worked.steered[place], worked.result?.steering)[1]}</td>` : nothing}
+          </tr>`,
+        )}
+      </tbody>
+    </table>
+    ${anyCorrector(state.correctors.standard) ? correctorsTable(host, state.correctors.standard, t('card.correctors')) : nothing}
+    ${state.steering && anyCorrector(state.correctors.steering)
+      ? correctorsTable(host, state.correctors.steering, `${t('card.correctors')}${t('list.comma')}${t('swing.compass.steering')}`)
+      : nothing}
+  </div>`;
+}

@@ -1,0 +1,41 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { swungCompasses } from '../../core/swing/adjusted-swing.js';
+import type { SwungCompass } from '../../core/swing/adjusted-swing.js';
+import { anyCorrector } from '../../core/deviation/corrector-states.js';
+import { choiceView } from '../shared/choice-view.js';
+import { correctorsEntry } from '../shared/correctors-entry.js';
+import { correctorsTable } from '../shared/correctors-table.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import type { GridDesk } from './grid-desk.js';
+import { stageNames } from './swing-sheet.js';
+import type { SwingState } from './swing-state.js';
+
+/** Which round of the swing is shown; nothing in a swing of one round. */
+export function stageChoice(host: LubberElement, { two, stage }: SwingState): TemplateResult | typeof nothing {
+  if (!two) return nothing;
+  return choiceView(host, 'stage', host.t('swing.stage'), stage, stageNames.map((value) => ({ value, label: host.t(`swing.stage.${value}`) })));
+}
+
+/** What correctors are called where there are several lists of them. */
+function titleOf(host: LubberElement, { two, stage, steering }: SwingState, compass: SwungCompass): string {
+  const parts = [host.t('card.correctors'), ...(steering ? [host.t(`swing.compass.${compass}`)] : []), ...(two ? [host.t(`swing.stage.${stage}`)] : [])];
+  return parts.join(host.t('list.comma'));
+}
+
+function compassCorrectors(host: LubberElement, state: SwingState, desk: GridDesk, compass: SwungCompass): TemplateResult {
+  const { correctors } = state;
+  const title = titleOf(host, state, compass);
+  const locked = host.isLocked('rows') || host.isLocked('correctors');
+  return html`<details class="no-print" id="correctors-${compass}">
+      <summary part="summary">${title}</summary>
+      ${correctorsEntry(host, correctors[compass], locked, (changed, part) => desk.take({ correctors: { ...correctors, [compass]: changed } }, `${compass}-${part}`))}
+    </details>
+    ${anyCorrector(correctors[compass]) ? html`<div class="paper-only">${correctorsTable(host, correctors[compass], title)}</div>` : nothing}`;
+}
+
+/** How the correctors stood while the readings were taken, for each compass that was read. */
+export function correctorsView(host: LubberElement, state: SwingState, desk: GridDesk): TemplateResult {
+  const compasses = swungCompasses.filter((compass) => compass === 'standard' || state.steering);
+  return html`${compasses.map((compass) => compassCorrectors(host, state, desk, compass))}`;
+}
