@@ -8,6 +8,7 @@ export const cardMessages: Catalogue = {
   'card.title': 'Deviation card',
   'card.entry': 'Deviations of the card',
   'card.vessel': 'Ship',
+  'card.steering': 'steering compass',
   'card.compassName': 'Compass',
   'card.serial': 'Serial number',
   'card.place': 'Swung at',

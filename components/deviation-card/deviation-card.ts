@@ -54,6 +54,9 @@ export class LubberDeviationCard extends LubberElement {
   /** A deviation card as plain data; as attribute its JSON. */
   @property() card?: DeviationCard | string;
 
+  /** Whose card of the ship around it: `standard` or `steering`. */
+  @property({ attribute: 'ship-card' }) shipCard: 'standard' | 'steering' = 'standard';
+
   /** Deviations as text, a heading and a deviation a line; comes before `card`. */
   @property() table?: string;
 
@@ -98,7 +101,7 @@ export class LubberDeviationCard extends LubberElement {
 
   protected readonly messages = cardMessages;
   protected readonly fields = fields;
-  protected override readonly words = { format: ['a4', 'pocket'], every: ['10', '15'], limit: limitCodes };
+  protected override readonly words = { format: ['a4', 'pocket'], every: ['10', '15'], limit: limitCodes, shipCard: ['standard', 'steering'] };
 
   #content: CardContent | null = null;
 
@@ -110,7 +113,7 @@ export class LubberDeviationCard extends LubberElement {
 
   protected override input(name: string): FieldInput {
     if (name === 'vessel') return this.vessel ?? this.ship?.name;
-    if (name === 'compassName') return this.compassName ?? this.ship?.compassName;
+    if (name === 'compassName') return this.compassName ?? (this.ship && this.#steering ? this.t('card.steering') : this.ship?.compassName);
     // The position and time of the ship are not those of the swing.
     return name === 'date' ? this.date : super.input(name);
   }
@@ -124,7 +127,7 @@ export class LubberDeviationCard extends LubberElement {
     const typed = valueOf(this.read<DeviationCard>(fields.table, 'table'));
     if (typed) return { card: typed, problem: null };
     const own = readGivenCard(this.card);
-    return own.card || own.problem ? own : { card: this.ship?.card ?? null, problem: null };
+    return own.card || own.problem ? own : { card: (this.#steering ? this.ship?.steeringCard : this.ship?.card) ?? null, problem: null };
   }
 
   get #limit(): DeviationLimit {
@@ -152,8 +155,17 @@ export class LubberDeviationCard extends LubberElement {
       horizontal: number('horizontal'),
       vertical: number('vertical'),
       remarks: words('remarks'),
-      correctors: readCorrectors(this.correctors),
+      correctors: this.#correctors,
     };
+  }
+
+  get #steering(): boolean {
+    return this.shipCard === 'steering';
+  }
+
+  /** As entered, else as they stood when the ship's card was made. */
+  get #correctors(): Correctors {
+    return readCorrectors(this.correctors ?? this.ship?.correctors?.[this.#steering ? 'steering' : 'standard']);
   }
 
   get #today(): Date {
@@ -187,7 +199,7 @@ export class LubberDeviationCard extends LubberElement {
       every: this.#every,
       format: this.#format,
       limit: this.#limit,
-      correctors: readCorrectors(this.correctors),
+      correctors: this.#correctors,
       read: this.read.bind(this),
     };
     const headline = html`<div class="headline">

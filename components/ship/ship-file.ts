@@ -1,5 +1,7 @@
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { readDeviationCard } from '../../core/deviation/read-deviation-card.js';
+import { readShipCorrectors } from './ship-correctors.js';
+import type { ShipCorrectors } from './ship-correctors.js';
 
 /** What a ship writes to a file and reads back: fields as text, the card as plain data. */
 export interface ShipFile {
@@ -13,6 +15,10 @@ export interface ShipFile {
   readonly variation: string;
   readonly heading: string;
   readonly card: DeviationCard | null;
+  /** Left out where there is none. */
+  readonly steeringCard?: DeviationCard;
+  /** By compass; left out where nothing is known. */
+  readonly correctors?: ShipCorrectors;
 }
 
 export type ShipFileReading = { readonly ok: true; readonly file: ShipFile } | { readonly ok: false; readonly reason: string; readonly where: string };
@@ -48,8 +54,13 @@ export function readShipFile(text: string): ShipFileReading {
     if (typeof part !== 'string') return refuse('not-a-text', name);
     texts[name] = part;
   }
-  const given = bag['card'] ?? null;
-  const card = given === null ? null : readDeviationCard(given);
-  if (card && !card.ok) return refuse('not-a-card', card.where || 'card');
-  return { ok: true, file: { schema: 'lubberline-ship', version: 1, ...(texts as Record<(typeof textNames)[number], string>), card: card ? card.card : null } };
+  const cards: Partial<Record<'card' | 'steeringCard', DeviationCard>> = {};
+  for (const name of ['card', 'steeringCard'] as const) {
+    const reading = (bag[name] ?? null) === null ? null : readDeviationCard(bag[name]);
+    if (reading && !reading.ok) return refuse('not-a-card', reading.where || name);
+    if (reading) cards[name] = reading.card;
+  }
+  const correctors = readShipCorrectors(bag['correctors']);
+  const known = Object.keys(correctors).length > 0 ? { correctors } : {};
+  return { ok: true, file: { schema: 'lubberline-ship', version: 1, ...(texts as Record<(typeof textNames)[number], string>), card: null, ...cards, ...known } };
 }

@@ -20,10 +20,12 @@ import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
 import { shipContext } from '../shared/ship-context.js';
-import type { Ship, ShipValues } from '../shared/ship-context.js';
+import type { CardOf, Ship, ShipValues } from '../shared/ship-context.js';
 import { bearingField, dateField, errorField, heightOfEyeField, latitudeField, longitudeField, timeField } from '../shared/trade-fields.js';
 import { cardForms, cardOf, cardView, coefficientNames } from './ship-card.js';
 import type { CardForm, CardStates } from './ship-card.js';
+import { readShipCorrectors } from './ship-correctors.js';
+import type { ShipCorrectors } from './ship-correctors.js';
 import { MOST_CHARACTERS, readShipFile, writeShipFile } from './ship-file.js';
 import type { ShipFile } from './ship-file.js';
 import { fileNameOf, shipFileView } from './ship-file-view.js';
@@ -103,6 +105,12 @@ export class LubberShip extends LubberElement {
 
   /** The deviation card: plain data, or JSON in the attribute. */
   @property() card?: DeviationCard | string | null;
+
+  /** The card of the steering compass: plain data, or JSON in the attribute. */
+  @property({ attribute: 'steering-card' }) steeringCard?: DeviationCard | string | null;
+
+  /** How the correctors stood, `standard` and `steering`; as attribute its JSON. */
+  @property() correctors?: ShipCorrectors | string | null;
 
   /** The card as typed or pasted: heading and deviation on each line. */
   @property() table?: string;
@@ -187,7 +195,15 @@ export class LubberShip extends LubberElement {
       variation: text('variation'),
       heading: text('heading'),
       card: this.cardInUse,
+      ...this.#beside,
     };
+  }
+
+  /** What is known of the steering compass and of the correctors, where anything is. */
+  get #beside(): Pick<ShipFile, 'steeringCard' | 'correctors'> {
+    const { card } = readGivenCard(this.steeringCard);
+    const correctors = readShipCorrectors(this.correctors);
+    return { ...(card ? { steeringCard: card } : {}), ...(Object.keys(correctors).length > 0 ? { correctors } : {}) };
   }
 
   #shared(): Ship {
@@ -204,8 +220,9 @@ export class LubberShip extends LubberElement {
       modelVariation: this.#modelVariation(),
       values: values as ShipValues,
       card,
+      ...this.#beside,
       deviationOn: (compassHeading) => card && deviationByCard(card, compassHeading),
-      useCard: (card) => this.#useCard(card),
+      useCard: (card, of) => this.#useCard(card, of),
       onRecordRequest: (listener) => {
         this.#listeners.add(listener);
         return () => this.#listeners.delete(listener);
@@ -222,8 +239,10 @@ export class LubberShip extends LubberElement {
     return variation.source === 'model' ? variation : null;
   }
 
-  #useCard(card: DeviationCard): void {
-    this.#takeCard(card);
+  #useCard(card: DeviationCard, { compass, correctors }: CardOf = { compass: 'standard' }): void {
+    if (compass === 'steering') this.steeringCard = card;
+    else this.#takeCard(card);
+    this.correctors = { ...readShipCorrectors(this.correctors), [compass]: correctors };
     this.say(this.t('ship.card.used'));
   }
 
@@ -251,7 +270,7 @@ export class LubberShip extends LubberElement {
     for (const name of ['name', 'compassName', 'remember'] as const) this[name] ??= '';
     splitInstant(this, changed);
     const ship = this.#shared();
-    const told = JSON.stringify([ship.name, ship.compassName, ship.values, ship.card]);
+    const told = JSON.stringify([ship.name, ship.compassName, ship.values, ship.card, ship.steeringCard, ship.correctors]);
     if (told === this.#told) return;
     this.#told = told;
     this.#provider.setValue(ship);
@@ -267,6 +286,8 @@ export class LubberShip extends LubberElement {
     this.compassName = file.compassName;
     for (const name of ['latitude', 'longitude', 'heightOfEye', 'variation', 'heading'] as const) set(name, file[name] || undefined);
     this.#takeCard(file.card);
+    this.steeringCard = file.steeringCard ?? null;
+    this.correctors = file.correctors ?? null;
   }
 
   #readFile(): void {

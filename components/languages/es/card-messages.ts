@@ -4,6 +4,7 @@ export const cardMessages: Catalogue = {
   'card.title': 'Tablilla de desvíos',
   'card.entry': 'Desvíos de la tablilla',
   'card.vessel': 'Buque',
+  'card.steering': 'compás de gobierno',
   'card.compassName': 'Compás',
   'card.serial': 'Número de serie',
   'card.place': 'Hecha en',

@@ -4,6 +4,7 @@ export const cardMessages: Catalogue = {
   'card.title': 'Tableau de déviations',
   'card.entry': 'Déviations du tableau',
   'card.vessel': 'Navire',
+  'card.steering': 'compas de route',
   'card.compassName': 'Compas',
   'card.serial': 'Numéro de série',
   'card.place': 'Régulation faite à',

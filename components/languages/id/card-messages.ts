@@ -5,6 +5,7 @@ export const cardMessages: Catalogue = {
   'card.title': 'Daftar deviasi',
   'card.entry': 'Deviasi dalam daftar',
   'card.vessel': 'Kapal',
+  'card.steering': 'pedoman kemudi',
   'card.compassName': 'Pedoman',
   'card.serial': 'Nomor seri',
   'card.place': 'Diputar di',

@@ -4,6 +4,7 @@ export const cardMessages: Catalogue = {
   'card.title': '自差表',
   'card.entry': '表中自差',
   'card.vessel': '船名',
+  'card.steering': '操舵罗经',
   'card.compassName': '罗经',
   'card.serial': '编号',
   'card.place': '测定地点',

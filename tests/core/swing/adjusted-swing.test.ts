@@ -86,7 +86,7 @@ describe('the steering compass swung with the standard', () => {
   });
 
   it('is none where no head of it was read', () => {
-    assert.equal(swungStage(both(8).map(({ steering: _, ...row }) => row), none, settings).steering, null);
+    assert.equal(swungStage(evenly(8).map((heading) => ({ method: 'known-object', heading, bearing: shown(80, heading) })), none, settings).steering, null);
     assert.throws(() => swungStage([{ method: 'deviation', heading: 0, deviation: 0, steering: NaN }], none), /rows\[0\]\.steering/);
   });
 });
