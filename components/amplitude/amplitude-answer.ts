@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
-import { formatAmplitude } from '../../core/angle/quadrantal.js';
 import type { AmplitudeBearing, AmplitudeSight } from '../../core/sight/amplitude-result.js';
 import type { Caution } from '../../core/working/caution.js';
 import { cautionsView } from '../shared/caution-view.js';
@@ -21,22 +20,6 @@ export function cautionsOf(result: AmplitudeSight, where: 'answer' | 'explanatio
 export function answerView(host: LubberElement, result: AmplitudeSight, heading: number | undefined): TemplateResult {
   const cautions = cautionsOf(result, 'answer');
   return html`${headlineView(host, result, { heading, worthless: cautions.length > 0 })} ${cautionsView(host, cautions)}`;
-}
-
-/** Before a bearing is entered: where the body will be. */
-export function planView(host: LubberElement, bearing: AmplitudeBearing, body: string, expected: string): TemplateResult {
-  return html`<p class="answer" part="answer">
-      <bdi dir="ltr">${formatBearing(bearing.trueBearing)}</bdi><small>${host.t('sight.mark.true')}</small>
-    </p>
-    <p class="soft">
-      ${host.t('amplitude.plan', {
-        body: body.charAt(0).toUpperCase() + body.slice(1),
-        side: host.t(`amplitude.side.${bearing.side}`),
-        bearing: formatBearing(bearing.trueBearing),
-        amplitude: formatAmplitude(bearing.amplitude, bearing.side),
-      })}
-      ${expected}
-    </p>`;
 }
 
 /** How fast the bearing moves: what a minute or a tenth of a degree of altitude would matter. */

@@ -33,6 +33,7 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.plan': '{body} {side}, {bearing} true, {amplitude}.',
   'amplitude.expected': 'By compass look near {bearing}: variation {variation}, deviation by the card {deviation}.',
   'amplitude.expected.undeviated': 'By compass look near {bearing}, before deviation: variation {variation}.',
+  'amplitude.plan.take': 'Take this time over',
   'amplitude.none.pole': 'At the pole every direction is south or north: there is no amplitude.',
   'amplitude.none.stays above': '{body} does not set here on this day: it stays above this altitude. Take an azimuth instead.',
   'amplitude.none.stays below': '{body} does not rise here on this day: it stays below this altitude. Take another body.',
@@ -52,6 +53,7 @@ export const amplitudeMessages: Catalogue = {
   'doubt.horizonAltitude': 'altitude at the horizon: refraction, swell, judging by eye',
   'caution.not-at-horizon':
     'By this time the true altitude of the centre is {altitude}, where it should be {expected}: the body was not on the horizon. Do not use the error before time, position and body are checked.',
+  'caution.far-from-moment': 'At this time the true altitude of the centre is {altitude}: the body is not on the horizon, and a bearing taken then is no amplitude.',
   'caution.time-and-moment':
     'By this time the true altitude of the centre is {altitude}, where it should be {expected}, and its bearing {effect} off: check the time, and what was on the horizon.',
   'caution.zone-time-ahead':

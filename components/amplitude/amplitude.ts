@@ -3,7 +3,7 @@ import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { amplitudeBearing, amplitudeSight } from '../../core/sight/amplitude-sight.js';
 import type { AmplitudeBearing, AmplitudeSight, NoAmplitude } from '../../core/sight/amplitude-result.js';
-import type { CompassKind } from '../../core/sight/amplitude-observation.js';
+import type { AmplitudeObservation, CompassKind } from '../../core/sight/amplitude-observation.js';
 import { bodyNamed } from '../../core/sky/body.js';
 import type { BodyName } from '../../core/sky/body.js';
 import type { HorizonMoment } from '../../core/sky/horizon-altitude.js';
@@ -15,7 +15,7 @@ import { cardDeviationOn } from '../shared/card-deviation.js';
 import { choiceView } from '../shared/choice-view.js';
 import { compassChoice, compassWords, headAndSplitView } from '../shared/compass-view.js';
 import { valueOf } from '../shared/field.js';
-import type { FieldInput } from '../shared/field.js';
+import type { FieldInput, StatesOf } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
@@ -23,7 +23,8 @@ import type { FieldName } from '../shared/missing-view.js';
 import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
 import { bearingField, dateField, errorField, heightOfEyeField, latitudeField, longitudeField, timeField } from '../shared/trade-fields.js';
 import { amplitudeMessages } from './amplitude-messages.js';
-import { answerView, planView } from './amplitude-answer.js';
+import { answerView } from './amplitude-answer.js';
+import { planView } from './amplitude-plan.js';
 import { amplitudeRecord } from './amplitude-record.js';
 import { expectedBearingText } from './expected-bearing.js';
 import { explanationView } from './amplitude-explanation.js';
@@ -158,16 +159,22 @@ export class LubberAmplitude extends LubberElement {
     return valueOf(state.cardDeviation) ?? (this.#compass === 'gyro' ? undefined : cardDeviationOn(this.ship, valueOf(state.heading)));
   }
 
-  #compute(): void {
-    this.#bearing = null;
-    this.#result = null;
-    const state = this.#state;
+  /** What is looked for, where and when; null while something is missing. */
+  #seen(state: StatesOf<typeof fields>): Omit<AmplitudeObservation, 'compassBearing' | 'compass'> | null {
     const latitude = valueOf(state.latitude);
     const longitude = valueOf(state.longitude);
     const heightOfEye = valueOf(state.heightOfEye);
     const instant = combinedInstant(state.date, state.time);
-    if (latitude === undefined || longitude === undefined || heightOfEye === undefined || !instant || this.hasUnknownWord) return;
-    const seen = { body: this.#body, latitude, longitude, instant, moment: this.#moment, heightOfEye };
+    if (latitude === undefined || longitude === undefined || heightOfEye === undefined || !instant || this.hasUnknownWord) return null;
+    return { body: this.#body, latitude, longitude, instant, moment: this.#moment, heightOfEye };
+  }
+
+  #compute(): void {
+    this.#bearing = null;
+    this.#result = null;
+    const state = this.#state;
+    const seen = this.#seen(state);
+    if (!seen) return;
     const compassBearing = valueOf(state.bearing);
     // A gyro shows no such fields: what was left in them cannot hold its answer back.
     const refused = this.#compass === 'magnetic' && [state.variation, state.cardDeviation].some((field) => field.state === 'refused');
@@ -230,11 +237,20 @@ export class LubberAmplitude extends LubberElement {
       after: combinedInstant(state.date, state.time),
     });
     this.say(outcome.said);
-    if (outcome.instant) {
-      this.change('date', formatInstant(outcome.instant).slice(0, 10));
-      this.change('time', formatInstant(outcome.instant).slice(11, 19));
-    }
+    if (outcome.instant) this.#take(outcome.instant);
     this.#found = { said: outcome.said, question: this.#nextQuestion };
+  }
+
+  #take(instant: Date): void {
+    this.change('date', formatInstant(instant).slice(0, 10));
+    this.change('time', formatInstant(instant).slice(11, 19));
+  }
+
+  /** The time of the plan is taken over; the button has gone with it, so the focus stays at the time. */
+  #takePlanned(instant: Date, said: string): void {
+    this.#take(instant);
+    this.say(said);
+    this.renderRoot.querySelector<HTMLElement>('#time')?.focus();
   }
 
   /** What was found of the next rising or setting, and what it was found for. */
@@ -307,6 +323,13 @@ export class LubberAmplitude extends LubberElement {
     return expectedBearingText(this, { trueBearing, latitude, longitude, instant, variation, cardDeviation });
   }
 
+  #planView(bearing: AmplitudeBearing): TemplateResult | typeof nothing {
+    const seen = this.#seen(this.#state);
+    if (!seen) return nothing;
+    const plan = { seen, bearing, body: capital(this.#bodyInWords), expected: this.#expected(bearing.trueBearing) };
+    return planView(this, { ...plan, take: (instant, said) => this.#takePlanned(instant, said) });
+  }
+
   /** In place of an answer: how the sight is taken. */
   #howView(): TemplateResult {
     return html`<ol class="how">
@@ -326,7 +349,7 @@ export class LubberAmplitude extends LubberElement {
         ${this.#fieldsView()}
         <div class="headline">
           ${result && shown ? answerView(this, result, valueOf(this.#state.heading)) : nothing}
-          ${!result && bearing?.determined && shown ? planView(this, bearing, body, this.#expected(bearing.trueBearing)) : nothing}
+          ${!result && bearing?.determined && shown ? this.#planView(bearing) : nothing}
           ${bearing && !bearing.determined ? html`<p class="waiting wrong">${this.t(`amplitude.none.${bearing.reason}`, { body: capital(body) })}</p>` : nothing}
           ${result || (bearing && !bearing.determined) ? nothing : this.#missing()}
           ${bearing ? nothing : this.#howView()}

@@ -1,6 +1,7 @@
 import type { BodyName } from '../../core/sky/body.js';
 import type { HorizonMoment } from '../../core/sky/horizon-altitude.js';
 import { horizonEvent } from '../../core/sky/horizon-event.js';
+import type { HorizonEventArguments } from '../../core/sky/horizon-event.js';
 import { formatInstant } from '../../core/time/instant.js';
 
 type Translate = (key: string, values?: Record<string, string | number>) => string;
@@ -24,6 +25,19 @@ const PAST_THIS_ONE = 120_000;
 function waitText(milliseconds: number): string {
   const minutes = Math.round(milliseconds / 60_000);
   return minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
+}
+
+const HALF_DAY = 43_200_000;
+
+/** The rising or setting nearest to a time; null where there is none. */
+export function nearestEvent(question: Omit<HorizonEventArguments, 'after'>, to: Date): Date | null {
+  try {
+    const found = horizonEvent({ ...question, after: new Date(to.getTime() - HALF_DAY) });
+    return found.occurs ? found.instant : null;
+  } catch {
+    // At the edge of the years known.
+    return null;
+  }
 }
 
 /** The next rising or setting after the time entered, and what to say of it. */

@@ -9,9 +9,8 @@ import { quantity } from '../working/quantity.js';
 import type { AmplitudeSight } from './amplitude-result.js';
 import type { AmplitudeObservation } from './amplitude-observation.js';
 import { errorCautions } from './error-cautions.js';
+import { isFarFromMoment } from './far-from-moment.js';
 
-/** A body this far from the horizon by the clock was not observed on it, degrees of altitude. */
-const FAR_FROM_HORIZON = 1;
 /** As near as refraction and the judging of the moment leave a good time, degrees of altitude. Common practice, no source. */
 const WELL_TIMED = 0.35;
 /** Between the two, a time is still worth a word where it turns the bearing by more than this, degrees. */
@@ -79,9 +78,8 @@ function bearingByTime({ body, latitude, longitude, instant }: AmplitudeObservat
 
 /** A time that does not go with the moment: far from rising or setting, or near it where the bearing moves fast. */
 function timeCautions(observation: AmplitudeObservation, found: Omit<AmplitudeSight, 'steps' | 'handSteps' | 'cautions'>): Caution[] {
-  const away = Math.abs(found.altitudeByTime - found.altitude);
-  if (away <= FAR_FROM_HORIZON) {
-    const off = away > WELL_TIMED ? bearingByTime(observation, found.trueBearing) : 0;
+  if (!isFarFromMoment(found)) {
+    const off = Math.abs(found.altitudeByTime - found.altitude) > WELL_TIMED ? bearingByTime(observation, found.trueBearing) : 0;
     const values = { altitude: quantity(found.altitudeByTime, 'angle'), expected: quantity(found.altitude, 'angle'), effect: quantity(off, 'angle') };
     return off > MATTERS ? [warning('time-and-moment', values)] : [];
   }

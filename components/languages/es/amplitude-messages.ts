@@ -30,6 +30,7 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.plan': '{body} {side}, {bearing} verdadera, {amplitude}.',
   'amplitude.expected': 'Por aguja, buscar cerca de {bearing}: declinación magnética {variation}, desvío de la tablilla {deviation}.',
   'amplitude.expected.undeviated': 'Por aguja, buscar cerca de {bearing}, sin contar el desvío: declinación magnética {variation}.',
+  'amplitude.plan.take': 'Tomar esta hora',
   'amplitude.none.pole': 'En el polo toda dirección es sur o norte: no hay amplitud.',
   'amplitude.none.stays above': '{body} no se pone aquí ese día: permanece sobre esta altura. Tomar un azimut.',
   'amplitude.none.stays below': '{body} no sale aquí ese día: permanece bajo esta altura. Tomar otro astro.',
@@ -48,6 +49,8 @@ export const amplitudeMessages: Catalogue = {
   'step.amplitude.bearing.setting': 'Demora verdadera: el astro se pone, se cuenta pues desde el oeste',
   'doubt.horizonAltitude': 'altura en el horizonte: refracción, mar de fondo, apreciación a ojo',
   'caution.not-at-horizon': 'A esta hora la altura verdadera del centro es {altitude} y debería ser {expected}: el astro no estaba en el horizonte. No usar la corrección sin revisar antes hora, situación y astro.',
+  'caution.far-from-moment':
+    'A esta hora la altura verdadera del centro es {altitude}: el astro no está en el horizonte, y una demora tomada entonces no es una amplitud.',
   'caution.time-and-moment': 'A esta hora la altura verdadera del centro es {altitude} y debería ser {expected}, y su demora se aparta {effect}: revisar la hora y qué estaba en el horizonte.',
   'caution.zone-time-ahead': 'A esta hora el astro no está en el horizonte, pero sí con un reloj {hours} h adelantado respecto a UTC: la hora parece hora legal (descripción de zona −{hours}).',
   'caution.zone-time-behind': 'A esta hora el astro no está en el horizonte, pero sí con un reloj {hours} h atrasado respecto a UTC: la hora parece hora legal (descripción de zona +{hours}).',

@@ -30,6 +30,7 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.plan': '{body} {side}, {bearing} vrai, {amplitude}.',
   'amplitude.expected': 'Au compas, chercher vers {bearing} : déclinaison {variation}, déviation du tableau {deviation}.',
   'amplitude.expected.undeviated': 'Au compas, chercher vers {bearing}, déviation non comptée : déclinaison {variation}.',
+  'amplitude.plan.take': 'Reprendre cette heure',
   'amplitude.none.pole': 'Au pôle toute direction est sud ou nord : il n’y a pas d’amplitude.',
   'amplitude.none.stays above': '{body} ne se couche pas ici ce jour-là et reste au-dessus de cette hauteur. Prendre plutôt un azimut.',
   'amplitude.none.stays below': '{body} ne se lève pas ici ce jour-là et reste sous cette hauteur. Prendre un autre astre.',
@@ -48,6 +49,8 @@ export const amplitudeMessages: Catalogue = {
   'step.amplitude.bearing.setting': 'Relèvement vrai : l’astre se couche, on compte donc de l’ouest',
   'doubt.horizonAltitude': 'hauteur à l’horizon : réfraction, houle, jugement à l’œil',
   'caution.not-at-horizon': 'À cette heure la hauteur vraie du centre est {altitude}, alors qu’elle devrait être {expected} : l’astre n’était pas sur l’horizon. Ne pas employer la variation avant d’avoir vérifié heure, position et astre.',
+  'caution.far-from-moment':
+    'À cette heure la hauteur vraie du centre est {altitude} : l’astre n’est pas sur l’horizon, et un relèvement pris alors n’est pas une amplitude.',
   'caution.time-and-moment': 'À cette heure la hauteur vraie du centre est {altitude}, alors qu’elle devrait être {expected}, et son relèvement s’écarte de {effect} : vérifier l’heure, et ce qui était sur l’horizon.',
   'caution.zone-time-ahead': 'À cette heure l’astre n’est pas sur l’horizon, mais il y est pour une montre en avance de {hours} h sur UTC : cela ressemble à une heure du fuseau (description de fuseau −{hours}).',
   'caution.zone-time-behind': 'À cette heure l’astre n’est pas sur l’horizon, mais il y est pour une montre en retard de {hours} h sur UTC : cela ressemble à une heure du fuseau (description de fuseau +{hours}).',

@@ -32,6 +32,7 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.plan': '{body} {side}, {bearing} sejati, {amplitude}.',
   'amplitude.expected': 'Dengan pedoman, cari di sekitar {bearing}: variasi {variation}, deviasi menurut daftar {deviation}.',
   'amplitude.expected.undeviated': 'Dengan pedoman, cari di sekitar {bearing}, belum termasuk deviasi: variasi {variation}.',
+  'amplitude.plan.take': 'Ambil waktu ini',
   'amplitude.none.pole': 'Di kutub setiap arah adalah selatan atau utara: tidak ada amplitudo.',
   'amplitude.none.stays above': '{body} tidak terbenam di sini pada hari ini: tetap di atas tinggi ini. Ambil azimut sebagai gantinya.',
   'amplitude.none.stays below': '{body} tidak terbit di sini pada hari ini: tetap di bawah tinggi ini. Ambil benda angkasa lain.',
@@ -52,6 +53,8 @@ export const amplitudeMessages: Catalogue = {
   'step.amplitude.bearing.setting': 'Baringan sejati: benda angkasa terbenam, jadi dihitung dari barat',
   'doubt.horizonAltitude': 'tinggi di cakrawala: pembiasan, alun, taksiran mata',
   'caution.not-at-horizon': 'Pada waktu ini tinggi sejati titik pusat adalah {altitude}, padahal seharusnya {expected}: benda angkasa tidak di cakrawala. Jangan pakai kesalahan ini sebelum waktu, posisi dan benda angkasa diperiksa.',
+  'caution.far-from-moment':
+    'Pada waktu ini tinggi sejati titik pusat adalah {altitude}: benda angkasa tidak di cakrawala, dan baringan yang diambil saat itu bukan amplitudo.',
   'caution.time-and-moment': 'Pada waktu ini tinggi sejati titik pusat adalah {altitude}, padahal seharusnya {expected}, dan baringannya meleset {effect}: periksa waktu, dan apa yang ada di cakrawala.',
   // unsure: "waktu zona" and "deskripsi zona" for zone time and zone description; older books say "waktu mintakat"
   'caution.zone-time-ahead': 'Pada waktu ini benda angkasa tidak di cakrawala, tetapi dengan jam yang {hours} h mendahului UTC ia ada di sana: waktunya tampak seperti waktu zona (deskripsi zona −{hours}).',

@@ -244,6 +244,32 @@ describe('before the bearing is taken', () => {
     // By hand: error 10° E and 1.5° W is 8.5° E; east is least by compass.
     expect(Number(trueBearing) - Number(byCompass)).to.be.closeTo(8.5, 0.11);
   });
+  // On the day of the equinox, seen from the equator, the Sun climbs 15° an hour from a rising at 06:07 UTC in longitude 0:
+  // the equation of time is then −7.5 min (any almanac, 20 March; from memory).
+  it('says that at this time the body is far from rising, when it is, and takes that time over', async () => {
+    const element = await fixture<LubberAmplitude>(html`<lubber-amplitude latitude="0" longitude="0" instant="2026-03-20T09:07:30Z"></lubber-amplitude>`);
+    expect(headline(element)).to.match(/true altitude of the centre is 4(4\.[5-9]|5\.[0-5])\d°/);
+    expect(headline(element)).to.match(/The Sun rises at 2026-03-20 06:0[78]:\d\d UTC\./);
+    let told = 0;
+    element.addEventListener('lubber-result', () => told++);
+    [...root(element).querySelectorAll<HTMLButtonElement>('.headline button')].find(({ textContent }) => textContent === 'Take this time over')?.click();
+    await element.updateComplete;
+    expect(element.time).to.match(/^06:0[78]/);
+    expect(headline(element)).not.to.contain('not on the horizon');
+    expect(root(element).activeElement?.id).to.equal('time');
+    expect(told).to.equal(0);
+    element.locked = 'instant';
+    element.time = '21:07';
+    await element.updateComplete;
+    expect(headline(element)).to.match(/true altitude of the centre is −4[45]\.\d+°.*The Sun sets at 2026-03-20 18:0[78]/);
+    expect(root(element).querySelector('.headline button')).to.equal(null);
+  });
+  it('says nothing of the time where it is that of the moment', async () => {
+    const element = await answered();
+    element.bearing = '';
+    await element.updateComplete;
+    expect(headline(element)).to.contain('true').and.not.to.contain('not on the horizon');
+  });
   it('says nothing of a magnetic compass for a gyro', async () => {
     const element = await answered();
     element.bearing = '';

@@ -1,0 +1,59 @@
+import { html, nothing } from 'lit';
+import type { TemplateResult } from 'lit';
+import { formatBearing } from '../../core/angle/format-angle.js';
+import { formatAmplitude } from '../../core/angle/quadrantal.js';
+import type { AmplitudeObservation } from '../../core/sight/amplitude-observation.js';
+import type { AmplitudeBearing } from '../../core/sight/amplitude-result.js';
+import { isFarFromMoment } from '../../core/sight/far-from-moment.js';
+import { formatInstant } from '../../core/time/instant.js';
+import { warning } from '../../core/working/caution.js';
+import { quantity } from '../../core/working/quantity.js';
+import { cautionsView } from '../shared/caution-view.js';
+import type { LubberElement } from '../shared/lubber-element.js';
+import { nearestEvent } from './next-event.js';
+
+/** What is planned: the body looked for, where it will be, and what else is said of it. */
+interface Plan {
+  readonly seen: Omit<AmplitudeObservation, 'compassBearing' | 'compass'>;
+  readonly bearing: AmplitudeBearing;
+  /** The body at the head of a sentence. */
+  readonly body: string;
+  /** Where to look by compass; may be empty. */
+  readonly expected: string;
+  /** Takes a time over, and says these words. */
+  readonly take: (instant: Date, said: string) => void;
+}
+
+/** At a time far from rising or setting nobody should go out: when it is, and the way to take that over. */
+function farView(host: LubberElement, { seen, bearing, body, take }: Plan): TemplateResult | typeof nothing {
+  if (!isFarFromMoment(bearing)) return nothing;
+  const { side } = bearing;
+  const instant = nearestEvent({ ...seen, event: side }, seen.instant);
+  const said = instant ? host.t(`amplitude.next.found.${side}`, { body, instant: formatInstant(instant).replace('T', ' ').replace('Z', '') }) : '';
+  const locked = host.isLocked('date') || host.isLocked('time');
+  return html`${cautionsView(host, [warning('far-from-moment', { altitude: quantity(bearing.altitudeByTime, 'angle') })])}
+  ${instant
+    ? html`<p class="row">
+        <span>${said}</span>
+        ${locked ? nothing : html`<button part="button" type="button" @click=${() => take(instant, said)}>${host.t('amplitude.plan.take')}</button>`}
+      </p>`
+    : nothing}`;
+}
+
+/** Before a bearing is entered: where the body will be, and whether it will be there at this time. */
+export function planView(host: LubberElement, plan: Plan): TemplateResult {
+  const { bearing, body, expected } = plan;
+  return html`<p class="answer" part="answer">
+      <bdi dir="ltr">${formatBearing(bearing.trueBearing)}</bdi><small>${host.t('sight.mark.true')}</small>
+    </p>
+    <p class="soft">
+      ${host.t('amplitude.plan', {
+        body,
+        side: host.t(`amplitude.side.${bearing.side}`),
+        bearing: formatBearing(bearing.trueBearing),
+        amplitude: formatAmplitude(bearing.amplitude, bearing.side),
+      })}
+      ${expected}
+    </p>
+    ${farView(host, plan)}`;
+}
