@@ -15,6 +15,8 @@ export interface Headline {
   readonly doubt: Doubt;
   readonly variation: VariationSource;
   readonly deviation: number | null;
+  /** One standard deviation of the deviation found: that of the error and that of the variation. */
+  readonly deviationDoubt: number | null;
   readonly cardDeviation: number | null;
   readonly difference: number | null;
 }
@@ -43,6 +45,12 @@ function variationPart(host: LubberElement, variation: VariationSource): Templat
   return part(host.t('sight.split.variation'), formatError(variation.value), spokenError(variation.value, host.t), remark);
 }
 
+/** Officers say it of the gyro's own reading: with an easterly error it reads low. Common practice, no source. */
+function gyroReads(host: LubberElement, error: number): string {
+  const tenths = roundTo(error, 1);
+  return tenths === 0 ? '' : host.t(`sight.gyro.${tenths > 0 ? 'low' : 'high'}`);
+}
+
 /** How much of the sight the reader should know beside its figures. */
 export interface HeadlineNote {
   /** Ship's head by the compass, degrees: a deviation belongs to a heading. */
@@ -55,14 +63,17 @@ export interface HeadlineNote {
 export function headlineView(host: LubberElement, result: Headline, { heading, worthless = false }: HeadlineNote = {}): TemplateResult {
   const gyro = result.compass === 'gyro';
   const name = host.t(gyro ? 'sight.gyroError' : 'sight.error');
-  const doubt = formatAngle(result.doubt.total, 1);
-  const { deviation, cardDeviation, difference } = result;
+  const { deviation, deviationDoubt, cardDeviation, difference } = result;
+  const within = (sigma: number | null): string => (sigma === null || worthless ? '' : `± ${formatAngle(sigma, 1)}`);
+  const doubt = worthless ? host.t('sight.worthless') : within(result.doubt.total);
+  const reads = gyro ? gyroReads(host, result.error) : '';
+  const listed = (...words: readonly string[]): string => words.filter(Boolean).join(host.t('list.comma'));
   const errorPart = (label: string, value: number): TemplateResult => part(host.t(label), formatError(value), spokenError(value, host.t));
   return html`<p class="answer" part="answer">
-      <span class="spoken">${name} ${spokenError(result.error, host.t)}, ${worthless ? host.t('sight.worthless') : `± ${doubt}`}</span>
+      <span class="spoken">${listed(`${name} ${spokenError(result.error, host.t)}`, reads, doubt)}</span>
       <span aria-hidden="true">
         <span class="name">${name}</span> <bdi dir="ltr">${formatError(result.error)}</bdi><small
-          >${worthless ? host.t('sight.worthless') : `± ${doubt}, ${host.t('sight.practice', { error: ofPractice(result.error) })}`}</small
+          >${listed(doubt, reads, worthless ? '' : host.t('sight.practice', { error: ofPractice(result.error) }))}</small
         >
       </span>
     </p>
@@ -75,7 +86,7 @@ export function headlineView(host: LubberElement, result: Headline, { heading, w
             host.t('sight.split.deviation'),
             formatError(deviation),
             spokenError(deviation, host.t),
-            heading === undefined ? host.t('sight.split.noHeading') : host.t('sight.split.onHeading', { heading: formatBearing(heading) }),
+            listed(within(deviationDoubt), heading === undefined ? host.t('sight.split.noHeading') : host.t('sight.split.onHeading', { heading: formatBearing(heading) })),
           )}
       ${cardDeviation === null ? nothing : errorPart('sight.split.card', cardDeviation)}
       ${difference === null ? nothing : errorPart('sight.split.difference', difference)}

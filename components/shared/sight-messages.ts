@@ -25,6 +25,8 @@ export const sightMessages: Catalogue = {
   'sight.cardDeviation.none': 'no card',
   'sight.error': 'Error',
   'sight.gyroError': 'Gyro error',
+  'sight.gyro.low': 'gyro low',
+  'sight.gyro.high': 'gyro high',
   'sight.practice': 'say {error}',
   'sight.split.true': 'true bearing',
   'sight.split.variation': 'variation',

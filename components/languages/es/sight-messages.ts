@@ -23,6 +23,8 @@ export const sightMessages: Catalogue = {
   'sight.error': 'Corrección total',
   // unsure: Rv less Rgir is also taught as "corrección" or "Ct" of the gyro, so that its sign is plain
   'sight.gyroError': 'Error del girocompás',
+  'sight.gyro.low': 'el girocompás marca de menos',
+  'sight.gyro.high': 'el girocompás marca de más',
   'sight.practice': 'se toma {error}',
   'sight.split.true': 'demora verdadera',
   'sight.split.variation': 'declinación magnética',

@@ -23,6 +23,8 @@ export const sightMessages: Catalogue = {
   'sight.error': 'Variation (W)',
   // unsure: true less gyro is also called "correction" or "erreur" of the gyro
   'sight.gyroError': 'Variation du gyro',
+  'sight.gyro.low': 'le gyro indique trop peu',
+  'sight.gyro.high': 'le gyro indique trop',
   'sight.practice': 'soit {error}',
   'sight.split.true': 'relèvement vrai',
   'sight.split.variation': 'déclinaison magnétique',

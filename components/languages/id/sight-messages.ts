@@ -24,6 +24,8 @@ export const sightMessages: Catalogue = {
   'sight.error': 'Sembir',
   // unsure: "kesalahan gasing"; "salah pedoman gasing" and "gyro error" are also said
   'sight.gyroError': 'Kesalahan gasing',
+  'sight.gyro.low': 'gasing rendah',
+  'sight.gyro.high': 'gasing tinggi',
   'sight.practice': 'diambil {error}',
   'sight.split.true': 'baringan sejati',
   'sight.split.variation': 'variasi',

@@ -22,6 +22,8 @@ export const sightMessages: Catalogue = {
   'sight.cardDeviation.none': '无自差表',
   'sight.error': '罗经差',
   'sight.gyroError': '陀罗差',
+  'sight.gyro.low': '陀罗经读数偏低',
+  'sight.gyro.high': '陀罗经读数偏高',
   'sight.practice': '取{error}',
   'sight.split.true': '真方位',
   'sight.split.variation': '磁差',

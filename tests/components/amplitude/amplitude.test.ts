@@ -156,6 +156,36 @@ describe('what belongs to the answer', () => {
     expect(headline(element)).to.contain('on 040.0° C');
   });
 
+  // The variation of WMM2025 has its own standard deviation, sqrt(0.26² + (5417/H)²) degrees (technical report of the model):
+  // the deviation is known less well than the error.
+  it('says the doubt of the deviation beside it, which is that of the error and that of the variation', async () => {
+    const element = await answered();
+    const result = element.result;
+    if (result?.variation.source !== 'model' || result.deviationDoubt === null) throw new Error('no deviation');
+    expect(result.deviationDoubt ** 2).to.be.closeTo(result.doubt.total ** 2 + result.variation.sigma ** 2, 1e-9);
+    expect(result.variation.sigma).to.be.greaterThan(0.26);
+    const split = (root(element).querySelector('dl.split')?.textContent ?? '').replace(/\s+/g, ' ');
+    expect(split).to.contain(`± ${result.deviationDoubt.toFixed(1)}°, head not entered`);
+  });
+
+  // Common practice: gyro error east, gyro least (reads low); west, gyro best (reads high).
+  it('names a gyro error as officers do, written and spoken', async () => {
+    const element = await answered();
+    element.compass = 'gyro';
+    const { trueBearing } = element.result ?? { trueBearing: NaN };
+    for (const [off, word] of [[-1, 'gyro low'], [1, 'gyro high'], [0, '']] as const) {
+      element.bearing = trueBearing + off;
+      await element.updateComplete;
+      const [spoken = '', written = ''] = [...root(element).querySelectorAll('.answer > span')].map(({ textContent }) => textContent.replace(/\s+/g, ' '));
+      if (word === '') expect(spoken + written).not.to.match(/low|high/);
+      else expect(spoken).to.contain(word), expect(written).to.contain(word);
+    }
+    element.compass = 'magnetic';
+    element.bearing = trueBearing - 1;
+    await element.updateComplete;
+    expect(headline(element)).not.to.contain('gyro low');
+  });
+
   // A wrong clock used to stand under a confident figure with its doubt.
   it('claims no doubt for an error that a caution makes worthless', async () => {
     const element = await answered();
