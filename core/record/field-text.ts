@@ -22,11 +22,22 @@ export function writableText(text: string): string {
   return text.replace(/\r\n?|[\u2028\u2029\u0085]/g, '\n').replace(UNWRITABLE, '').trim();
 }
 
+/**
+ * A value brought to its decimals in such a way that it is still the same when it is shown to
+ * a tenth: 1.248 rounded to 1.25 would then be shown as 1.3, where the sight has said 1.2.
+ */
+function inDecimals(value: number, decimals: number): number {
+  const rounded = roundTo(value, decimals);
+  if (decimals < 2 || roundTo(rounded, 1) === roundTo(value, 1)) return rounded;
+  // Only what was rounded up to the middle between two tenths comes here.
+  return roundTo(rounded - Math.sign(value) * 10 ** -decimals, decimals);
+}
+
 function takeNumber(form: Extract<FieldForm, { is: 'number' }>, value: unknown): FieldOutcome {
   if (typeof value !== 'number' || !Number.isFinite(value)) return refuse('not-a-number');
   if (value < form.least || value > form.most) return refuse('out-of-range');
   // Most values are in their form already; that is quickly seen.
-  const rounded = Object.is(Number(value.toFixed(form.decimals)), value) ? value : roundTo(value, form.decimals);
+  const rounded = Object.is(Number(value.toFixed(form.decimals)), value) ? value : inDecimals(value, form.decimals);
   if (form.turn === 'bearing') return taken(wrap360(rounded));
   return taken(form.turn === 'half-turn' ? wrap180(rounded) : rounded);
 }

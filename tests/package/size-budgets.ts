@@ -17,7 +17,7 @@ const defined = (names: readonly string[]): string[] => names.map((name) => `${n
 
 export const budgets: readonly Budget[] = [
   { what: 'lit alone, to compare with', allowed: 7 },
-  { what: 'amplitude', modules: defined(['amplitude']), allowed: 48 },
+  { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 49 },
   { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 37 },
   { what: 'variation', modules: defined(['variation']), allowed: 36 },
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 58 },

@@ -31,6 +31,32 @@ for (const [what, change, expected] of refused) {
   test(`refused: ${what}`, () => assert.deepEqual(problems({ ...base, ...change }), expected));
 }
 
+// The book once kept a variation of 1.248° E as 1.25 and showed 1.3° E, where the sight had said 1.2° E.
+test('what is kept to a hundredth and shown to a tenth is rounded once', () => {
+  const kept = (value: number): number => {
+    const reading = readDraft({ ...base, variation: value, deviation: -value, doubt: value, trueBearing: value });
+    if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+    const { variation, deviation, doubt, trueBearing } = reading.fields;
+    assert.equal(deviation, -(variation ?? NaN));
+    assert.equal(doubt, variation);
+    assert.equal(trueBearing, variation);
+    return variation ?? NaN;
+  };
+  assert.equal(kept(1.248), 1.24);
+  assert.equal(kept(1.25), 1.25);
+  assert.equal(kept(1.252), 1.25);
+  assert.equal(kept(1.2461), 1.24);
+  assert.equal(kept(1.244), 1.24);
+  fc.assert(
+    fc.property(fc.double({ min: 0.01, max: 179.9, noNaN: true }), (value) => {
+      const book = kept(value);
+      // Tenths by the decimal text of the number, half away from zero: toFixed is exact on the binary value, and no random double lies on a half.
+      assert.equal(Math.round(book * 10 + 1e-9), Math.round(value * 10));
+      assert.ok(Math.abs(book - value) < 0.01);
+    }),
+  );
+});
+
 test('anything at all is read or refused, never thrown, and reading twice changes nothing', () => {
   fc.assert(
     fc.property(fc.oneof(fc.anything(), fc.record({ ...Object.fromEntries(Object.keys(base).map((key) => [key, fc.anything()])), remarks: fc.string({ unit: 'binary' }) })), (draft) => {
