@@ -178,7 +178,8 @@ describe('what belongs to the answer', () => {
       await element.updateComplete;
       const [spoken = '', written = ''] = [...root(element).querySelectorAll('.answer > span')].map(({ textContent }) => textContent.replace(/\s+/g, ' '));
       if (word === '') expect(spoken + written).not.to.match(/low|high/);
-      else expect(spoken).to.contain(word), expect(written).to.contain(word);
+      expect(spoken).to.contain(word);
+      expect(written).to.contain(word);
     }
     element.compass = 'magnetic';
     element.bearing = trueBearing - 1;
