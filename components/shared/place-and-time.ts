@@ -36,6 +36,11 @@ export function splitInstant(host: LubberElement & HasInstant, changed: Readonly
   }
 }
 
+const typedPlace = (host: object): string => {
+  const { latitude, longitude } = host as Record<string, unknown>;
+  return JSON.stringify([latitude, longitude]);
+};
+
 /** Latitude and longitude, and the button that asks the device. */
 export function placeView(
   host: LubberElement,
@@ -45,7 +50,10 @@ export function placeView(
   const locked = host.isLocked('latitude') || host.isLocked('longitude');
   const onHere = async (): Promise<void> => {
     host.say(host.t('here.waiting'));
+    const before = typedPlace(host);
     const answer = await askPosition();
+    // The device may take many seconds, and what was typed meanwhile is the user's.
+    if (answer.outcome === 'taken' && typedPlace(host) !== before) return host.say(host.t('here.late'));
     host.say(host.t(`here.${answer.outcome}`, answer.outcome === 'taken' ? { metres: Math.ceil(answer.accuracy) } : {}));
     if (answer.outcome !== 'taken') return;
     host.change('latitude', latitudeField.write(answer.latitude));
