@@ -5,6 +5,7 @@ import { cautionsView, standingCautions } from '../shared/caution-view.js';
 import { doubtView } from '../shared/doubt-view.js';
 import { RIBBON_WIDTH, horizonRibbon } from '../shared/horizon-ribbon.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { recordButton } from '../shared/record-button.js';
 import { stepsView, workingView } from '../shared/working-view.js';
 import { cautionsOf, handText, pictureText, rateText } from './amplitude-answer.js';
 
@@ -34,7 +35,7 @@ export function explanationView(
     ${cautionsView(host, cautionsOf(result, 'explanation'))}
     <div class="after">
       ${workingView(host, result.steps, hand)} ${doubtView(host, result.doubt)}
-      <p class="row after no-print"><button part="button" type="button" @click=${onRecord}>${host.t('record')}</button></p>
+      ${recordButton(host, onRecord)}
     </div>
     ${standingCautions(host)}`;
 }

@@ -9,6 +9,7 @@ import { cautionsView, inOwnWords, standingCautions } from '../shared/caution-vi
 import { doubtView } from '../shared/doubt-view.js';
 import { RIBBON_WIDTH, horizonRibbon } from '../shared/horizon-ribbon.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { recordButton } from '../shared/record-button.js';
 import { spokenError } from '../shared/spoken.js';
 import { stepsView, workingView } from '../shared/working-view.js';
 import { seriesPicture } from './series-picture.js';
@@ -33,10 +34,6 @@ function rateText(host: LubberElement, { altitude, azimuthRate }: AzimuthSight):
     tilt: formatAngle(usualDoubts.tilt, 1),
     effect: formatAngle(Math.min(90, Math.abs(usualDoubts.tilt * tanDegrees(altitude))), 2),
   });
-}
-
-function recordButton(host: LubberElement, onRecord: () => void): TemplateResult {
-  return html`<p class="row after no-print"><button part="button" type="button" @click=${onRecord}>${host.t('record')}</button></p>`;
 }
 
 /** What stands below the answer of one bearing. */

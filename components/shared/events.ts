@@ -29,11 +29,22 @@ export interface RecordRequestDetail {
   readonly entry: Readonly<Record<string, unknown>>;
 }
 
-export class LubberRecordRequestEvent extends LubberEvent<RecordRequestDetail> {
+export class LubberRecordRequestEvent extends Event {
   static readonly type = 'lubber-record-request';
 
+  readonly #detail: RecordRequestDetail;
+
+  /** Whether anybody has taken the entry, which nobody can without reading it. */
+  taken = false;
+
   constructor(detail: RecordRequestDetail) {
-    super(LubberRecordRequestEvent.type, detail);
+    super(LubberRecordRequestEvent.type, { bubbles: true, composed: true });
+    this.#detail = detail;
+  }
+
+  get detail(): RecordRequestDetail {
+    this.taken = true;
+    return this.#detail;
   }
 }
 

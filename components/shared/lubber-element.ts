@@ -110,6 +110,9 @@ export abstract class LubberElement extends FormElement {
   /** What was last done for the user, for the polite live region. */
   @state() protected announcement = '';
 
+  /** What became of the result offered to a record book, until something is changed. */
+  @state() offered = '';
+
   /** English of the widget itself; shared words come with every widget. */
   protected abstract readonly messages: Catalogue;
 
@@ -236,9 +239,11 @@ export abstract class LubberElement extends FormElement {
     // An attribute taken away leaves null, and so may a framework.
     this.locked ??= '';
     if (this.answer !== 'hidden') this.answer = 'shown';
+    const fields = Object.keys(this.fields);
+    if (this.#changedByUser || fields.some((name) => (changed as ReadonlyMap<PropertyKey, unknown>).has(name))) this.offered = '';
     // What the host set is no half-typed text: what is wrong with it is said at once.
     if (this.#changedByUser) return;
-    for (const name of Object.keys(this.fields)) {
+    for (const name of fields) {
       if ((changed as ReadonlyMap<PropertyKey, unknown>).has(name) && this.#own(name) !== undefined) this.settled = new Set(this.settled).add(name);
     }
   }
@@ -279,8 +284,10 @@ export abstract class LubberElement extends FormElement {
   }
 
   protected offerRecord(entry: RecordRequestDetail['entry']): void {
-    this.dispatchEvent(new LubberRecordRequestEvent({ widget: this.localName, entry }));
-    this.announcement = this.t('record.sent');
+    const event = new LubberRecordRequestEvent({ widget: this.localName, entry });
+    this.dispatchEvent(event);
+    this.offered = this.t(event.taken ? 'record.sent' : 'record.none');
+    this.announcement = this.offered;
   }
 
   /** The frame around a widget: theme, density, language, and the polite live region. */

@@ -41,6 +41,7 @@ export const sharedMessages: Catalogue = {
   'here': 'Here',
   'here.waiting': 'Asking this device for its position …',
   'here.taken': 'Position of this device, within about {metres} m.',
+  'here.late': 'The position was changed meanwhile: that of this device was not taken over.',
   'here.denied': 'This device did not give its position: it was refused.',
   'here.failed': 'This device did not give its position.',
   'here.insecure': 'A browser gives positions only to pages of https or of this machine.',
@@ -57,6 +58,7 @@ export const sharedMessages: Catalogue = {
   'doubt.sigma': 'Each is one standard deviation; two results in three lie within it.',
   'record': 'Enter in the record',
   'record.sent': 'Offered to the record book.',
+  'record.none': 'There is no record book here: nothing was kept.',
   'cautions': 'Cautions',
   'caution.aid':
     'An aid to the navigator. The rules of the flag State, the makers’ manuals and a licensed compass adjuster prevail.',

@@ -7,6 +7,7 @@ import type { MarkError, TransitSight } from '../../core/sight/transit-result.js
 import { cautionsView, inOwnWords, standingCautions } from '../shared/caution-view.js';
 import { doubtView } from '../shared/doubt-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { recordButton } from '../shared/record-button.js';
 import { workingView } from '../shared/working-view.js';
 import { transitPicture } from './transit-picture.js';
 
@@ -76,7 +77,7 @@ export function explanationView(host: LubberElement, result: TransitSight, numbe
     ${several ? tableView(host, result, numbers, odd) : first ? factsView(host, first) : nothing} ${cautionsView(host, inOwnWords(cautions, 'transit', ofMarks))}
     <div class="after">
       ${workingView(host, result.steps)} ${doubtView(host, result.doubt)}
-      <p class="row after no-print"><button part="button" type="button" @click=${onRecord}>${host.t('record')}</button></p>
+      ${recordButton(host, onRecord)}
     </div>
     ${standingCautions(host)}`;
 }

@@ -31,8 +31,9 @@ it('a sight inside a ship enters its result in the ship’s own book', async () 
   expect([entry?.method, entry?.target, entry?.bearing, entry?.headingStandard, entry?.cardDeviation, entry?.observer]).to.deep.equal(
     ['amplitude', 'Sun', 113.5, 40, -1.5, 'E. M.'],
   );
-  expect(entry?.trueBearing).to.be.closeTo(sight.result?.trueBearing ?? NaN, 0.005);
-  expect(entry?.difference).to.be.closeTo(sight.result?.difference ?? NaN, 0.005);
+  expect(entry?.trueBearing).to.be.closeTo(sight.result?.trueBearing ?? NaN, 0.01);
+  expect(entry?.difference).to.be.closeTo(sight.result?.difference ?? NaN, 0.01);
+  expect(sight.shadowRoot?.textContent).to.contain('Offered to the record book.');
   expect(record.entries).to.have.length(1);
 });
 
