@@ -1,0 +1,25 @@
+import type { Catalogue } from '../../shared/catalogue.js';
+
+export const adviceMessages: Catalogue = {
+  'swing.advice': 'Rat an einen anerkannten Kompassregulierer',
+  'swing.advice.standing': 'Nur ein Rat: Handbuch des Herstellers und anerkannter Kompassregulierer gehen vor. In dieser Reihenfolge; nach jedem Schritt prüfen und zuletzt die Ablenkung neu bestimmen.',
+  'swing.advice.none': 'Kein Koeffizient ist mit 0,5° oder mehr groß genug, um ein Kompensiermittel zu verstellen; oder die Kurse bestimmen sie noch nicht.',
+  'swing.advice.source': 'Quelle: {source}.',
+  'swing.advice.work': 'Auf {first} alles Sichtbare, {seen}, wegnehmen; dann auf {second}, wo {left} erscheinen sollte, die Hälfte davon, {half}.',
+  'swing.advice.clockwise': 'um {angle} im Uhrzeigersinn',
+  'swing.advice.anticlockwise': 'um {angle} gegen den Uhrzeigersinn',
+  'swing.advice.magnet.red-forward': 'B {B}: Längsschiffsmagnete unter der Rose, rote Enden nach vorn.',
+  'swing.advice.magnet.red-aft': 'B {B}: Längsschiffsmagnete unter der Rose, rote Enden nach achtern.',
+  'swing.advice.magnet.red-starboard': 'C {C}: Querschiffsmagnete unter der Rose, rote Enden nach Steuerbord.',
+  'swing.advice.magnet.red-port': 'C {C}: Querschiffsmagnete unter der Rose, rote Enden nach Backbord.',
+  'swing.advice.spheres.place': 'Die D-Kugeln anbringen, bevor der Krängungsmagnet eingestellt wird.',
+  'swing.advice.spheres.athwartships': 'D {D}: D-Kugeln querschiffs; näher oder größer nimmt mehr weg.',
+  'swing.advice.spheres.fore-and-aft': 'D {D}: D-Kugeln längsschiffs; näher oder größer nimmt mehr weg.',
+  'swing.advice.spheres.slew': 'E {E}: das Kugelpaar aus der Querlage {slew} drehen, von oben gesehen.',
+  'swing.advice.spheres.slew-fore-and-aft': 'E {E}: das Kugelpaar aus der Längslage {slew} drehen, von oben gesehen.',
+  'swing.advice.flinders.forward': 'Flindersstange vor dem Kompass.',
+  'swing.advice.flinders.aft': 'Flindersstange hinter dem Kompass.',
+  'swing.advice.heeling.red-up': 'Krängungsmagnet, rotes Ende oben.',
+  'swing.advice.heeling.red-down': 'Krängungsmagnet, rotes Ende unten.',
+  'swing.advice.alignment.check': 'A {A} ist mit keinem Magneten zu beheben: Steuerstrich, Peilaufsatz, verwendete Missweisung und Kreisel prüfen.',
+};

@@ -1,0 +1,26 @@
+import type { Catalogue } from '../../shared/catalogue.js';
+
+export const deviationCardMessages: Catalogue = {
+  'card.problem': 'Die übergebene Tafel ist nicht lesbar: {where} {reason}.',
+  'card.problem.not-an-object': 'ist keine Tafel',
+  'card.problem.not-json': 'ist kein JSON',
+  'card.problem.unknown-kind': 'ist weder Tabelle noch genähert noch exakt',
+  'card.problem.no-rows': 'hat keine Zeilen',
+  'card.problem.too-many-rows': 'hat zu viele Zeilen',
+  'card.problem.not-a-number': 'ist keine Zahl',
+  'card.problem.out-of-range': 'liegt außerhalb des Bereichs',
+  'card.problem.headings-disagree': 'gibt einem Kurs zwei Ablenkungen',
+  'limit': 'Grenze',
+  'limit.flag-five': '5° auf jedem Kurs (Flaggenstaaten)',
+  'limit.after-adjustment': '3° nach Kompensierung (ISO 25862)',
+  'limit.in-service': '5° im Betrieb (ISO 25862)',
+  'limit.panama-canal': 'unter 7° (Panamakanal)',
+  'limit.source': 'Quelle: {source}. Die Vorschrift des Flaggenstaats geht vor.',
+  'caution.beyond-limit': 'Die Ablenkung von {deviation} auf {heading} liegt über der Grenze von {limit}.',
+  'caution.slope-too-steep': 'Die Kurve ist für eine Antwort zu steil: von mwK {from} bis {to} passt mehr als ein Magnetkompasskurs.',
+  'caution.lost-headings': 'Auf {count} Grad der Rose gibt diese Tafel keine Ablenkung oder zwei.',
+  'caution.wide-gap': 'Zwischen {from} und {to} ist nichts bekannt: Die Kurve ist dort geschätzt.',
+  'caution.half-of-compass': 'Die halbe Rose oder mehr ist ohne Ablesung, von {from} bis {to}: Was die Kurve dort sagt, ist geschätzt.',
+  'caution.constant-card': 'Die Tafel sagt auf jedem Kurs dasselbe, {mean}: Steuerstrich, Peilaufsatz und Missweisung prüfen.',
+  'caution.sum-not-zero': 'Das Mittel aller Kurse ist {mean}, ein konstanter Fehler: Steuerstrich, Peilaufsatz und Missweisung prüfen.',
+};
