@@ -1,0 +1,66 @@
+import type { Catalogue } from '../../shared/catalogue.js';
+import { adviceMessages } from './advice-messages.js';
+import { amplitudeMessages } from './amplitude-messages.js';
+import { azimuthMessages } from './azimuth-messages.js';
+import { azimuthStepMessages } from './azimuth-step-messages.js';
+import { cardMessages } from './card-messages.js';
+import { conversionMessages } from './conversion-messages.js';
+import { curveMessages } from './curve-messages.js';
+import { deviationCardMessages } from './deviation-card-messages.js';
+import { deviationChartMessages } from './deviation-chart-messages.js';
+import { deviationFitMessages } from './deviation-fit-messages.js';
+import { deviationTableMessages } from './deviation-table-messages.js';
+import { drillMessages } from './drill-messages.js';
+import { drillStepMessages } from './drill-step-messages.js';
+import { earthFieldMessages } from './earth-field-messages.js';
+import { fieldMapMessages } from './field-map-messages.js';
+import { givenMessages } from './given-messages.js';
+import { ironMessages } from './iron-messages.js';
+import { lmsMessages } from './lms-messages.js';
+import { mistakeMessages } from './mistake-messages.js';
+import { needleMessages } from './needle-messages.js';
+import { panelMessages } from './panel-messages.js';
+import { recordMessages } from './record-messages.js';
+import { sharedMessages } from './shared-messages.js';
+import { shipMessages } from './ship-messages.js';
+import { sightMessages } from './sight-messages.js';
+import { swingMessages } from './swing-messages.js';
+import { tableMessages } from './table-messages.js';
+import { hintMessages, taskMessages } from './task-messages.js';
+import { transitMessages } from './transit-messages.js';
+import { variationMessages } from './variation-messages.js';
+
+/** German: all that the widgets say, by the keys of the English catalogues. */
+export const german: Catalogue = {
+  ...adviceMessages,
+  ...amplitudeMessages,
+  ...azimuthMessages,
+  ...azimuthStepMessages,
+  ...cardMessages,
+  ...conversionMessages,
+  ...curveMessages,
+  ...deviationCardMessages,
+  ...deviationChartMessages,
+  ...deviationFitMessages,
+  ...deviationTableMessages,
+  ...drillMessages,
+  ...drillStepMessages,
+  ...earthFieldMessages,
+  ...fieldMapMessages,
+  ...givenMessages,
+  ...ironMessages,
+  ...lmsMessages,
+  ...mistakeMessages,
+  ...needleMessages,
+  ...panelMessages,
+  ...recordMessages,
+  ...sharedMessages,
+  ...shipMessages,
+  ...sightMessages,
+  ...swingMessages,
+  ...tableMessages,
+  ...taskMessages,
+  ...hintMessages,
+  ...transitMessages,
+  ...variationMessages,
+};
