@@ -4,6 +4,7 @@ export const cardMessages: Catalogue = {
   'card.title': 'Ablenkungstafel',
   'card.entry': 'Ablenkungen der Tafel',
   'card.vessel': 'Schiff',
+  'card.steering': 'Steuerkompass',
   'card.compassName': 'Kompass',
   'card.serial': 'Seriennummer',
   'card.place': 'Bestimmt in',

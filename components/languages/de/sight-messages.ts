@@ -23,6 +23,8 @@ export const sightMessages: Catalogue = {
   'sight.error': 'Fehlweisung',
   // unsure: "Kreiselfehlweisung" for true less gyro; textbooks also split it into Kreisel-A and Fahrtfehler
   'sight.gyroError': 'Kreiselfehlweisung',
+  'sight.gyro.low': 'Kreisel zeigt zu wenig',
+  'sight.gyro.high': 'Kreisel zeigt zu viel',
   'sight.practice': 'rund {error}',
   'sight.split.true': 'rechtweisende Peilung',
   'sight.split.variation': 'Missweisung',

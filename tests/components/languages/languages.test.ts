@@ -1,6 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/amplitude/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
+import '../../../components/languages/de/define.js';
 import '../../../components/languages/es/define.js';
 import '../../../components/languages/fr/define.js';
 import '../../../components/languages/id/define.js';
@@ -20,8 +21,9 @@ async function answered(language: string): Promise<LubberAmplitude> {
 describe('a widget in the language of its page', () => {
   afterEach(() => (document.documentElement.lang = 'en'));
 
-  // Terms of the trade: Rv = Ra + Ct in Spanish, Cv = Cc + W in French, Hs = Hp + sembir in Indonesian (common practice, no source).
+  // Terms of the trade: Rv = Ra + Ct in Spanish, Cv = Cc + W in French, Hs = Hp + sembir in Indonesian, rwK = MgK + Fw in German (common practice, no source).
   for (const [language, error, deviation, sun] of [
+    ['de', 'Fehlweisung', 'gefundene Ablenkung', 'Sonne'],
     ['es', 'Corrección total', 'desvío hallado', 'Sol'],
     ['es-CL', 'Corrección total', 'desvío hallado', 'Sol'],
     ['fr', 'Variation (W)', 'déviation trouvée', 'Soleil'],
