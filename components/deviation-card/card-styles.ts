@@ -24,7 +24,7 @@ export const cardStyles = css`
   .figures tbody th { color: var(--ink); font-size: inherit; }
   .figures .point > * { font-weight: 600; }
   .narrow .correctors { table-layout: auto; font-size: var(--small); }
-  .narrow .correctors td { overflow-wrap: anywhere; }
+  .narrow .correctors td, .narrow .correctors th[scope='row'] { overflow-wrap: anywhere; }
   .narrow .correctors td, .narrow .correctors th { padding-inline-end: var(--space-1); font-size: inherit; }
   .paper-only { display: none; }
   .pocket .figures { font-size: var(--small); }
@@ -36,6 +36,7 @@ export const cardStyles = css`
   .paper .coefficients { font-size: var(--medium); white-space: pre-wrap; }
   .correctors { inline-size: 100%; margin-block: var(--space-2); table-layout: fixed; }
   .correctors th:first-child { inline-size: 34%; }
+  .narrow .correctors th:first-child { inline-size: auto; }
   .correctors th[scope='row'] { color: var(--ink); font-size: inherit; }
   .correctors th, .correctors td { overflow-wrap: break-word; block-size: 1.7em; }
   .remarks { margin: var(--space-2) 0; }

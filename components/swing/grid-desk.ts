@@ -18,6 +18,8 @@ export interface DeskHost {
   readonly widget: LubberElement;
   /** The columns that are shown. */
   columns(): readonly TypedColumn[];
+  /** Whether deviations are entered as such. */
+  deviations(): boolean;
   shown(): ShownRound;
   /** Shows another round, where something of it has been taken back. */
   show(shown: ShownRound): void;
@@ -111,7 +113,7 @@ export class GridDesk {
   paste(row: number, column: TypedColumn, text: string): boolean {
     if (!isTable(text)) return false;
     this.typing = null;
-    this.take({ rows: pasteInto(this.rows, text, { row, column, columns: this.#host.columns() }) }, null);
+    this.take({ rows: pasteInto(this.rows, text, { row, column, columns: this.#host.columns(), deviations: this.#host.deviations() }) }, null);
     this.#host.widget.say(this.#host.widget.t('swing.pasted', { count: pastedCells(text).length }));
     return true;
   }

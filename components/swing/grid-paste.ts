@@ -1,4 +1,5 @@
 import { lineCells, unquoted } from '../shared/table-cells.js';
+import { withoutMagnetic } from './derived-column.js';
 import { hasReadings, withRow } from './grid-row.js';
 import type { GridRow, TypedColumn } from './grid-row.js';
 
@@ -30,6 +31,8 @@ interface PastePlace {
   readonly column: TypedColumn;
   /** Columns of the grid that are shown. */
   readonly columns: readonly TypedColumn[];
+  /** What is read is a deviation: a magnetic heading beside it says nothing more. */
+  readonly deviations?: boolean;
 }
 
 /** The column a table begins in: one too wide to stand where the cursor is moves to the left. */
@@ -43,7 +46,8 @@ function startOf({ column, columns }: PastePlace, width: number): number {
  * with headings of its own takes the place of rows in which nothing has been read yet.
  */
 export function pasteInto(rows: readonly GridRow[], text: string, place: PastePlace): readonly GridRow[] {
-  const lines = pastedCells(text);
+  const cells = pastedCells(text);
+  const lines = place.deviations && place.columns.length === 2 ? withoutMagnetic(cells) : cells;
   const width = Math.max(...lines.map(({ length }) => length));
   const start = startOf(place, width);
   let result = rows;

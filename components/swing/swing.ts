@@ -73,6 +73,7 @@ export class LubberSwing extends SwingProperties {
     {
       widget: this,
       columns: () => this.#columns,
+      deviations: () => (this.method ?? 'deviation') === 'deviation',
       shown: () => ({ stages: this.#two ? 'two' : 'one', stage: this.#stage }),
       show: (shown) => Object.assign(this, shown),
       changed: () => this.change('edits', this.edits + 1),

@@ -99,6 +99,32 @@ describe('bad input of a swing', () => {
     });
   }
 
+  for (const [order, write] of [
+    ['before', (heading: string, magnetic: string, deviation: string) => [heading, magnetic, deviation]],
+    ['behind', (heading: string, magnetic: string, deviation: string) => [heading, deviation, magnetic]],
+  ] as const) {
+    it(`magnetic headings ${order} the deviations, as a card has them, are not taken for readings`, async () => {
+      const element = await make();
+      const lines = swung(evenly(16)).map(([heading, deviation]) => write(String(heading), ((heading + deviation + 360) % 360).toFixed(0).padStart(3, '0'), deviation.toFixed(2)));
+      await paste(element, 'heading-0', [write('Compass', 'Magnetic', 'Deviation'), ...lines].map((cells) => cells.join('\t')).join('\n'));
+      expect(column(element, 'reading')[0]).to.equal('Deviation');
+      expect(element.result?.rows.length).to.equal(16);
+      expectGiven(element);
+    });
+  }
+
+  it('a third column that is no magnetic heading stays', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', '000\t1.8E\t181\n045\t1.2W\t226');
+    expect(column(element, 'reading').slice(0, 2)).to.deep.equal(['1.8E 181', '1.2W 226']);
+  });
+
+  it('beside gyro headings a deviation is not taken in their place', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing method="gyro" gyro-error="0" variation="0"></lubber-swing>`);
+    await paste(element, 'heading-0', '000\t002\t2E\n045\t044\t1W');
+    expect(column(element, 'reading').slice(0, 2)).to.deep.equal(['002 2E', '044 1W']);
+  });
+
   it('one half of the compass: says that A and B are not to be had, keeps what is, and makes no card', async () => {
     const element = await make();
     await paste(element, 'heading-0', table(swung(evenly(16).slice(0, 9), (deviation, place) => deviation + (shaken[place] ?? 0) / 4)));
