@@ -53,9 +53,11 @@ function compassView(host: LubberElement, shown: ShownResult, compass: SwungComp
   const cautions = (holds ? held : result)?.cautions ?? [];
   const behind = behindOf(host, before, compass === 'standard' ? state.given.card : null);
   const name = host.t(state.two ? `swing.stage.${state.stage}` : 'swing.curve');
-  return html`${state.steering ? html`<h3 class="compass">${host.t(`swing.compass.${compass}`)}</h3>` : nothing}
+  return html`<div class="of-compass">
+    ${state.steering ? html`<h3 class="compass">${host.t(`swing.compass.${compass}`)}</h3>` : nothing}
     ${curveView(host, result, { name, behind, limit: state.limit.largest })} ${cautionsView(host, [...cautions, ...(result.check?.cautions ?? [])])}
-    ${nextSteps(host, result, compass, holds, () => useCard(compass))} ${before ? changeView(host, before, result) : nothing} ${coefficientsView(host, result)}`;
+    ${nextSteps(host, result, compass, holds, () => useCard(compass))} ${before ? changeView(host, before, result) : nothing} ${coefficientsView(host, result)}
+  </div>`;
 }
 
 /** What the readings came to: curve, cautions, coefficients, what they are judged by, advice. */
@@ -64,6 +66,7 @@ export function resultView(host: LubberElement, shown: ShownResult): TemplateRes
   const open = host.answer === 'shown' && result?.rows.some(({ ok }) => ok) ? result : null;
   const steering = state.steering ? (open?.steering ?? null) : null;
   const titleOf = (compass: SwungCompass): string => (state.steering ? host.t(`swing.compass.${compass}`) : '');
-  return html`${open ? compassView(host, shown, 'standard', open) : nothing} ${steering ? compassView(host, shown, 'steering', steering) : nothing} ${judgeView(host, state)}
+  return html`<div class="of-compasses">${open ? compassView(host, shown, 'standard', open) : nothing} ${steering ? compassView(host, shown, 'steering', steering) : nothing}</div>
+  ${judgeView(host, state)}
   ${open ? adviceView(host, open.advice, titleOf('standard')) : nothing} ${steering ? adviceView(host, steering.advice, titleOf('steering')) : nothing} ${standingCautions(host)}`;
 }

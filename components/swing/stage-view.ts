@@ -14,13 +14,14 @@ import type { SwingState } from './swing-state.js';
 /** Which round of the swing is shown; nothing in a swing of one round. */
 export function stageChoice(host: LubberElement, { two, stage }: SwingState): TemplateResult | typeof nothing {
   if (!two) return nothing;
-  return choiceView(host, 'stage', host.t('swing.stage'), stage, stageNames.map((value) => ({ value, label: host.t(`swing.stage.${value}`) })));
+  const choices = stageNames.map((value) => ({ value, label: host.t(`swing.stage.${value}`) }));
+  return html`<div class="stage no-print">${choiceView(host, 'stage', host.t('swing.stage'), stage, choices)}</div>`;
 }
 
 /** What correctors are called where there are several lists of them. */
 function titleOf(host: LubberElement, { two, stage, steering }: SwingState, compass: SwungCompass): string {
-  const parts = [host.t('card.correctors'), ...(steering ? [host.t(`swing.compass.${compass}`)] : []), ...(two ? [host.t(`swing.stage.${stage}`)] : [])];
-  return parts.join(host.t('list.comma'));
+  const parts = [...(steering ? [host.t(`swing.compass.${compass}`)] : []), ...(two ? [host.t(`swing.stage.${stage}`)] : [])];
+  return [host.t('card.correctors'), ...(parts.length > 0 ? [parts.join(host.t('list.comma'))] : [])].join(': ');
 }
 
 function compassCorrectors(host: LubberElement, state: SwingState, desk: GridDesk, compass: SwungCompass): TemplateResult {
@@ -37,5 +38,5 @@ function compassCorrectors(host: LubberElement, state: SwingState, desk: GridDes
 /** How the correctors stood while the readings were taken, for each compass that was read. */
 export function correctorsView(host: LubberElement, state: SwingState, desk: GridDesk): TemplateResult {
   const compasses = swungCompasses.filter((compass) => compass === 'standard' || state.steering);
-  return html`${compasses.map((compass) => compassCorrectors(host, state, desk, compass))}`;
+  return html`<div class="binnacles">${compasses.map((compass) => html`<div>${compassCorrectors(host, state, desk, compass)}</div>`)}</div>`;
 }

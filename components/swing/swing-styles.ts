@@ -54,7 +54,15 @@ export const swingStyles = css`
   table.grid tr.compasses th { color: var(--ink); border-block-end: 1px solid var(--line); }
   table.grid tr.compasses th + th, table.grid td.steering, table.grid th.steering { border-inline-start: 1px solid var(--line); padding-inline-start: var(--space-2); }
   table.grid tr.steering-struck td.steering input, table.grid tr.steering-struck td.steering ~ td.figure { text-decoration: line-through; color: var(--soft); }
-  h3.compass { border-block-start: 1px solid var(--line); padding-block-start: var(--space-3); margin-block-start: var(--space-4); font-size: var(--figure); }
+  h3.compass { border-block-start: 1px solid var(--line); padding-block-start: var(--space-3); margin-block-start: var(--space-4); font-size: var(--large); }
+  .wide .of-compasses, .binnacles { display: flex; flex-wrap: wrap; gap: 0 var(--space-9); align-items: flex-start; }
+  .wide .of-compass { flex: 1 1 26rem; min-inline-size: 0; }
+  .binnacles > * { flex: 1 1 20rem; min-inline-size: 0; max-inline-size: 36rem; }
+  .narrow .of-compass, .narrow .binnacles > * { flex-basis: 100%; }
+  .binnacles { margin-block-start: var(--space-3); }
+  .settings > p#line, .settings > p#line-problem { margin-block-end: var(--gap); }
+  .stage { max-inline-size: 22rem; margin-block-start: var(--space-3); }
+  .narrow table.grid tr.reason .problem { max-inline-size: 16rem; }
   table.change { margin-block-end: var(--space-3); }
   table.correctors { inline-size: 100%; margin-block: var(--space-2); }
   .tools { margin-block: var(--space-2); }
@@ -79,6 +87,11 @@ export const swingStyles = css`
     table.grid select { border: 0; appearance: none; }
     .use { min-height: 0; }
     .paper-only { display: block; break-inside: avoid; }
+    .wide .of-compasses, .binnacles { display: block; }
+    .binnacles > * { max-inline-size: none; }
+    h3 { break-after: avoid; }
+    table.coefficients, table.change, .other-round { break-inside: avoid; }
+    table.correctors { font-size: 9pt; }
     .mixed, .use input:not(:checked) { display: none; }
   }
 `;

@@ -64,8 +64,9 @@ export const subjects: Readonly<Record<string, Subject>> = {
   'lubber-swing': {
     answered: `headings="16" rows="${swung}" ${place} date="2026-11-26" card='${coefficients}'`,
     refused: `method="known-object" object-bearing="400" variation="17 somewhere" latitude="95N" rows="400&#9;78.5&#10;090&#9;east"`,
-    warned: `headings="8" rows="000&#9;9.1E&#10;045&#9;12.6E&#10;090&#9;14.0E&#10;135&#9;2.2W" ${place} date="2026-11-26"`,
-    locked: 'rows method headingBy headings variation latitude longitude date objectBearing objectBy constant model limit',
+    // An adjuster's: as found and as left, both compasses, the correctors; one head of the steering compass out of range.
+    warned: `headings="8" stage="left" compasses="two" found-rows="000&#9;2E&#9;358&#10;045&#9;3E&#9;040&#10;090&#9;1W&#9;088&#10;180&#9;2W&#9;179&#10;270&#9;1E&#9;271" rows="000&#9;9.1E&#9;002&#10;045&#9;12.6E&#9;047&#10;090&#9;14.0E&#9;400&#10;135&#9;2.2W&#9;133" correctors='{"foreAndAft":{"what":"2 of 20 cm","end":"red-aft","distance":"31 cm"}}' ${place} date="2026-11-26"`,
+    locked: 'rows method headingBy headings variation latitude longitude date objectBearing objectBy constant model limit correctors stage',
   },
   'lubber-deviation-curve': {
     answered: `card='${coefficients}' before-card='{"kind":"approximate","coefficients":{"A":0.4,"B":6.1,"C":-4.2,"D":3.5,"E":0.3}}' points='[{"heading":0,"deviation":-0.9},{"heading":90,"deviation":2.9},{"heading":180,"deviation":2.4},{"heading":270,"deviation":-2.0}]' heading="090"`,
