@@ -3,6 +3,7 @@ import type { TemplateResult } from 'lit';
 import type { AmplitudeSight } from '../../core/sight/amplitude-result.js';
 import { cautionsView, standingCautions } from '../shared/caution-view.js';
 import { doubtView } from '../shared/doubt-view.js';
+import type { Field, StatesOf } from '../shared/field.js';
 import { RIBBON_WIDTH, horizonRibbon } from '../shared/horizon-ribbon.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { recordButton } from '../shared/record-button.js';
@@ -15,6 +16,7 @@ export function explanationView(
   result: AmplitudeSight,
   compassBearing: number,
   body: string,
+  states: StatesOf<Readonly<Record<string, Field<unknown>>>>,
   onRecord: () => void,
 ): TemplateResult {
   const hand =
@@ -34,7 +36,7 @@ export function explanationView(
     <p class="small soft">${rateText(host, result)}</p>
     ${cautionsView(host, cautionsOf(result, 'explanation'))}
     <div class="after">
-      ${workingView(host, result.steps, hand)} ${doubtView(host, result.doubt)}
+      ${workingView(host, result.steps, hand)} ${doubtView(host, result.doubt, states)}
       ${recordButton(host, onRecord)}
     </div>
     ${standingCautions(host)}`;

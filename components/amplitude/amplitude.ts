@@ -14,6 +14,7 @@ import { bodySelect } from '../shared/body-select.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
 import { choiceView } from '../shared/choice-view.js';
 import { compassChoice, compassWords, headAndSplitView } from '../shared/compass-view.js';
+import { doubtFields, supposedIn } from '../shared/doubt-fields.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldInput, StatesOf } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
@@ -43,6 +44,10 @@ const fields = {
   heading: bearingField('C'),
   variation: errorField,
   cardDeviation: errorField,
+  doubtReading: doubtFields.doubtReading,
+  doubtHorizonAltitude: doubtFields.doubtHorizonAltitude,
+  doubtPosition: doubtFields.doubtPosition,
+  doubtTime: doubtFields.doubtTime,
 };
 
 /**
@@ -111,6 +116,18 @@ export class LubberAmplitude extends LubberElement {
 
   /** What the deviation card says for this heading, degrees, east positive. */
   @property({ attribute: 'card-deviation' }) cardDeviation?: string | number;
+
+  /** Of a bearing read from the compass, one standard deviation, degrees; 0.5 is usual. */
+  @property({ attribute: 'doubt-reading' }) doubtReading?: string | number;
+
+  /** Of the altitude at the horizon, mostly its refraction, one standard deviation, degrees; 0.1 is usual. */
+  @property({ attribute: 'doubt-horizon-altitude' }) doubtHorizonAltitude?: string | number;
+
+  /** Of the position in each direction, one standard deviation, nautical miles; 1 is usual. */
+  @property({ attribute: 'doubt-position' }) doubtPosition?: string | number;
+
+  /** Of the time, one standard deviation, seconds; 5 is usual. */
+  @property({ attribute: 'doubt-time' }) doubtTime?: string | number;
 
   protected readonly messages = amplitudeMessages;
   protected readonly fields = fields;
@@ -188,6 +205,7 @@ export class LubberAmplitude extends LubberElement {
       ...seen,
       compassBearing,
       compass: this.#compass,
+      doubts: supposedIn(state),
       ...(variation === undefined ? {} : { variation }),
       ...(cardDeviation === undefined ? {} : { cardDeviation }),
     });
@@ -214,6 +232,7 @@ export class LubberAmplitude extends LubberElement {
         heading: valueOf(state.heading) ?? null,
         variation: valueOf(state.variation) ?? null,
         cardDeviation: valueOf(state.cardDeviation) ?? null,
+        doubts: supposedIn(state),
       },
       result,
     };
@@ -356,7 +375,7 @@ export class LubberAmplitude extends LubberElement {
         </div>
         <div class="explanation">
           ${result && shown
-            ? explanationView(this, result, compassBearing, body, () => this.offerRecord(amplitudeRecord(this.resultDetail())))
+            ? explanationView(this, result, compassBearing, body, this.#state, () => this.offerRecord(amplitudeRecord(this.resultDetail())))
             : nothing}
         </div>
       </div>

@@ -2,6 +2,7 @@ import { parseSignedAngle } from '../../core/angle/parse-signed-angle.js';
 import { formatAngle, formatNumber } from '../../core/angle/format-angle.js';
 import { wrap360 } from '../../core/angle/wrap.js';
 import { refused, understood, within } from '../../core/text/reading.js';
+import { doubtFields } from '../shared/doubt-fields.js';
 import type { Field } from '../shared/field.js';
 import {
   altitudeField,
@@ -53,4 +54,8 @@ export const azimuthFields = {
   heading: bearingField('C'),
   variation: errorField,
   cardDeviation: errorField,
+  doubtReading: doubtFields.doubtReading,
+  doubtPosition: doubtFields.doubtPosition,
+  doubtTime: doubtFields.doubtTime,
+  doubtTilt: doubtFields.doubtTilt,
 };

@@ -15,6 +15,7 @@ import { answerStyles } from '../shared/answer-styles.js';
 import { bodyName } from '../shared/body-name.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
 import { compassChoice, compassWords, headAndSplitView } from '../shared/compass-view.js';
+import { supposedIn } from '../shared/doubt-fields.js';
 import { valueOf } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import { headlineView } from '../shared/headline-view.js';
@@ -127,6 +128,18 @@ export class LubberAzimuth extends LubberElement {
   /** What the deviation card says for this heading, degrees, east positive; left empty, the ship's card is asked. */
   @property({ attribute: 'card-deviation' }) cardDeviation?: string | number;
 
+  /** Of a bearing read from the compass, one standard deviation, degrees; 0.5 is usual. */
+  @property({ attribute: 'doubt-reading' }) doubtReading?: string | number;
+
+  /** Of the position in each direction, one standard deviation, nautical miles; 1 is usual. */
+  @property({ attribute: 'doubt-position' }) doubtPosition?: string | number;
+
+  /** Of the time, one standard deviation, seconds; 5 is usual. */
+  @property({ attribute: 'doubt-time' }) doubtTime?: string | number;
+
+  /** Of the level of the azimuth circle, one standard deviation, degrees; 0.5 is usual. */
+  @property({ attribute: 'doubt-tilt' }) doubtTilt?: string | number;
+
   /** A series of bearings as text: a line each with time, bearing and head. */
   @property() series = '';
 
@@ -206,7 +219,7 @@ export class LubberAzimuth extends LubberElement {
     const variation = valueOf(state.variation);
     const refused = state.variation.state === 'refused' || state.cardDeviation.state === 'refused';
     const compass = this.#gyro ? ('gyro' as const) : ('magnetic' as const);
-    const common = { compass, ...(variation === undefined ? {} : { variation }) };
+    const common = { compass, doubts: supposedIn(state), ...(variation === undefined ? {} : { variation }) };
     const text = this.#seriesText !== '' && date ? readSeries(this.series, date) : null;
     if (text) this.#problems = text.problems;
     if (latitude === undefined || longitude === undefined || this.hasUnknownWord) return;
@@ -261,6 +274,7 @@ export class LubberAzimuth extends LubberElement {
         heading: valueOf(state.heading) ?? null,
         variation: valueOf(state.variation) ?? null,
         cardDeviation: valueOf(state.cardDeviation) ?? null,
+        doubts: supposedIn(state),
         series: this.#seriesText || null,
       },
       result,
@@ -322,8 +336,8 @@ export class LubberAzimuth extends LubberElement {
     const shown = this.answer === 'shown';
     const onRecord = (): void => this.#record();
     return html`${this.#series && shown ? seriesTable(this, this.#series) : nothing}
-      ${this.#series?.determined && shown ? seriesExplanation(this, this.#series, onRecord) : nothing}
-      ${!this.#series && this.#sight && shown ? sightExplanation(this, this.#sight, valueOf(state.bearing) ?? 0, onRecord) : nothing}
+      ${this.#series?.determined && shown ? seriesExplanation(this, this.#series, state, onRecord) : nothing}
+      ${!this.#series && this.#sight && shown ? sightExplanation(this, this.#sight, valueOf(state.bearing) ?? 0, state, onRecord) : nothing}
       ${!shown || this.#method === 'altitude' || this.isLocked('body')
         ? nothing
         : html`<details class="no-print" part="bodies">

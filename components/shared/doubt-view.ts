@@ -1,13 +1,34 @@
-import { html } from 'lit';
+import { html, noChange } from 'lit';
 import type { TemplateResult } from 'lit';
 import { formatAngle } from '../../core/angle/format-angle.js';
-import type { Doubt } from '../../core/working/doubt.js';
+import type { Doubt, DoubtItem } from '../../core/working/doubt.js';
+import { doubtFields, doubtName } from './doubt-fields.js';
+import type { Field, FieldState } from './field.js';
+import { fieldView } from './field-view.js';
 import type { LubberElement } from './lubber-element.js';
 import { quantityText } from './quantity-text.js';
 
-/** The causes of doubt, what each was supposed to be and what it does, on request. */
-export function doubtView(host: LubberElement, doubt: Doubt): TemplateResult {
-  return html`<details part="doubt">
+type States = Readonly<Record<string, FieldState<unknown>>>;
+
+/** What is supposed of a cause: a field where the user may suppose something else. */
+function supposedCell(host: LubberElement, { code, cause }: DoubtItem, states: States): TemplateResult {
+  const name = doubtName(code);
+  const field = (doubtFields as Readonly<Record<string, Field<number>>>)[name];
+  const state = states[name] as FieldState<number> | undefined;
+  const used = `± ${quantityText(cause)}`;
+  if (!field || !state) return html`<td class="figure">${used}</td>`;
+  const label = `${host.t('doubt.supposed')}: ${host.t(`doubt.${code}`)}`;
+  return html`<td class="figure supposed">${fieldView(host, name, field, state, { label, placeholder: field.write(cause.value), echo: used })}</td>`;
+}
+
+/**
+ * The causes of doubt, what each is supposed to be and what it does, on request; opened where
+ * something supposed is refused. `states` are the fields of the widget.
+ */
+export function doubtView(host: LubberElement, doubt: Doubt, states: States = {}): TemplateResult {
+  const refused = doubt.items.some(({ code }) => states[doubtName(code)]?.state === 'refused');
+  // Opened, never closed: that is the reader's.
+  return html`<details part="doubt" ?open=${refused || noChange}>
     <summary part="summary">${host.t('doubt')}</summary>
     <div class="scroll" role="group" aria-label=${host.t('doubt')}>
       <table part="table">
@@ -22,7 +43,7 @@ export function doubtView(host: LubberElement, doubt: Doubt): TemplateResult {
           ${doubt.items.map(
             (item) => html`<tr>
               <th scope="row">${host.t(`doubt.${item.code}`)}</th>
-              <td class="figure">± ${quantityText(item.cause)}</td>
+              ${supposedCell(host, item, states)}
               <td class="figure">${formatAngle(item.effect, 2)}</td>
             </tr>`,
           )}

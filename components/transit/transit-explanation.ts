@@ -6,10 +6,13 @@ import { sensitivity, usualTransitDoubts } from '../../core/sight/transit-doubts
 import type { MarkError, TransitSight } from '../../core/sight/transit-result.js';
 import { cautionsView, inOwnWords, standingCautions } from '../shared/caution-view.js';
 import { doubtView } from '../shared/doubt-view.js';
+import type { Field, StatesOf } from '../shared/field.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { recordButton } from '../shared/record-button.js';
 import { workingView } from '../shared/working-view.js';
 import { transitPicture } from './transit-picture.js';
+
+type States = StatesOf<Readonly<Record<string, Field<unknown>>>>;
 
 /** A distance as it is said at sea: in metres within half a mile, in miles beyond. */
 function distanceText(metres: number): string {
@@ -62,7 +65,7 @@ function tableView(host: LubberElement, { marks, compass, scatter }: TransitSigh
 const ofMarks = ['other-side', 'gyro-error-large', 'far-from-card', 'beyond-doubt-of-card', 'within-doubt-of-card', 'deviation-large'];
 
 /** What stands below the answer: picture, what the lines rest on, cautions, working, doubt, and the way into the record. */
-export function explanationView(host: LubberElement, result: TransitSight, numbers: readonly number[], onRecord: () => void): TemplateResult {
+export function explanationView(host: LubberElement, result: TransitSight, numbers: readonly number[], states: States, onRecord: () => void): TemplateResult {
   const [first, second] = result.marks;
   const several = second !== undefined;
   // The lines are named as the fields are, which may skip one that is not complete.
@@ -76,7 +79,7 @@ export function explanationView(host: LubberElement, result: TransitSight, numbe
   return html`${transitPicture(host, result, numbers)}
     ${several ? tableView(host, result, numbers, odd) : first ? factsView(host, first) : nothing} ${cautionsView(host, inOwnWords(cautions, 'transit', ofMarks))}
     <div class="after">
-      ${workingView(host, result.steps)} ${doubtView(host, result.doubt)}
+      ${workingView(host, result.steps)} ${doubtView(host, result.doubt, states)}
       ${recordButton(host, onRecord)}
     </div>
     ${standingCautions(host)}`;

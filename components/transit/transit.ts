@@ -11,6 +11,7 @@ import { formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
 import { compassChoice, compassWords, headAndSplitView } from '../shared/compass-view.js';
+import { doubtFields, supposedIn } from '../shared/doubt-fields.js';
 import { isUnset, textOf, valueOf } from '../shared/field.js';
 import type { FieldInput, FieldState } from '../shared/field.js';
 import { headlineView } from '../shared/headline-view.js';
@@ -35,6 +36,10 @@ const fields = {
   heading: bearingField('C'),
   variation: errorField,
   cardDeviation: errorField,
+  doubtReading: doubtFields.doubtReading,
+  doubtCharted: doubtFields.doubtCharted,
+  doubtMarks: doubtFields.doubtMarks,
+  doubtShip: doubtFields.doubtShip,
 };
 
 /**
@@ -91,6 +96,18 @@ export class LubberTransit extends LubberElement {
 
   /** What the deviation card says for this heading, degrees, east positive. */
   @property({ attribute: 'card-deviation' }) cardDeviation?: string | number;
+
+  /** Of a bearing read from the compass, one standard deviation, degrees; 0.5 is usual. */
+  @property({ attribute: 'doubt-reading' }) doubtReading?: string | number;
+
+  /** Of a charted bearing, one standard deviation, degrees; 0.15 is usual. */
+  @property({ attribute: 'doubt-charted' }) doubtCharted?: string | number;
+
+  /** Of the place of each mark in each direction, one standard deviation, metres; 10 is usual. */
+  @property({ attribute: 'doubt-marks' }) doubtMarks?: string | number;
+
+  /** Of the ship’s place in each direction, one standard deviation, metres; 20 is usual. */
+  @property({ attribute: 'doubt-ship' }) doubtShip?: string | number;
 
   /** True bearing of the first line as charted, degrees. */
   @property() charted?: string | number;
@@ -213,6 +230,7 @@ export class LubberTransit extends LubberElement {
     const cardDeviation = valueOf(state.cardDeviation) ?? this.#byCard();
     return {
       compass: this.#gyro ? 'gyro' : 'magnetic',
+      doubts: supposedIn(state),
       ...(latitude === undefined || longitude === undefined ? {} : { ship: { latitude, longitude } }),
       ...(instant ? { instant } : {}),
       ...(variation === undefined ? {} : { variation }),
@@ -265,6 +283,7 @@ export class LubberTransit extends LubberElement {
         heading: valueOf(state.heading) ?? null,
         variation: valueOf(state.variation) ?? null,
         cardDeviation: result.cardDeviation,
+        doubts: supposedIn(state),
       },
       result,
     };
@@ -359,7 +378,7 @@ export class LubberTransit extends LubberElement {
         ${this.#fieldsView()}
         <div class="headline">${this.#headline()}</div>
         <div class="explanation">
-          ${found?.determined && this.answer === 'shown' ? explanationView(this, found, numbers, () => this.#record()) : nothing}
+          ${found?.determined && this.answer === 'shown' ? explanationView(this, found, numbers, this.#state, () => this.#record()) : nothing}
         </div>
       </div>
     `);
