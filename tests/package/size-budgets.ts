@@ -17,18 +17,18 @@ const defined = (names: readonly string[]): string[] => names.map((name) => `${n
 
 export const budgets: readonly Budget[] = [
   { what: 'lit alone, to compare with', allowed: 7 },
-  { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 49 },
-  { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 37 },
+  { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 50 },
+  { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 37.2 },
   { what: 'variation', modules: defined(['variation']), allowed: 36 },
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 58 },
   { what: 'transit', modules: defined(['transit']), allowed: 41 },
   { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 77 },
   { what: 'map of the field', modules: defined(['field-map']), wanted: 45, allowed: 50 },
   { what: 'the chart library, late', modules: defined(['deviation-curve']), late: 'uplot', allowed: 30 },
-  { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 107 },
+  { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 108 },
   { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 103 },
   { what: 'script of the drill', script: 'lubberline-drill.js', wanted: 60, allowed: 76 },
-  { what: 'script without the map, chart library and all', script: 'lubberline-without-map.js', wanted: 130, allowed: 239 },
-  { what: 'script of everything', script: 'lubberline.js', allowed: 262 },
+  { what: 'script without the map, chart library and all', script: 'lubberline-without-map.js', wanted: 130, allowed: 241 },
+  { what: 'script of everything', script: 'lubberline.js', allowed: 263.5 },
   { what: 'script of a course', script: 'lubberline-course.js', allowed: 9 },
 ];
