@@ -8,6 +8,7 @@
     ['teaching/', 'Teaching bench'],
     ['course/', 'Course'],
     ['intranet/', 'Intranet'],
+    ['reference/', 'Reference'],
   ];
 
   const skip = document.createElement('a');

@@ -9,7 +9,9 @@ if (!Number.isInteger(port) || port < 0 || port > 65535) {
   process.exit(2);
 }
 ensurePackages();
-const built = spawnSync(process.execPath, ['components/build.js'], { cwd: projectFolder, stdio: 'inherit' });
-if (built.status !== 0) process.exit(built.status ?? 1);
+for (const script of ['components/build.js', 'demo/reference/build.js']) {
+  const built = spawnSync(process.execPath, [script], { cwd: projectFolder, stdio: 'inherit' });
+  if (built.status !== 0) process.exit(built.status ?? 1);
+}
 const { address } = await serve({ port });
 console.log(`The chart room is at ${address}demo/chart-room/`);

@@ -57,7 +57,7 @@ const parts = {
     return results;
   },
   lint: async () => [await check(bin('eslint'), ['--config', 'tests/eslint.config.js', '--max-warnings', '0', '.'])],
-  build: async () => [await check(process.execPath, ['components/build.js'])],
+  build: async () => [await check(process.execPath, ['components/build.js']), await check(process.execPath, ['demo/reference/build.js'])],
   core: async () => [await inNode('tests/core')],
   package: async () => [await inNode('tests/package')],
   components: async () => [await tests(bin('wtr'), ['--config', 'tests/web-test-runner.config.js'])],

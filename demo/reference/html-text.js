@@ -1,0 +1,19 @@
+/** Text and attributes as they stand in HTML. */
+const letters = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', '\n': '&#10;', '\t': '&#9;' };
+
+export const text = (words) => String(words).replace(/[&<>]/g, (letter) => letters[letter]);
+
+/** Words in back quotes are code. */
+export const prose = (words = '') => text(words).replace(/\s+/g, ' ').replace(/`([^`]+)`/g, '<code>$1</code>');
+
+/** An attribute in the quotes it needs the fewest escapes in. */
+export function attribute([name, value]) {
+  if (value.includes('"') && !value.includes("'")) return `${name}='${value.replace(/[&<>\n\t]/g, (letter) => letters[letter])}'`;
+  return `${name}="${value.replace(/[&<>"\n\t]/g, (letter) => letters[letter])}"`;
+}
+
+/** The attributes a line each, as the reader edits them. */
+export const attributeLines = (attributes) => attributes.map(attribute).join('\n');
+
+/** A whole tag on one line. */
+export const tag = (name, attributes, inside = '') => `<${name}${attributes.map((each) => ` ${attribute(each)}`).join('')}>${inside}</${name}>`;
