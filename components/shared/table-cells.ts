@@ -22,20 +22,18 @@ function partings(line: string, gap: RegExp): Cells[] {
   return found;
 }
 
-/** A line of a file of values: cells parted by one mark, some of them between quotation marks. */
-const QUOTED = /^(?:"[^"]*"|[^",;\t]*)(?:[,;\t](?:"[^"]*"|[^",;\t]*))+$/;
-
 /** A cell without the quotation marks a program has put around it; those of seconds stand behind figures only. */
 export const unquoted = (cell: string): string => cell.trim().replace(/^"([^"]*)"$/, '$1');
 
 /**
- * The cells of one line: by quotation marks around them, by tab or semicolon where there is one, which a spreadsheet or a
- * list writes; else by a comma before a space, by the gap between heading and deviation, or
- * by the one comma that can stand there. `22,5,2W` stays whole: it can be read two ways.
+ * The cells of one line: by quotation marks around them, by tab or semicolon where there is
+ * one, which a spreadsheet or a list writes; else by a comma before a space, by the gap
+ * between heading and deviation, or by the one comma that can stand there. `22,5,2W` stays whole: it can be read two ways.
  */
 export function lineCells(text: string): Cells {
   const line = text.trim();
-  if (line.includes('"') && QUOTED.test(line)) return trimmed((line.match(/"[^"]*"|[^",;\t]+/g) ?? []).map(unquoted));
+  // A mark that opens a cell is a program's; one that closes figures stands for seconds.
+  if (/(^|[,;\t])"/.test(line)) return trimmed((line.match(/"[^"]*"|[^",;\t]+/g) ?? []).map(unquoted));
   const mark = ['\t', ';', '|'].find((sought) => line.includes(sought));
   if (mark) return trimmed(line.split(mark));
   if (/,\s/.test(line)) return trimmed(line.split(/,\s+/));
