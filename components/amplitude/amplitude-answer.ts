@@ -1,9 +1,9 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
 import type { AmplitudeBearing, AmplitudeSight } from '../../core/sight/amplitude-result.js';
 import type { Caution } from '../../core/working/caution.js';
 import { cautionsView } from '../shared/caution-view.js';
+import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
 import { headlineView } from '../shared/headline-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';

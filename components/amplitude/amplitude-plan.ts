@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatBearing } from '../../core/angle/format-angle.js';
 import { formatAmplitude } from '../../core/angle/quadrantal.js';
 import type { AmplitudeObservation } from '../../core/sight/amplitude-observation.js';
 import type { AmplitudeBearing } from '../../core/sight/amplitude-result.js';
@@ -9,6 +8,7 @@ import { formatInstant } from '../../core/time/instant.js';
 import { warning } from '../../core/working/caution.js';
 import { quantity } from '../../core/working/quantity.js';
 import { cautionsView } from '../shared/caution-view.js';
+import { decimalMark, formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { nearestEvent } from './next-event.js';
 
@@ -51,7 +51,7 @@ export function planView(host: LubberElement, plan: Plan): TemplateResult {
         body,
         side: host.t(`amplitude.side.${bearing.side}`),
         bearing: formatBearing(bearing.trueBearing),
-        amplitude: formatAmplitude(bearing.amplitude, bearing.side),
+        amplitude: formatAmplitude(bearing.amplitude, bearing.side, 1, decimalMark()),
       })}
       ${expected}
     </p>

@@ -1,7 +1,7 @@
-import { formatBearing, formatError } from '../../core/angle/format-angle.js';
 import { wrap360 } from '../../core/angle/wrap.js';
 import { expectedError } from '../../core/sight/expected-error.js';
 import { variationSource } from '../../core/sight/variation-source.js';
+import { formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
 interface Expectation {

@@ -1,9 +1,9 @@
 import { html, nothing, svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatNumber } from '../../core/angle/format-angle.js';
 import { horizonMoment } from '../../core/sight/horizon-moment.js';
 import type { BodyName } from '../../core/sky/body.js';
 import type { HorizonMoment } from '../../core/sky/horizon-altitude.js';
+import { formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
 const RADIUS = 12;

@@ -1,11 +1,11 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatBearing } from '../../core/angle/format-angle.js';
 import type { AzimuthSight } from '../../core/sight/azimuth-sight.js';
 import type { BearingSeries } from '../../core/sight/bearing-series.js';
 import { cautionsView, inOwnWords, standingCautions } from '../shared/caution-view.js';
 import { doubtView } from '../shared/doubt-view.js';
 import type { Field, StatesOf } from '../shared/field.js';
+import { formatAngle, formatBearing } from '../shared/figures.js';
 import { RIBBON_WIDTH, horizonRibbon } from '../shared/horizon-ribbon.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { recordButton } from '../shared/record-button.js';

@@ -1,9 +1,10 @@
 import { parseSignedAngle } from '../../core/angle/parse-signed-angle.js';
-import { formatAngle, formatNumber } from '../../core/angle/format-angle.js';
+import { formatNumber } from '../../core/angle/format-angle.js';
 import { wrap360 } from '../../core/angle/wrap.js';
 import { refused, understood, within } from '../../core/text/reading.js';
 import { doubtFields } from '../shared/doubt-fields.js';
 import type { Field } from '../shared/field.js';
+import { formatAngle } from '../shared/figures.js';
 import {
   altitudeField,
   bearingField,

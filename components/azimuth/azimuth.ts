@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
-import { formatAngle, formatBearing } from '../../core/angle/format-angle.js';
 import { azimuthBearing } from '../../core/sight/azimuth-bearing.js';
 import type { AzimuthBearing, NoAzimuth } from '../../core/sight/azimuth-bearing.js';
 import { azimuthSight } from '../../core/sight/azimuth-sight.js';
@@ -18,6 +17,7 @@ import { compassChoice, compassWords, headAndSplitView } from '../shared/compass
 import { supposedIn } from '../shared/doubt-fields.js';
 import { valueOf } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
+import { formatAngle, formatBearing } from '../shared/figures.js';
 import { headlineView } from '../shared/headline-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';

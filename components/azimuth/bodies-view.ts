@@ -1,12 +1,12 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import { formatAngle, formatBearing, formatNumber } from '../../core/angle/format-angle.js';
 import { bodiesForBearing } from '../../core/sight/bodies-for-bearing.js';
 import type { RankedBody } from '../../core/sight/bodies-for-bearing.js';
 import type { BodyName } from '../../core/sky/body.js';
 import { daylight } from '../../core/sky/daylight.js';
 import { bodyName } from '../shared/body-name.js';
+import { formatAngle, formatBearing, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
 /** More than a watch would choose from only hides the best. */

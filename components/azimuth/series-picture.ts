@@ -1,9 +1,9 @@
 import { html, nothing, svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatError } from '../../core/angle/format-angle.js';
 import { angleFromTo } from '../../core/angle/wrap.js';
 import type { BearingSeries } from '../../core/sight/bearing-series.js';
 import { formatTimeOfDay } from '../../core/time/instant.js';
+import { formatError } from '../shared/figures.js';
 import { RIBBON_WIDTH } from '../shared/horizon-ribbon.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';

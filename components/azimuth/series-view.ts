@@ -1,9 +1,9 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
 import type { BearingSeries, NoSeries, ReducedShot } from '../../core/sight/bearing-series.js';
 import { formatTimeOfDay } from '../../core/time/instant.js';
+import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
 import { lockedMark } from '../shared/locked-mark.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { LineProblem } from './series-text.js';

@@ -1,7 +1,7 @@
 import { html, nothing, svg } from 'lit';
 import type { SVGTemplateResult, TemplateResult } from 'lit';
-import { formatBearing, formatError } from '../../core/angle/format-angle.js';
 import type { ChainValues, Reckoning } from '../../core/sight/chain-steps.js';
+import { formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { Conversion } from '../../core/sight/conversion.js';
 

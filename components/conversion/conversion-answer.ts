@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
 import type { Reckoning } from '../../core/sight/chain-steps.js';
+import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenBearing, spokenError } from '../shared/spoken.js';
 import type { Conversion } from '../../core/sight/conversion.js';

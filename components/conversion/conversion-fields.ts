@@ -1,7 +1,8 @@
-import { formatAngle, formatNumber, roundTo } from '../../core/angle/format-angle.js';
+import { roundTo } from '../../core/angle/format-angle.js';
 import { parseSignedAngle } from '../../core/angle/parse-signed-angle.js';
 import { deviationTableField } from '../shared/deviation-table-field.js';
 import type { Field } from '../shared/field.js';
+import { formatAngle, formatNumber } from '../shared/figures.js';
 import { bearingField, errorField, latitudeField, numberField } from '../shared/trade-fields.js';
 
 /** A coefficient: as the books write it, by sign, or by letter. */

@@ -1,8 +1,8 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatBearing } from '../../core/angle/format-angle.js';
 import { cautionsView, standingCautions } from '../shared/caution-view.js';
 import { valueOf } from '../shared/field.js';
+import { formatAngle, formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
 import { workingView } from '../shared/working-view.js';

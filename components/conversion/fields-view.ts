@@ -1,9 +1,9 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatError } from '../../core/angle/format-angle.js';
 import type { Reckoning } from '../../core/sight/chain-steps.js';
 import { choiceView } from '../shared/choice-view.js';
 import { fieldView } from '../shared/field-view.js';
+import { formatError } from '../shared/figures.js';
 import { cardProblemView } from '../shared/given-card-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { bearingField } from '../shared/trade-fields.js';

@@ -1,10 +1,10 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatError } from '../../core/angle/format-angle.js';
 import { gyroSpeedError } from '../../core/sight/gyro-speed-error.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldState } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
+import { formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { conversionFields } from './conversion-fields.js';
 

@@ -1,11 +1,11 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatBearing, formatError } from '../../core/angle/format-angle.js';
 import type { ThreeCompasses } from '../../core/sight/three-compasses.js';
 import { threeCompasses } from '../../core/sight/three-compasses.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldState } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
+import { formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { Ship } from '../shared/ship-context.js';
 import { stepsView } from '../shared/working-view.js';

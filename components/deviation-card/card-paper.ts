@@ -1,11 +1,11 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatNumber } from '../../core/angle/format-angle.js';
 import { cautionsView } from '../shared/caution-view.js';
 import { correctorsTable } from '../shared/correctors-table.js';
 import { deviationChart } from '../shared/deviation-chart.js';
 import type { ChartContent } from '../shared/deviation-chart.js';
 import { deviationSummary } from '../shared/deviation-summary.js';
+import { formatAngle, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { CardContent, CardResult, Particulars } from './card-content.js';
 import { figuresView } from './card-figures.js';

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatBearing, formatError } from '../../core/angle/format-angle.js';
+import { formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { CurveState } from './curve-result.js';
 

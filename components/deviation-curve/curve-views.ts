@@ -1,11 +1,11 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatBearing, formatError, formatNumber } from '../../core/angle/format-angle.js';
 import type { DeviationFit } from '../../core/deviation/fit-deviation.js';
 import { cautionsView, standingCautions } from '../shared/caution-view.js';
 import { deviationChart } from '../shared/deviation-chart.js';
 import { deviationKey } from '../shared/deviation-key.js';
 import { deviationSummary } from '../shared/deviation-summary.js';
+import { formatAngle, formatBearing, formatError, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';
 import type { CurveState } from './curve-result.js';

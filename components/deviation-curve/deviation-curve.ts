@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { formatBearing } from '../../core/angle/format-angle.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
 import { answerStyles } from '../shared/answer-styles.js';
@@ -14,6 +13,7 @@ import { deviationTableField, deviationTableView } from '../shared/deviation-tab
 import { deviationTableStyles } from '../shared/deviation-table-styles.js';
 import { valueOf } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
+import { formatBearing } from '../shared/figures.js';
 import { limitCodes, limitNamed, limitView } from '../shared/limit-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';

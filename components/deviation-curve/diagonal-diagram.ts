@@ -1,7 +1,7 @@
 import { html, nothing, svg } from 'lit';
 import type { SVGTemplateResult, TemplateResult } from 'lit';
-import { formatBearing } from '../../core/angle/format-angle.js';
 import type { DeviationCurve } from '../../core/deviation/curve-of-card.js';
+import { formatBearing } from '../shared/figures.js';
 
 /** Units a degree down the scale. */
 const DEGREE = 3;

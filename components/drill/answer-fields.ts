@@ -3,7 +3,7 @@ import type { AnswerForm } from '../../core/answer/question.js';
 import { readAnswer } from '../../core/answer/mark.js';
 import type { Field } from '../shared/field.js';
 import { bearingField, errorField } from '../shared/trade-fields.js';
-import { signedText } from './answer-text.js';
+import { signedText, typedSigned } from './answer-text.js';
 
 /** A coefficient: degrees with + or −; east and west are understood too. */
 const signedField: Field<number> = {
@@ -11,7 +11,7 @@ const signedField: Field<number> = {
     const reading = readAnswer('signed', text);
     return !reading.ok && reading.refusal === 'letter-missing' ? { ok: false, refusal: 'sign-missing' } : reading;
   },
-  write: (value) => signedText(value).replace('°', ''),
+  write: typedSigned,
   show: (value) => signedText(value),
   step: (value, direction) => roundTo(value + direction * 0.1, 1),
   accepted: 'drill.accepted.signed',

@@ -1,10 +1,10 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatBearing, formatLongitude } from '../../core/angle/format-angle.js';
 import type { Column, Given, GivenValue } from '../../core/drill/exercise.js';
 import { quantity } from '../../core/working/quantity.js';
 import type { Quantity } from '../../core/working/quantity.js';
 import { bodyName } from '../shared/body-name.js';
+import { formatBearing, formatLongitude } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { quantityText } from '../shared/quantity-text.js';
 import { signedText } from './answer-text.js';

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { Exercise } from '../../core/drill/exercise.js';
+import { formatPlain } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { answerText } from './answer-text.js';
 import { givensView } from './given-view.js';
@@ -19,7 +20,7 @@ function head(host: LubberElement, title: string, { seed, level }: Sheet): Templ
   </header>`;
 }
 
-const tolerance = (host: LubberElement, degrees: number): string => host.t('drill.tolerance', { degrees: String(degrees) });
+const tolerance = (host: LubberElement, degrees: number): string => host.t('drill.tolerance', { degrees: formatPlain(degrees) });
 
 /** The exercises on paper, with lines to write on. */
 export function sheetView(host: LubberElement, sheet: Sheet): TemplateResult {

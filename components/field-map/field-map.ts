@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { formatLatitude, formatLongitude } from '../../core/angle/format-angle.js';
 import { magneticField } from '../../core/field/magnetic-field.js';
 import type { MagneticField } from '../../core/field/magnetic-field.js';
 import { outsideModels } from '../../core/field/outside-models.js';
@@ -11,6 +10,7 @@ import { choiceView } from '../shared/choice-view.js';
 import { earthFieldStyles } from '../shared/earth-field-styles.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
+import { formatLatitude, formatLongitude } from '../shared/figures.js';
 import { instantParts } from '../shared/instant-parts.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';

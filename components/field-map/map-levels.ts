@@ -1,5 +1,5 @@
 import type { GridElement } from '../../core/field/isolines.js';
-import { formatNumber } from '../../core/angle/format-angle.js';
+import { formatNumber } from '../shared/figures.js';
 import { longitudeText } from './map-ground.js';
 
 /** Which lines of equal value the map shows. */

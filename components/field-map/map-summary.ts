@@ -1,5 +1,5 @@
-import { formatLatitude, formatLongitude } from '../../core/angle/format-angle.js';
 import type { Pole } from '../../core/field/magnetic-poles.js';
+import { formatLatitude, formatLongitude } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { MapDrawing } from './map-drawing.js';
 import type { MapLines } from './map-levels.js';

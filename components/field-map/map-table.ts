@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatError, formatNumber } from '../../core/angle/format-angle.js';
 import type { MagneticFieldGrid } from '../../core/field/magnetic-field-grid.js';
+import { formatAngle, formatError, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { latitudeText, longitudeText } from './map-ground.js';
 import { elementOf } from './map-levels.js';

@@ -1,10 +1,10 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatError } from '../../core/angle/format-angle.js';
 import type { MagneticField } from '../../core/field/magnetic-field.js';
 import { placeCautions } from '../../core/field/variation-cautions.js';
 import { cautionsView } from '../shared/caution-view.js';
 import { fieldElementsView } from '../shared/field-elements-view.js';
+import { formatAngle, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';
 import type { MapPlace } from './map-view-names.js';

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatNumber } from '../../core/angle/format-angle.js';
+import { formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { ShipAtPlace } from './bench-result.js';
 import { coefficientText, signedNumber } from './iron-words.js';

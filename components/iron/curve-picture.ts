@@ -1,9 +1,9 @@
 import { html, nothing, svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatBearing } from '../../core/angle/format-angle.js';
 import { partsOnHeading } from '../../core/iron/deviation-parts.js';
 import type { DeviationParts } from '../../core/iron/deviation-parts.js';
 import type { IronCurvePoint } from '../../core/iron/iron-curve.js';
+import { formatBearing } from '../shared/figures.js';
 import { curvePath, scaleLimit } from './curve-line.js';
 import type { CurveScale } from './curve-line.js';
 import { partLines, partPath } from './curve-parts.js';

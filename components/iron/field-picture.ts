@@ -1,8 +1,8 @@
 import { html, svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle } from '../../core/angle/format-angle.js';
 import { dip, totalForce } from '../../core/iron/earth-field.js';
 import type { EarthField } from '../../core/iron/earth-field.js';
+import { formatAngle } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { microtesla } from './iron-words.js';
 

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatNumber } from '../../core/angle/format-angle.js';
 import { cautionsView } from '../shared/caution-view.js';
+import { formatNumber } from '../shared/figures.js';
 import { spokenBearing, spokenError } from '../shared/spoken.js';
 import type { Caution } from '../../core/working/caution.js';
 import type { BenchElement } from './bench-element.js';

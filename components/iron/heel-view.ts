@@ -1,10 +1,10 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
 import { heelingCoefficient, heelingErrorByCompass, linearHeelingError } from '../../core/iron/heeling-error.js';
+import { formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { BenchResult } from './bench-result.js';
 import { deviationText, signedNumber } from './iron-words.js';
-import { formatBearing } from '../../core/angle/format-angle.js';
 
 const headings = [0, 45, 90, 135, 180, 225, 270, 315];
 

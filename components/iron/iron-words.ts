@@ -1,4 +1,5 @@
-import { formatAngle, formatBearing, formatError, formatNumber } from '../../core/angle/format-angle.js';
+import { roundTo } from '../../core/angle/format-angle.js';
+import { formatAngle, formatBearing, formatError, formatNumber } from '../shared/figures.js';
 
 /** What stands where there is no number. */
 export const NONE = '–';
@@ -8,18 +9,18 @@ export function microtesla(force: number, decimals = 1): string {
   return `${formatNumber(force / 1000, decimals)} µT`;
 }
 
+const plusOf = (value: number, decimals: number): string => (roundTo(value, decimals) > 0 ? '+' : '');
+
 /** A coefficient, degrees, with the sign the trade gives it: `+5.0°`. */
 export function coefficientText(degrees: number | null | undefined, decimals = 1): string {
   if (degrees === null || degrees === undefined || !Number.isFinite(degrees)) return NONE;
-  const text = formatAngle(degrees, decimals);
-  return text.startsWith('−') || /^[0.]+°$/.test(text) ? text : `+${text}`;
+  return plusOf(degrees, decimals) + formatAngle(degrees, decimals);
 }
 
 /** A pure number with its sign: `+0.1000`. */
 export function signedNumber(value: number | null | undefined, decimals = 4): string {
   if (value === null || value === undefined || !Number.isFinite(value)) return NONE;
-  const text = formatNumber(value, decimals);
-  return text.startsWith('−') || /^[0.]+$/.test(text) ? text : `+${text}`;
+  return plusOf(value, decimals) + formatNumber(value, decimals);
 }
 
 export function deviationText(deviation: number | null | undefined, decimals = 1): string {

@@ -1,9 +1,9 @@
 import { html } from 'lit';
 import type { TemplateResult , nothing } from 'lit';
-import { formatBearing } from '../../core/angle/format-angle.js';
 import { coefficientSteps } from '../../core/iron/coefficient-steps.js';
 import { deviationSteps } from '../../core/iron/deviation-steps.js';
 import { fieldSteps } from '../../core/iron/field-steps.js';
+import { formatBearing } from '../shared/figures.js';
 import { workingView } from '../shared/working-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { BenchResult } from './bench-result.js';

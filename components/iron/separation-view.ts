@@ -1,8 +1,8 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatBearing } from '../../core/angle/format-angle.js';
 import { asinDegrees } from '../../core/angle/trigonometry.js';
 import { cautionsView } from '../shared/caution-view.js';
+import { formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { NONE, coefficientText, deviationText, microtesla, signedNumber } from './iron-words.js';
 import type { Separation } from './separation.js';

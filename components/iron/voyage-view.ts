@@ -1,8 +1,8 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatNumber } from '../../core/angle/format-angle.js';
 import { dip, totalForce } from '../../core/iron/earth-field.js';
 import { inducedPolarity } from '../../core/iron/induced-polarity.js';
+import { formatAngle, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { worstOf } from './bench-result.js';
 import type { ShipAtPlace } from './bench-result.js';

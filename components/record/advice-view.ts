@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle } from '../../core/angle/format-angle.js';
 import type { Advice } from '../../core/record/advice.js';
+import { formatAngle } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { quantityText } from '../shared/quantity-text.js';
 

@@ -1,7 +1,7 @@
-import { formatAngle, formatBearing, formatError, formatLatitude, formatLongitude, formatNumber } from '../../core/angle/format-angle.js';
 import type { EntryFields, RecordEntry } from '../../core/record/entry.js';
 import { entryFields } from '../../core/record/entry-fields.js';
 import { bodyName } from '../shared/body-name.js';
+import { formatAngle, formatBearing, formatError, formatLatitude, formatLongitude, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
 /** Day and time of an instant as they stand in a table: `2026-11-26`, `08:52`. */

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatBearing, formatError } from '../../core/angle/format-angle.js';
 import type { RecordJudgement } from '../../core/record/judge-record.js';
+import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
 const MOST_ROWS = 200;
@@ -63,7 +63,7 @@ export function coefficientTable(host: LubberElement, { refit }: RecordJudgement
       head: ['name', 'found', 'card', 'change'].map((key) => host.t(`record.coefficients.${key}`)),
       rows: refit.coefficients.map(({ name, found, doubt, card, change, significant }) => [
         name,
-        found === null ? host.t('record.coefficients.none') : `${formatError(found)}${doubt === null ? '' : ` ± ${doubt.toFixed(1)}°`}`,
+        found === null ? host.t('record.coefficients.none') : `${formatError(found)}${doubt === null ? '' : ` ± ${formatAngle(doubt)}`}`,
         orDash(card),
         change === null ? '–' : `${formatError(change)}${significant ? ' ▲' : ''}`,
       ]),

@@ -1,9 +1,9 @@
 import { html, nothing, svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatError } from '../../core/angle/format-angle.js';
 import type { DeviationCurve } from '../../core/deviation/curve-of-card.js';
 import type { CardComparison } from '../../core/record/check-against-card.js';
 import type { RecordJudgement } from '../../core/record/judge-record.js';
+import { formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';
 import { degreeScale, spanScale } from './chart-scale.js';

@@ -1,11 +1,11 @@
 import type uPlot from 'uplot';
-import { formatBearing, formatError } from '../../core/angle/format-angle.js';
 import { compassPoints } from '../../core/angle/compass-points.js';
 import { wrap360 } from '../../core/angle/wrap.js';
 import { curveTone } from './curve-tone.js';
 import { chartedDeviations } from './deviation-chart.js';
 import type { ChartContent, ChartPoint } from './deviation-chart.js';
 import { deviationScale } from './deviation-scale.js';
+import { formatBearing, formatError } from './figures.js';
 
 /** What the canvas is painted with: it knows no custom properties. */
 export interface ChartPaint {

@@ -1,9 +1,9 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatNumber } from '../../core/angle/format-angle.js';
 import type { Caution } from '../../core/working/caution.js';
 import type { Quantity } from '../../core/working/quantity.js';
 import { bodyInWords } from './body-name.js';
+import { formatAngle, formatNumber } from './figures.js';
 import type { LubberElement } from './lubber-element.js';
 import { quantityText } from './quantity-text.js';
 

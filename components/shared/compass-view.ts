@@ -1,11 +1,11 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatError } from '../../core/angle/format-angle.js';
 import { cardDeviationOn } from './card-deviation.js';
 import { choiceView } from './choice-view.js';
 import { valueOf } from './field.js';
 import type { FieldState } from './field.js';
 import { fieldView } from './field-view.js';
+import { formatError } from './figures.js';
 import type { LubberElement } from './lubber-element.js';
 import { bearingField, errorField } from './trade-fields.js';
 

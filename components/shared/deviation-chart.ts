@@ -1,11 +1,11 @@
 import { html, nothing, svg } from 'lit';
 import type { SVGTemplateResult, TemplateResult } from 'lit';
-import { formatBearing, formatError } from '../../core/angle/format-angle.js';
 import { compassPoints } from '../../core/angle/compass-points.js';
 import { wrap360 } from '../../core/angle/wrap.js';
 import { curveTone } from './curve-tone.js';
 import { deviationScale } from './deviation-scale.js';
 import type { DeviationScale } from './deviation-scale.js';
+import { formatBearing, formatError } from './figures.js';
 
 /** One curve of deviations by compass heading. */
 export interface ChartCurve {

@@ -1,5 +1,5 @@
-import { formatBearing } from '../../core/angle/format-angle.js';
 import type { ChartCurve } from './deviation-chart.js';
+import { formatBearing } from './figures.js';
 import { spokenError } from './spoken.js';
 
 type Translate = (key: string, values?: Record<string, string | number>) => string;

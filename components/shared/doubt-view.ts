@@ -1,10 +1,10 @@
 import { html, noChange } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle } from '../../core/angle/format-angle.js';
 import type { Doubt, DoubtItem } from '../../core/working/doubt.js';
 import { doubtFields, doubtName } from './doubt-fields.js';
 import type { Field, FieldState } from './field.js';
 import { fieldView } from './field-view.js';
+import { formatAngle } from './figures.js';
 import type { LubberElement } from './lubber-element.js';
 import { quantityText } from './quantity-text.js';
 

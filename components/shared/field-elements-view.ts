@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatError, formatNumber } from '../../core/angle/format-angle.js';
 import type { MagneticField } from '../../core/field/magnetic-field.js';
+import { formatAngle, formatError, formatNumber } from './figures.js';
 import type { LubberElement } from './lubber-element.js';
 
 /** A force in microtesla, as it is shown to people. */

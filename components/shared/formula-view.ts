@@ -2,6 +2,7 @@ import { mathml, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { Expression } from '../../core/working/expression.js';
 import type { Quantity } from '../../core/working/quantity.js';
+import { formatPlain } from './figures.js';
 import { quantityText } from './quantity-text.js';
 
 /** How a symbol is set: by its name, or by its number. */
@@ -26,7 +27,7 @@ function set(expression: Expression, setting: Setting): TemplateResult<3> {
   };
   switch (expression.is) {
     case 'constant':
-      return mathml`<mn>${String(expression.value).replace('-', '−')}</mn>`;
+      return mathml`<mn>${formatPlain(expression.value)}</mn>`;
     case 'symbol':
       return setting(expression.name);
     case 'function':

@@ -1,8 +1,10 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatBearing, formatError, roundTo } from '../../core/angle/format-angle.js';
+import { roundTo } from '../../core/angle/format-angle.js';
 import type { VariationSource } from '../../core/sight/variation-source.js';
 import type { Doubt } from '../../core/working/doubt.js';
+import { formatAngle, formatBearing, formatError } from './figures.js';
+import { formatError as formatWithPoint } from './figures.js';
 import type { LubberElement } from './lubber-element.js';
 import { spokenError } from './spoken.js';
 
@@ -24,7 +26,7 @@ export interface Headline {
 /** Practice rounds the error to the nearest half degree (Pub. 9, 2002 and later, art. 1700). */
 function ofPractice(error: number): string {
   const half = roundTo(error * 2, 0) / 2;
-  return formatError(half, 1).replace('.5°', '½°').replace('.0°', '°').replace(/^0½/, '½');
+  return formatWithPoint(half, 1).replace('.5°', '½°').replace('.0°', '°').replace(/^0½/, '½');
 }
 
 function part(label: string, value: string, spoken: string, remark = ''): TemplateResult {

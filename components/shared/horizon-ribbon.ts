@@ -1,7 +1,7 @@
 import { html, nothing, svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatBearing, formatError } from '../../core/angle/format-angle.js';
 import { angleFromTo, wrap360 } from '../../core/angle/wrap.js';
+import { formatBearing, formatError } from './figures.js';
 
 export interface RibbonMark {
   /** Direction, degrees. */

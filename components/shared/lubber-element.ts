@@ -11,6 +11,7 @@ import type { RecordRequestDetail } from './events.js';
 import { isUnset, readField } from './field.js';
 import type { Field, FieldInput, FieldState, StatesOf } from './field.js';
 import { fieldStyles } from './field-styles.js';
+import { writeDecimalsWith } from './figures.js';
 import { FormElement } from './form-element.js';
 import { typedTexts } from './form-part.js';
 import type { FormAnswer } from './form-part.js';
@@ -233,6 +234,11 @@ export abstract class LubberElement extends FormElement {
 
   /** The plain record of the last result, for the event; null where there is none. */
   protected abstract resultDetail(): { inputs: Record<string, unknown>; result: unknown } | null;
+
+  protected override performUpdate(): void {
+    writeDecimalsWith(this.t('figures.decimal'));
+    super.performUpdate();
+  }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);

@@ -1,12 +1,5 @@
-import {
-  formatAngle,
-  formatBearing,
-  formatError,
-  formatLatitude,
-  formatLongitude,
-  formatNumber,
-} from '../../core/angle/format-angle.js';
 import type { Quantity, Unit } from '../../core/working/quantity.js';
+import { formatAngle, formatBearing, formatError, formatLatitude, formatLongitude, formatNumber } from './figures.js';
 
 const writers: Record<Unit, (value: number) => string> = {
   bearing: (value) => formatBearing(value),

@@ -64,6 +64,7 @@ export const sharedMessages: Catalogue = {
     'An aid to the navigator. The rules of the flag State, the makers’ manuals and a licensed compass adjuster prevail.',
   'caution.second': 'Check against a second, independent observation before altering course on this result.',
   'print': 'Print',
+  'figures.decimal': '.',
   'spoken.east': 'east',
   'spoken.west': 'west',
   'spoken.degrees': '{number} degrees',

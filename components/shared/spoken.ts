@@ -1,12 +1,13 @@
 import { roundTo } from '../../core/angle/format-angle.js';
 import { wrap180, wrap360 } from '../../core/angle/wrap.js';
+import { formatFixed } from './figures.js';
 
 type Translate = (key: string, values?: Record<string, string | number>) => string;
 
 /** An error as it is said: `3.2 degrees west`. */
 export function spokenError(degrees: number, t: Translate, decimals = 1): string {
   const rounded = wrap180(roundTo(degrees, decimals));
-  const size = t('spoken.degrees', { number: Math.abs(rounded).toFixed(decimals) });
+  const size = t('spoken.degrees', { number: formatFixed(Math.abs(rounded), decimals) });
   if (rounded === 0) return size;
   return `${size} ${t(rounded > 0 ? 'spoken.east' : 'spoken.west')}`;
 }
@@ -14,5 +15,5 @@ export function spokenError(degrees: number, t: Translate, decimals = 1): string
 /** A bearing as it is said: `045.5 degrees`. */
 export function spokenBearing(degrees: number, t: Translate, decimals = 1): string {
   const rounded = wrap360(roundTo(wrap360(degrees), decimals));
-  return t('spoken.degrees', { number: rounded.toFixed(decimals).padStart(decimals ? 4 + decimals : 3, '0') });
+  return t('spoken.degrees', { number: formatFixed(rounded, decimals, 3) });
 }

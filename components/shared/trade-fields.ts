@@ -1,4 +1,4 @@
-import { formatAngle, formatBearing, formatError, formatLatitude, formatLongitude, formatNumber, roundTo } from '../../core/angle/format-angle.js';
+import { formatBearing, formatError, formatLatitude, formatLongitude, roundTo } from '../../core/angle/format-angle.js';
 import { parseBearing } from '../../core/angle/parse-bearing.js';
 import { parseDeclination, parseError, parseLatitude, parseLongitude } from '../../core/angle/parse-position.js';
 import { wrap180, wrap360 } from '../../core/angle/wrap.js';
@@ -10,6 +10,7 @@ import { parseDate } from '../../core/time/parse-date.js';
 import type { CivilDate } from '../../core/time/parse-date.js';
 import { parseTimeOfDay } from '../../core/time/parse-time-of-day.js';
 import type { Field } from './field.js';
+import * as shown from './figures.js';
 
 /** One tenth of a minute of arc. */
 const TENTH_OF_MINUTE = 1 / 600;
@@ -27,7 +28,7 @@ const typed = (text: string): string => text.replace('° ', '-').replace('′ ',
 export const latitudeField: Field<number> = {
   parse: parseLatitude,
   write: (value) => typed(formatLatitude(value, 2)).replace(/0(?=[NS])/, ''),
-  show: (value) => formatLatitude(value),
+  show: (value) => shown.formatLatitude(value),
   step: (value, direction) => held(steppedMinutes(value, direction), -90, 90),
   accepted: 'accepted.latitude',
   inputMode: 'text',
@@ -36,7 +37,7 @@ export const latitudeField: Field<number> = {
 export const longitudeField: Field<number> = {
   parse: parseLongitude,
   write: (value) => typed(formatLongitude(value, 2)).replace(/0(?=[EW])/, ''),
-  show: (value) => formatLongitude(value),
+  show: (value) => shown.formatLongitude(value),
   step: (value, direction) => wrap180(steppedMinutes(value, direction)),
   accepted: 'accepted.longitude',
   inputMode: 'text',
@@ -56,7 +57,7 @@ export function bearingField(letter: string): Field<number> {
   return {
     parse: parseBearing,
     write: (value) => formatBearing(value, decimalsOf(value)).replace('°', ''),
-    show: (value) => `${formatBearing(value)} ${letter}`.trim(),
+    show: (value) => `${shown.formatBearing(value)} ${letter}`.trim(),
     step: (value, direction) => wrap360(roundTo(value + direction * 0.5, 1)),
     accepted: 'accepted.bearing',
     inputMode: 'decimal',
@@ -67,7 +68,7 @@ export function bearingField(letter: string): Field<number> {
 export const errorField: Field<number> = {
   parse: parseError,
   write: (value) => formatError(value, 2).replace(/°\s?/, '').replace(/0(?=[EW]?$)/, ''),
-  show: (value) => formatError(value),
+  show: (value) => shown.formatError(value),
   step: (value, direction) => wrap180(roundTo(value + direction * 0.1, 1)),
   accepted: 'accepted.error',
   inputMode: 'text',
@@ -76,7 +77,7 @@ export const errorField: Field<number> = {
 export const heightOfEyeField: Field<number> = {
   parse: (text) => parseLength(text, 0, 200),
   write: (value) => String(roundTo(value, 2)),
-  show: (value) => `${formatNumber(value, 1)} m`,
+  show: (value) => `${shown.formatNumber(value, 1)} m`,
   step: (value, direction) => held(roundTo(value + direction * 0.5, 1), 0, 200),
   accepted: 'accepted.heightOfEye',
   inputMode: 'decimal',
@@ -87,7 +88,7 @@ export function numberField(least: number, most: number, step: number, decimals:
   return {
     parse: (text) => parseNumber(text, least, most),
     write: (value) => String(roundTo(value, decimals)),
-    show: (value) => `${formatNumber(value, decimals)}${unit ? ` ${unit}` : ''}`,
+    show: (value) => `${shown.formatNumber(value, decimals)}${unit ? ` ${unit}` : ''}`,
     step: (value, direction) => held(roundTo(value + direction * step, decimals), least, most),
     accepted,
     inputMode: 'decimal',
@@ -102,7 +103,7 @@ export const altitudeField: Field<number> = {
     return reading.ok ? { ok: true, value: reading.value } : reading;
   },
   write: (value) => String(roundTo(value, 3)),
-  show: (value) => formatAngle(value, 2),
+  show: (value) => shown.formatAngle(value, 2),
   accepted: 'accepted.altitude',
 };
 

@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
 import type { CorrectorAdvice } from '../../core/deviation/corrector-advice.js';
+import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { quantityText } from '../shared/quantity-text.js';
 

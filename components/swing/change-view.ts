@@ -1,8 +1,8 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatError, formatNumber } from '../../core/angle/format-angle.js';
 import { coefficientNames } from '../../core/deviation/approximate-deviation.js';
 import type { Swing } from '../../core/swing/swing.js';
+import { formatError, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
 const signed = (value: number | null, host: LubberElement): string => {

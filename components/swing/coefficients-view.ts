@@ -1,9 +1,9 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatNumber } from '../../core/angle/format-angle.js';
 import { coefficientNames } from '../../core/deviation/approximate-deviation.js';
 import type { CoefficientName } from '../../core/deviation/approximate-deviation.js';
 import type { Swing } from '../../core/swing/swing.js';
+import { formatNumber } from '../shared/figures.js';
 import { listText } from '../shared/list-text.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { scatterText } from './swing-answer.js';

@@ -1,6 +1,6 @@
-import { formatBearing, formatError } from '../../core/angle/format-angle.js';
 import type { NoReadingReason } from '../../core/swing/swing-reading.js';
 import type { Swing, SwungRow } from '../../core/swing/swing.js';
+import { formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { GridContent } from './grid-content.js';
 import type { TypedColumn } from './grid-row.js';

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatBearing, formatError } from '../../core/angle/format-angle.js';
 import type { Swing } from '../../core/swing/swing.js';
+import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
 import { spokenError } from '../shared/spoken.js';

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatBearing } from '../../core/angle/format-angle.js';
 import { choiceView } from '../shared/choice-view.js';
+import { formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { lineOfMarks } from './settings-given.js';
 import type { SwingState } from './swing-state.js';

@@ -1,12 +1,12 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatBearing, formatError, formatNumber } from '../../core/angle/format-angle.js';
 import { METRES_PER_MILE } from '../../core/sight/line-bearing.js';
 import { sensitivity, usualTransitDoubts } from '../../core/sight/transit-doubts.js';
 import type { MarkError, TransitSight } from '../../core/sight/transit-result.js';
 import { cautionsView, inOwnWords, standingCautions } from '../shared/caution-view.js';
 import { doubtView } from '../shared/doubt-view.js';
 import type { Field, StatesOf } from '../shared/field.js';
+import { formatAngle, formatBearing, formatError, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { recordButton } from '../shared/record-button.js';
 import { workingView } from '../shared/working-view.js';

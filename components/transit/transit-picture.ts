@@ -1,8 +1,8 @@
 import { html, nothing, svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatBearing } from '../../core/angle/format-angle.js';
 import { cosDegrees, sinDegrees } from '../../core/angle/trigonometry.js';
 import type { MarkError, TransitSight } from '../../core/sight/transit-result.js';
+import { formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenBearing, spokenError } from '../shared/spoken.js';
 

@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { formatBearing } from '../../core/angle/format-angle.js';
 import { transitLine } from '../../core/sight/transit-line.js';
 import type { TrueLine } from '../../core/sight/transit-line.js';
 import { transitSight } from '../../core/sight/transit-sight.js';
@@ -14,6 +13,7 @@ import { compassChoice, compassWords, headAndSplitView } from '../shared/compass
 import { doubtFields, supposedIn } from '../shared/doubt-fields.js';
 import { isUnset, textOf, valueOf } from '../shared/field.js';
 import type { FieldInput, FieldState } from '../shared/field.js';
+import { formatBearing } from '../shared/figures.js';
 import { headlineView } from '../shared/headline-view.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';

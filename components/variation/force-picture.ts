@@ -1,8 +1,8 @@
 import { html, nothing, svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle } from '../../core/angle/format-angle.js';
 import type { MagneticField } from '../../core/field/magnetic-field.js';
 import { microtesla } from '../shared/field-elements-view.js';
+import { formatAngle } from '../shared/figures.js';
 
 /** Units of the drawing for a microtesla: the same for every place, so that places can be compared. */
 const SCALE = { wide: 3.2, narrow: 2.3 } as const;

@@ -1,11 +1,12 @@
-import { formatNumber, roundTo } from '../../core/angle/format-angle.js';
+import { roundTo } from '../../core/angle/format-angle.js';
 import { parseAnnualChange } from '../../core/field/parse-annual-change.js';
 import type { ChartRose } from '../../core/field/charted-variation.js';
 import { parseChartRose } from '../../core/field/parse-chart-rose.js';
 import { normalise } from '../../core/text/normalise.js';
 import type { Field } from '../shared/field.js';
+import { formatNumber } from '../shared/figures.js';
 import { errorField, numberField } from '../shared/trade-fields.js';
-import { changeText, degreesAndMinutes, roseText, typedVariation } from './rose-text.js';
+import { changeText, degreesAndMinutes, roseText, typedChange, typedVariation } from './rose-text.js';
 
 /** A rose as the chart prints it, `4°15′W 2015 (8′E)`. */
 export const roseField: Field<ChartRose> = {
@@ -30,7 +31,7 @@ export const roseYearField: Field<number> = numberField(1500, 2199, 1, 1, '', 'v
 export function roseChangeField(variation: number | undefined): Field<number> {
   return {
     parse: (text) => parseAnnualChange(normalise(text), variation ?? 0),
-    write: (minutes) => changeText(minutes).replace('′ ', ''),
+    write: (minutes) => typedChange(minutes).replace('′', ''),
     show: (minutes) => changeText(minutes),
     step: (minutes, direction) => roundTo(minutes + direction, 1),
     accepted: 'variation.accepted.change',

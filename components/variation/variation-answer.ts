@@ -1,11 +1,11 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle, formatError } from '../../core/angle/format-angle.js';
 import type { ChartRose } from '../../core/field/charted-variation.js';
 import type { MagneticField } from '../../core/field/magnetic-field.js';
 import type { ModelAgainstRose } from '../../core/field/model-against-rose.js';
 import type { VariationReport } from '../../core/field/variation-report.js';
 import { yearlyMinutes } from '../shared/field-elements-view.js';
+import { formatAngle, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';
 import { yearsText } from './rose-fields.js';

@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatAngle } from '../../core/angle/format-angle.js';
 import type { ChartRose } from '../../core/field/charted-variation.js';
 import type { MagneticField } from '../../core/field/magnetic-field.js';
 import { roseSteps } from '../../core/field/rose-steps.js';
@@ -8,6 +7,7 @@ import type { VariationReport } from '../../core/field/variation-report.js';
 import { fieldSteps } from '../../core/iron/field-steps.js';
 import { cautionsView, standingCautions } from '../shared/caution-view.js';
 import { fieldElementsView, microtesla } from '../shared/field-elements-view.js';
+import { formatAngle } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';
 import { stepsView } from '../shared/working-view.js';

@@ -14,49 +14,59 @@ export function roundTo(value: number, decimals: number): number {
   return (Math.sign(value) * Math.round(scaled)) / 10 ** decimals + 0;
 }
 
+/**
+ * A rounded size with its decimals, padded with zeros to `width` figures before them. Which
+ * mark stands before the decimals is an argument, here and in every format: core knows no language.
+ */
+export function fixed(size: number, decimals: number, mark = '.', width = 1): string {
+  return size
+    .toFixed(decimals)
+    .padStart(width + (decimals && decimals + 1), '0')
+    .replace('.', mark);
+}
+
 /** A bearing with three figures: `045.0°`; the rounded 360 is written 000. */
-export function formatBearing(degrees: number, decimals = 1): string {
-  const rounded = wrap360(roundTo(wrap360(degrees), decimals));
-  return `${rounded.toFixed(decimals).padStart(decimals ? 4 + decimals : 3, '0')}°`;
+export function formatBearing(degrees: number, decimals = 1, mark = '.'): string {
+  return `${fixed(wrap360(roundTo(wrap360(degrees), decimals)), decimals, mark, 3)}°`;
 }
 
 /** An error, variation or deviation with its letter: `3.2° E`, `0.0°`. */
-export function formatError(degrees: number, decimals = 1): string {
+export function formatError(degrees: number, decimals = 1, mark = '.'): string {
   const rounded = wrap180(roundTo(wrap180(degrees), decimals));
   const letter = rounded === 0 ? '' : rounded > 0 ? ' E' : ' W';
-  return `${Math.abs(rounded).toFixed(decimals)}°${letter}`;
+  return `${fixed(Math.abs(rounded), decimals, mark)}°${letter}`;
 }
 
 /** Degrees and minutes with a letter, minutes rounded before the degrees are told apart. */
-function degreesAndMinutes(degrees: number, width: number, decimals: number, letters: string): string {
+function degreesAndMinutes(degrees: number, width: number, decimals: number, mark: string, letters: string): string {
   checkFinite('degrees', degrees);
   const minutes = roundTo(Math.abs(degrees) * 60, decimals);
   const whole = Math.floor(minutes / 60);
-  const rest = (minutes - whole * 60).toFixed(decimals).padStart(decimals ? 3 + decimals : 2, '0');
+  const rest = fixed(minutes - whole * 60, decimals, mark, 2);
   const letter = degrees < 0 && minutes > 0 ? letters[1] : letters[0];
   return `${String(whole).padStart(width, '0')}° ${rest}′ ${letter}`;
 }
 
 /** A latitude: `33° 24.0′ N`. */
-export function formatLatitude(degrees: number, decimals = 1): string {
-  return degreesAndMinutes(degrees, 2, decimals, 'NS');
+export function formatLatitude(degrees: number, decimals = 1, mark = '.'): string {
+  return degreesAndMinutes(degrees, 2, decimals, mark, 'NS');
 }
 
 /** A longitude: `071° 42.5′ W`; the 180th meridian is written E, however it was come to. */
-export function formatLongitude(degrees: number, decimals = 1): string {
+export function formatLongitude(degrees: number, decimals = 1, mark = '.'): string {
   const longitude = wrap180(degrees);
   const onMeridian180 = roundTo(longitude * 60, decimals) === -180 * 60;
-  return degreesAndMinutes(onMeridian180 ? 180 : longitude, 3, decimals, 'EW');
+  return degreesAndMinutes(onMeridian180 ? 180 : longitude, 3, decimals, mark, 'EW');
 }
 
 /** The size of an angle, with a true minus sign: `−0.7°`. */
-export function formatAngle(degrees: number, decimals = 1): string {
+export function formatAngle(degrees: number, decimals = 1, mark = '.'): string {
   checkFinite('degrees', degrees);
-  return `${formatNumber(degrees, decimals)}°`;
+  return `${formatNumber(degrees, decimals, mark)}°`;
 }
 
 /** A number with fixed decimals and a true minus sign; never a negative zero. */
-export function formatNumber(value: number, decimals: number): string {
+export function formatNumber(value: number, decimals: number, mark = '.'): string {
   const rounded = roundTo(value, decimals);
-  return `${rounded < 0 ? '−' : ''}${Math.abs(rounded).toFixed(decimals)}`;
+  return `${rounded < 0 ? '−' : ''}${fixed(Math.abs(rounded), decimals, mark)}`;
 }

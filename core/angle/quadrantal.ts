@@ -1,25 +1,25 @@
 import { checkFinite } from './check-number.js';
-import { roundTo } from './format-angle.js';
+import { fixed, roundTo } from './format-angle.js';
 import { wrap360 } from './wrap.js';
 
 /** A bearing named from north or south: 122.6 is `S 57.4° E`, 0 is `N`, 90 is `E`. */
-export function formatQuadrantal(degrees: number, decimals = 1): string {
+export function formatQuadrantal(degrees: number, decimals = 1, mark = '.'): string {
   const bearing = wrap360(roundTo(wrap360(degrees), decimals));
   if (bearing % 90 === 0) return 'NESW'[bearing / 90] ?? 'N';
   const north = bearing < 90 || bearing > 270;
   const east = bearing < 180;
   const size = north ? (east ? bearing : 360 - bearing) : Math.abs(180 - bearing);
-  return `${north ? 'N' : 'S'} ${size.toFixed(decimals)}° ${east ? 'E' : 'W'}`;
+  return `${north ? 'N' : 'S'} ${fixed(size, decimals, mark)}° ${east ? 'E' : 'W'}`;
 }
 
 /**
  * An amplitude named from east or west: the prefix is E for a rising body and W for a
  * setting one, the suffix N or S as the body stands from it: `E 32.6° S`.
  */
-export function formatAmplitude(amplitude: number, event: 'rising' | 'setting', decimals = 1): string {
+export function formatAmplitude(amplitude: number, event: 'rising' | 'setting', decimals = 1, mark = '.'): string {
   checkFinite('amplitude', amplitude);
   const rounded = roundTo(amplitude, decimals);
   const prefix = event === 'rising' ? 'E' : 'W';
-  if (rounded === 0) return `${prefix} ${(0).toFixed(decimals)}°`;
-  return `${prefix} ${Math.abs(rounded).toFixed(decimals)}° ${rounded > 0 ? 'N' : 'S'}`;
+  if (rounded === 0) return `${prefix} ${fixed(0, decimals, mark)}°`;
+  return `${prefix} ${fixed(Math.abs(rounded), decimals, mark)}° ${rounded > 0 ? 'N' : 'S'}`;
 }

@@ -3,7 +3,7 @@ import type { Catalogue } from '../../shared/catalogue.js';
 export const adviceMessages: Catalogue = {
   'swing.advice': 'Consejos para un compensador autorizado',
   'swing.advice.standing': 'Solo consejos: prevalecen el manual del fabricante y el compensador de agujas autorizado. En este orden; comprobar después de cada paso y volver a determinar los desvíos al acabar.',
-  'swing.advice.none': 'Ningún coeficiente es bastante grande, 0.5° o más, para mover un corrector; o los rumbos aún no los determinan.',
+  'swing.advice.none': 'Ningún coeficiente es bastante grande, 0,5° o más, para mover un corrector; o los rumbos aún no los determinan.',
   'swing.advice.source': 'Fuente: {source}.',
   'swing.advice.work': 'A {first} quitar todo lo que se vea, {seen}; luego a {second}, donde debería aparecer {left}, quitar la mitad, {half}.',
   'swing.advice.clockwise': '{angle} en el sentido de las agujas del reloj',

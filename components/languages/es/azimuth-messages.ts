@@ -64,7 +64,7 @@ export const azimuthMessages: Catalogue = {
   'azimuth.series': 'Una serie de demoras',
   'azimuth.series.hint': 'Una demora por línea: hora, demora y, si se tiene, rumbo del buque. Se puede pegar una columna de una hoja de cálculo. La media ocupa entonces el lugar de la demora única.',
   'azimuth.series.label': 'Horas y demoras',
-  'azimuth.series.example': '18:04:10  071.5  040',
+  'azimuth.series.example': '18:04:10  071,5  040',
   'azimuth.series.time': 'hora',
   'azimuth.series.bearing': 'demora',
   'azimuth.series.head': 'rumbo',

@@ -88,7 +88,7 @@ export const conversionMessages: Catalogue = {
   'conversion.lookGyro': 'Rumbo giroscópico',
   'conversion.lookStandard': 'Rumbo del compás magistral',
   'conversion.lookSteering': 'Rumbo del compás de gobierno',
-  'accepted.coefficient': 'Se admite: +12.0, −3.5, 3.5W.',
+  'accepted.coefficient': 'Se admite: +12,0, −3,5, 3,5W.',
   'accepted.leeway': 'Se admite: de 0 a 90°.',
   'accepted.speed': 'Se admite: de 0 a 100 nudos.',
   'step.chain.deviation-given': 'Desvío dado',

@@ -5,7 +5,7 @@ export const deviationTableMessages: Catalogue = {
   'table.count': '{count} rumbos leídos.',
   'table.line': 'Línea {line}, «{text}»:',
   'table.more': 'y {count} líneas más.',
-  'accepted.table': 'Se admite, una por línea: 045 2.5W, o 045, tabulador y −2,5. Las cifras sin letra solo son E donde otras llevan signo menos.',
+  'accepted.table': 'Se admite, una por línea: 045 2,5W, o 045, tabulador y −2,5. Las cifras sin letra solo son E donde otras llevan signo menos.',
   'refusal.two-columns': 'Hacen falta un rumbo y un desvío.',
   'refusal.given-twice': 'Este rumbo tiene otro desvío más arriba.',
 };

@@ -2,7 +2,7 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const drillMessages: Catalogue = {
   'refusal.sign-missing': 'Indicar cuál: + o −.',
-  'drill.accepted.signed': 'Se admite: +3.2, −3.2 o 0.',
+  'drill.accepted.signed': 'Se admite: +3,2, −3,2 o 0.',
   'drill.kind': 'Tipo',
   'drill.kind.column': 'tipo',
   'drill.kind.all': 'todos los tipos',
@@ -33,9 +33,9 @@ export const drillMessages: Catalogue = {
   'drill.standing.wrong': 'mal',
   'drill.standing.open': 'sin resolver',
   'drill.step': '{label} (puede quedar en blanco)',
-  'drill.form.bearing': '000.0',
-  'drill.form.error': '0.0 E o W',
-  'drill.form.signed': '+0.0 o −0.0',
+  'drill.form.bearing': '000,0',
+  'drill.form.error': '0,0 E o W',
+  'drill.form.signed': '+0,0 o −0,0',
   'drill.check': 'Corregir',
   'drill.hint': 'Pista',
   'drill.show': 'Mostrar la respuesta',

@@ -90,5 +90,5 @@ export const panelMessages: Catalogue = {
   'accepted.sphereDistance': 'Se admite: de 5 a 300 cm.',
   'accepted.sphereBearing': 'Se admite: de 0 a 180°, 90 transversal.',
   'accepted.flinders': 'Se admite: de 0 a 5, fuerza hacia la barra por unidad de Z.',
-  'accepted.lambda': 'Se admite: de 0.1 a 2.',
+  'accepted.lambda': 'Se admite: de 0,1 a 2.',
 };

@@ -11,7 +11,7 @@ export const variationMessages: Catalogue = {
   'variation.rose.year': 'Su año',
   'variation.rose.change': 'Variación anual',
   'variation.accepted.rose': 'Se admite: declinación con su letra, año, variación anual, como 4°15′W 2015 (8′E) o 3°45′W (1988) decreasing 6′ annually.',
-  'variation.accepted.year': 'Se admite: de 1500 a 2199; 2015 es el 1 de enero de 2015, 2015.5 la mitad del año.',
+  'variation.accepted.year': 'Se admite: de 1500 a 2199; 2015 es el 1 de enero de 2015, 2015,5 la mitad del año.',
   'variation.accepted.change': 'Se admite: minutos de arco al año con letra, 8′E, o decreasing 6′, hasta 600′; 0 si no hay.',
   'refusal.year-missing': 'Falta el año de la rosa.',
   'refusal.change-missing': 'Falta la variación anual; donde la carta no la dé, escribir (0′).',

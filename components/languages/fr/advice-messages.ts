@@ -3,7 +3,7 @@ import type { Catalogue } from '../../shared/catalogue.js';
 export const adviceMessages: Catalogue = {
   'swing.advice': 'Conseils à un compensateur agréé',
   'swing.advice.standing': 'Conseils seulement : le manuel du fabricant et le compensateur agréé prévalent. Dans cet ordre ; vérifier après chaque pas, et refaire une régulation quand tout est fait.',
-  'swing.advice.none': 'Aucun coefficient n’est assez grand, 0.5° ou plus, pour déplacer un correcteur ; ou les caps ne les déterminent pas encore.',
+  'swing.advice.none': 'Aucun coefficient n’est assez grand, 0,5° ou plus, pour déplacer un correcteur ; ou les caps ne les déterminent pas encore.',
   'swing.advice.source': 'Source : {source}.',
   'swing.advice.work': 'Au {first} ôter tout ce qui se voit, {seen} ; puis au {second}, où {left} devrait paraître, en ôter la moitié, {half}.',
   'swing.advice.clockwise': 'de {angle} en sens horaire',

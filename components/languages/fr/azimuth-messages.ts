@@ -64,7 +64,7 @@ export const azimuthMessages: Catalogue = {
   'azimuth.series': 'Une série de relèvements',
   'azimuth.series.hint': 'Un relèvement par ligne : heure, relèvement et, si on l’a, cap. On peut coller une colonne d’un tableur. La moyenne tient alors lieu du relèvement unique.',
   'azimuth.series.label': 'Heures et relèvements',
-  'azimuth.series.example': '18:04:10  071.5  040',
+  'azimuth.series.example': '18:04:10  071,5  040',
   'azimuth.series.time': 'heure',
   'azimuth.series.bearing': 'relèvement',
   'azimuth.series.head': 'cap',

@@ -88,7 +88,7 @@ export const conversionMessages: Catalogue = {
   'conversion.lookGyro': 'Cap gyro',
   'conversion.lookStandard': 'Cap du compas étalon',
   'conversion.lookSteering': 'Cap du compas de route',
-  'accepted.coefficient': 'Admis : +12.0, −3.5, 3.5W.',
+  'accepted.coefficient': 'Admis : +12,0, −3,5, 3,5W.',
   'accepted.leeway': 'Admis : de 0 à 90°.',
   'accepted.speed': 'Admis : de 0 à 100 nœuds.',
   'step.chain.deviation-given': 'Déviation donnée',

@@ -5,7 +5,7 @@ export const deviationTableMessages: Catalogue = {
   'table.count': '{count} caps lus.',
   'table.line': 'Ligne {line}, « {text} » :',
   'table.more': 'et {count} lignes de plus.',
-  'accepted.table': 'Admis, une ligne chacun : 045 2.5W, ou 045, tabulation et −2,5. Des chiffres sans lettre ne sont E que si d’autres portent un moins.',
+  'accepted.table': 'Admis, une ligne chacun : 045 2,5W, ou 045, tabulation et −2,5. Des chiffres sans lettre ne sont E que si d’autres portent un moins.',
   'refusal.two-columns': 'Il faut un cap et une déviation.',
   'refusal.given-twice': 'Ce cap a une autre déviation plus haut.',
 };

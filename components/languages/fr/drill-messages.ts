@@ -2,7 +2,7 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const drillMessages: Catalogue = {
   'refusal.sign-missing': 'Dire lequel : + ou −.',
-  'drill.accepted.signed': 'Admis : +3.2, −3.2 ou 0.',
+  'drill.accepted.signed': 'Admis : +3,2, −3,2 ou 0.',
   'drill.kind': 'Genre',
   'drill.kind.column': 'genre',
   'drill.kind.all': 'tous les genres',
@@ -33,9 +33,9 @@ export const drillMessages: Catalogue = {
   'drill.standing.wrong': 'faux',
   'drill.standing.open': 'ouvert',
   'drill.step': '{label} (peut rester vide)',
-  'drill.form.bearing': '000.0',
-  'drill.form.error': '0.0 E ou W',
-  'drill.form.signed': '+0.0 ou −0.0',
+  'drill.form.bearing': '000,0',
+  'drill.form.error': '0,0 E ou W',
+  'drill.form.signed': '+0,0 ou −0,0',
   'drill.check': 'Corriger',
   'drill.hint': 'Indice',
   'drill.show': 'Montrer la réponse',

@@ -90,5 +90,5 @@ export const panelMessages: Catalogue = {
   'accepted.sphereDistance': 'Admis : de 5 à 300 cm.',
   'accepted.sphereBearing': 'Admis : de 0 à 180°, 90 en travers.',
   'accepted.flinders': 'Admis : de 0 à 5, force vers le barreau par unité de Z.',
-  'accepted.lambda': 'Admis : de 0.1 à 2.',
+  'accepted.lambda': 'Admis : de 0,1 à 2.',
 };

@@ -11,7 +11,7 @@ export const variationMessages: Catalogue = {
   'variation.rose.year': 'Son année',
   'variation.rose.change': 'Changement annuel',
   'variation.accepted.rose': 'Admis : déclinaison avec sa lettre, année, changement annuel, comme 4°15′W 2015 (8′E) ou 3°45′W (1988) decreasing 6′ annually.',
-  'variation.accepted.year': 'Admis : de 1500 à 2199 ; 2015 est le 1er janvier 2015, 2015.5 le milieu de l’année.',
+  'variation.accepted.year': 'Admis : de 1500 à 2199 ; 2015 est le 1er janvier 2015, 2015,5 le milieu de l’année.',
   'variation.accepted.change': 'Admis : minutes d’arc par an avec une lettre, 8′E, ou decreasing 6′, jusqu’à 600′ ; 0 s’il n’y en a pas.',
   'refusal.year-missing': 'L’année de la rose manque.',
   'refusal.change-missing': 'Le changement annuel manque ; où la carte n’en donne pas, écrire (0′).',

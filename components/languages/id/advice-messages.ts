@@ -3,7 +3,7 @@ import type { Catalogue } from '../../shared/catalogue.js';
 export const adviceMessages: Catalogue = {
   'swing.advice': 'Saran bagi juru timbal pedoman yang berwenang',
   'swing.advice.standing': 'Hanya saran: buku petunjuk pembuat dan juru timbal pedoman yang berwenang lebih menentukan. Kerjakan menurut urutan ini; periksa setelah setiap langkah, dan putar kapal lagi bila semuanya selesai.',
-  'swing.advice.none': 'Tidak ada koefisien yang cukup besar, 0.5° atau lebih, untuk menggeser korektor; atau haluan yang ada belum menentukannya.',
+  'swing.advice.none': 'Tidak ada koefisien yang cukup besar, 0,5° atau lebih, untuk menggeser korektor; atau haluan yang ada belum menentukannya.',
   'swing.advice.source': 'Sumber: {source}.',
   'swing.advice.work': 'Pada {first} hilangkan semua yang tampak, {seen}; lalu pada {second}, yang seharusnya menunjukkan {left}, hilangkan setengahnya, {half}.',
   'swing.advice.clockwise': 'searah jarum jam sebesar {angle}',

@@ -66,7 +66,7 @@ export const azimuthMessages: Catalogue = {
   'azimuth.series': 'Serangkaian baringan',
   'azimuth.series.hint': 'Satu baringan per baris: waktu, baringan dan, bila ada, haluan kapal. Kolom dari lembar hitung dapat ditempel. Nilai rata-rata lalu menggantikan baringan tunggal.',
   'azimuth.series.label': 'Waktu dan baringan',
-  'azimuth.series.example': '18:04:10  071.5  040',
+  'azimuth.series.example': '18:04:10  071,5  040',
   'azimuth.series.time': 'waktu',
   'azimuth.series.bearing': 'baringan',
   'azimuth.series.head': 'haluan',

@@ -92,7 +92,7 @@ export const conversionMessages: Catalogue = {
   'conversion.lookGyro': 'Haluan gasing',
   'conversion.lookStandard': 'Haluan pedoman standar',
   'conversion.lookSteering': 'Haluan pedoman kemudi',
-  'accepted.coefficient': 'Diterima: +12.0, −3.5, 3.5W.',
+  'accepted.coefficient': 'Diterima: +12,0, −3,5, 3,5W.',
   'accepted.leeway': 'Diterima: 0 sampai 90°.',
   'accepted.speed': 'Diterima: 0 sampai 100 knot.',
   'step.chain.deviation-given': 'Deviasi yang diberikan',

@@ -5,7 +5,7 @@ export const deviationTableMessages: Catalogue = {
   'table.count': '{count} haluan dimengerti.',
   'table.line': 'Baris {line}, “{text}”:',
   'table.more': 'dan {count} baris lagi.',
-  'accepted.table': 'Diterima, satu per baris: 045 2.5W, atau 045, tab dan −2,5. Angka tanpa huruf berarti timur hanya bila yang lain memakai tanda kurang.',
+  'accepted.table': 'Diterima, satu per baris: 045 2,5W, atau 045, tab dan −2,5. Angka tanpa huruf berarti timur hanya bila yang lain memakai tanda kurang.',
   'refusal.two-columns': 'Diperlukan haluan dan deviasi.',
   'refusal.given-twice': 'Haluan ini mempunyai deviasi lain di atas.',
 };

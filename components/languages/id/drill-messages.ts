@@ -2,7 +2,7 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const drillMessages: Catalogue = {
   'refusal.sign-missing': 'Sebutkan tandanya: + atau −.',
-  'drill.accepted.signed': 'Diterima: +3.2, −3.2 atau 0.',
+  'drill.accepted.signed': 'Diterima: +3,2, −3,2 atau 0.',
   'drill.kind': 'Jenis',
   'drill.kind.column': 'jenis',
   'drill.kind.all': 'semua jenis',
@@ -34,9 +34,9 @@ export const drillMessages: Catalogue = {
   'drill.standing.wrong': 'salah',
   'drill.standing.open': 'terbuka',
   'drill.step': '{label} (boleh dikosongkan)',
-  'drill.form.bearing': '000.0',
-  'drill.form.error': '0.0 E atau W',
-  'drill.form.signed': '+0.0 atau −0.0',
+  'drill.form.bearing': '000,0',
+  'drill.form.error': '0,0 E atau W',
+  'drill.form.signed': '+0,0 atau −0,0',
   'drill.check': 'Periksa',
   'drill.hint': 'Petunjuk',
   'drill.show': 'Tampilkan jawaban',

@@ -91,5 +91,5 @@ export const panelMessages: Catalogue = {
   'accepted.sphereDistance': 'Diterima: 5 sampai 300 cm.',
   'accepted.sphereBearing': 'Diterima: 0 sampai 180°, 90 melintang.',
   'accepted.flinders': 'Diterima: 0 sampai 5, gaya ke arah batang untuk setiap satuan Z.',
-  'accepted.lambda': 'Diterima: 0.1 sampai 2.',
+  'accepted.lambda': 'Diterima: 0,1 sampai 2.',
 };

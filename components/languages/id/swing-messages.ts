@@ -14,7 +14,7 @@ export const swingMessages: Catalogue = {
   // unsure: "baringan timbal balik" for reciprocal bearings
   'swing.method.shore-compass': 'baringan timbal balik dengan pedoman darat',
   'swing.method.gyro': 'perbandingan dengan pedoman gasing',
-  'swing.how.deviation': 'Deviasi pada setiap haluan: 2.5W, 1°30′E; angka tanpa huruf berarti timur bila yang barat memakai tanda kurang.',
+  'swing.how.deviation': 'Deviasi pada setiap haluan: 2,5W, 1°30′E; angka tanpa huruf berarti timur bila yang barat memakai tanda kurang.',
   'swing.how.known-object': 'Baringan pedoman benda itu pada setiap haluan. Sebutkan lingkaran putar bila benda lebih dekat dari kira-kira 6 mil.',
   'swing.how.unknown-object': 'Baringan pedoman benda itu pada haluan yang tersebar rata: rata-ratanya menggantikan baringan magnetisnya, dan A hilang.',
   'swing.how.sun': 'Baringan pedoman Matahari pada setiap haluan dan waktunya, UTC.',
@@ -52,7 +52,7 @@ export const swingMessages: Catalogue = {
   'swing.constant': 'A, bila hilang, dianggap',
   'swing.constant.none': 'tidak dianggap',
   'swing.accepted.radius': 'Diterima: meter, atau kaki seperti 900 ft.',
-  'swing.accepted.distance': 'Diterima: mil laut, 0.05 sampai 100.',
+  'swing.accepted.distance': 'Diterima: mil laut, 0,05 sampai 100.',
   'swing.model': 'Lengkung',
   'swing.model.auto': 'yang cocok',
   'swing.model.approximate': 'lima suku',

@@ -11,7 +11,7 @@ export const variationMessages: Catalogue = {
   'variation.rose.year': 'Tahunnya',
   'variation.rose.change': 'Perubahan tahunan',
   'variation.accepted.rose': 'Diterima: variasi dengan hurufnya, tahun, perubahan tahunan, seperti 4°15′W 2015 (8′E) atau 3°45′W (1988) decreasing 6′ annually.',
-  'variation.accepted.year': 'Diterima: 1500 sampai 2199; 2015 berarti 1 Januari 2015, 2015.5 pertengahannya.',
+  'variation.accepted.year': 'Diterima: 1500 sampai 2199; 2015 berarti 1 Januari 2015, 2015,5 pertengahannya.',
   'variation.accepted.change': 'Diterima: menit busur per tahun dengan huruf, 8′E, atau decreasing 6′, sampai 600′; 0 bila tidak ada.',
   'refusal.year-missing': 'Tahun mawar pedoman belum ada.',
   'refusal.change-missing': 'Perubahan tahunan belum ada; bila peta tidak menyebutnya, tulis (0′).',

@@ -62,6 +62,7 @@ export const sharedMessages: Catalogue = {
   'caution.aid': '仅为航海者的辅助工具。以船旗国规定、制造厂说明书和持证罗经校正师的意见为准。',
   'caution.second': '按此结果改变航向之前，请再作一次独立观测加以核对。',
   'print': '打印',
+  'figures.decimal': '.',
   'spoken.east': '偏东',
   'spoken.west': '偏西',
   'spoken.degrees': '{number}度',
