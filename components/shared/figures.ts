@@ -26,12 +26,19 @@ export function writeDecimalsWith(languageMark: string): void {
 /** The mark that holds now, for a format of core that is not listed here. */
 export const decimalMark = (): string => mark;
 
-export const formatAngle = (degrees: number, decimals?: number): string => angle(degrees, decimals, mark);
-export const formatBearing = (degrees: number, decimals?: number): string => bearing(degrees, decimals, mark);
-export const formatError = (degrees: number, decimals?: number): string => error(degrees, decimals, mark);
-export const formatLatitude = (degrees: number, decimals?: number): string => latitude(degrees, decimals, mark);
-export const formatLongitude = (degrees: number, decimals?: number): string => longitude(degrees, decimals, mark);
-export const formatNumber = (value: number, decimals: number): string => number(value, decimals, mark);
+type Written = (value: number, decimals?: number) => string;
+
+const marked =
+  (write: (value: number, decimals: number | undefined, mark: string) => string): Written =>
+  (value, decimals) =>
+    write(value, decimals, mark);
+
+export const formatAngle = /* @__PURE__ */ marked(angle);
+export const formatBearing = /* @__PURE__ */ marked(bearing);
+export const formatError = /* @__PURE__ */ marked(error);
+export const formatLatitude = /* @__PURE__ */ marked(latitude);
+export const formatLongitude = /* @__PURE__ */ marked(longitude);
+export const formatNumber = /* @__PURE__ */ marked(number);
 
 /** A rounded size with its decimals, padded with zeros to `width` figures before them. */
 export const formatFixed = (size: number, decimals: number, width?: number): string => fixed(size, decimals, mark, width);

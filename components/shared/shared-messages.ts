@@ -31,7 +31,6 @@ export const sharedMessages: Catalogue = {
   'assumed': 'taken as {what}',
   'answer.missing': 'Still needed: {fields}.',
   'answer.wrong': 'To be put right: {fields}.',
-  'field.utc': 'UTC',
   'field.locked': 'given',
   'form.required': 'A result is asked for here.',
   'day': '{weekday}, {day} {month} {year}',
@@ -59,7 +58,6 @@ export const sharedMessages: Catalogue = {
   'record': 'Enter in the record',
   'record.sent': 'Offered to the record book.',
   'record.none': 'There is no record book here: nothing was kept.',
-  'cautions': 'Cautions',
   'caution.aid':
     'An aid to the navigator. The rules of the flag State, the makers’ manuals and a licensed compass adjuster prevail.',
   'caution.second': 'Check against a second, independent observation before altering course on this result.',

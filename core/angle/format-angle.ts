@@ -19,10 +19,8 @@ export function roundTo(value: number, decimals: number): number {
  * mark stands before the decimals is an argument, here and in every format: core knows no language.
  */
 export function fixed(size: number, decimals: number, mark = '.', width = 1): string {
-  return size
-    .toFixed(decimals)
-    .padStart(width + (decimals && decimals + 1), '0')
-    .replace('.', mark);
+  const figures = size.toFixed(decimals).padStart(width + (decimals && decimals + 1), '0');
+  return figures.replace('.', mark);
 }
 
 /** A bearing with three figures: `045.0°`; the rounded 360 is written 000. */
@@ -66,7 +64,7 @@ export function formatAngle(degrees: number, decimals = 1, mark = '.'): string {
 }
 
 /** A number with fixed decimals and a true minus sign; never a negative zero. */
-export function formatNumber(value: number, decimals: number, mark = '.'): string {
+export function formatNumber(value: number, decimals = 1, mark = '.'): string {
   const rounded = roundTo(value, decimals);
   return `${rounded < 0 ? '−' : ''}${fixed(Math.abs(rounded), decimals, mark)}`;
 }
