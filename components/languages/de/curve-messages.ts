@@ -20,7 +20,7 @@ export const curveMessages: Catalogue = {
   'curve.name.card': 'Tafel',
   'curve.name.before': 'vorher',
   'curve.name.fit': 'ausgeglichen',
-  'curve.largest': 'Größte',
+  'curve.largest': 'Höchstwert',
   'curve.on': 'auf {heading}',
   'curve.within': 'in der Grenze von {limit}',
   'curve.beyond': 'über der Grenze von {limit}',

@@ -32,7 +32,7 @@ export const sharedMessages: Catalogue = {
   'answer.wrong': 'Zu berichtigen: {fields}.',
   'field.locked': 'vorgegeben',
   'form.required': 'Hier wird ein Ergebnis verlangt.',
-  'day': '{weekday} {day} {month} {year}',
+  'day': '{weekday} {day}. {month} {year}',
   'day.weekdays': 'So. Mo. Di. Mi. Do. Fr. Sa.',
   'day.months': 'Jan. Feb. März Apr. Mai Juni Juli Aug. Sep. Okt. Nov. Dez.',
   'now': 'Jetzt',

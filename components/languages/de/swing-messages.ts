@@ -6,7 +6,7 @@ export const swingMessages: Catalogue = {
   'swing.start': 'Auf jedem Kurs eine Ablesung eintragen oder die ganze Tabelle einfügen: Kurve und Koeffizienten folgen beim Eintippen.',
   'swing.method': 'Verfahren',
   'swing.method.group': 'Wie die Ablenkung gefunden wird',
-  'swing.method.deviation': 'Ablenkung schon ausgerechnet',
+  'swing.method.deviation': 'Ablenkung schon bekannt',
   'swing.method.known-object': 'fernes Objekt, Peilung bekannt',
   'swing.method.unknown-object': 'fernes Objekt, Peilung unbekannt',
   'swing.method.sun': 'Sonnenpeilungen, je mit Uhrzeit',

@@ -6,7 +6,7 @@ export const transitMessages: Catalogue = {
   'transit.how.2': 'In diesem Augenblick die vordere Marke am Kompass peilen und den Kurs ablesen.',
   'transit.how.3': 'Marken und Peilung eintragen: Fehlweisung, Missweisung, Ablenkung, Unsicherheit und Rechengang folgen. Für ein Mittel Linien auf demselben Kurs anfügen.',
   'transit.kind': 'Beobachtet wurde',
-  'transit.kind.charted': 'Linie der Karte',
+  'transit.kind.charted': 'Kartenlinie',
   'transit.kind.two-marks': 'zwei Marken',
   'transit.kind.one-mark': 'eine Marke',
   'transit.charted': 'rwP laut Karte',
