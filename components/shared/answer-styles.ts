@@ -6,9 +6,9 @@ export const answerStyles = css`
   /* Name, figure and what stands behind it: in one line where there is room, else each whole on a line of its own. */
   .answer, .answer > [aria-hidden] { display: flex; flex-wrap: wrap; align-items: baseline; gap: var(--space-1) 0.3em; }
   .answer small { font-size: var(--figure); line-height: 1.3; font-weight: 400; color: var(--soft); letter-spacing: 0; }
-  .answer bdi, .answer .name { white-space: nowrap; }
+  .answer bdi { white-space: nowrap; }
   /* What is short in one language is a line and a half in another. */
-  .narrow .answer .name, .narrow .answer small { white-space: normal; }
+  .answer .name, .answer small { white-space: normal; }
   .waiting { font-size: var(--figure); color: var(--soft); margin: 0 0 var(--space-2); }
   .waiting.wrong { color: var(--bad); }
   ol.how { color: var(--soft); font-size: var(--medium); padding-inline-start: var(--space-6); max-inline-size: 34rem; margin-block: var(--space-3) 0; }
