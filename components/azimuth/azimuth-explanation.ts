@@ -55,6 +55,6 @@ export function sightExplanation(host: LubberElement, sight: AzimuthSight, compa
 /** What stands below the mean of a series. */
 export function seriesExplanation(host: LubberElement, series: BearingSeries, states: States, onRecord: () => void): TemplateResult {
   return html`${seriesPicture(host, series)} ${cautionsView(host, series.cautions)}
-    <div class="after">${doubtView(host, series.doubt, states)} ${recordButton(host, onRecord)}</div>
+    <div class="after">${workingView(host, series.steps)} ${doubtView(host, series.doubt, states)} ${recordButton(host, onRecord)}</div>
     ${standingCautions(host)}`;
 }

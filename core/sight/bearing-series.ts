@@ -5,6 +5,7 @@ import type { Caution } from '../working/caution.js';
 import { combineDoubt } from '../working/doubt.js';
 import type { Doubt } from '../working/doubt.js';
 import { quantity } from '../working/quantity.js';
+import type { Step } from '../working/step.js';
 import { azimuthBearing } from './azimuth-bearing.js';
 import { azimuthDoubts, usualAzimuthDoubts } from './azimuth-doubts.js';
 import type { AzimuthDoubts } from './azimuth-doubts.js';
@@ -14,6 +15,7 @@ import type { Drift } from './drift.js';
 import { errorCautions } from './error-cautions.js';
 import { meanOf } from './series-mean.js';
 import type { SeriesMean } from './series-mean.js';
+import { seriesSteps } from './series-steps.js';
 import { sourceAfter } from './source-at.js';
 import { checkReading, splitWith } from './split-error.js';
 import type { CompassReading } from './split-error.js';
@@ -63,6 +65,8 @@ export interface BearingSeries extends SeriesMean {
   readonly drift: Drift | null;
   readonly doubt: Doubt;
   readonly deviationDoubt: number | null;
+  /** The working of the mean and its standard error. */
+  readonly steps: readonly Step[];
   readonly cautions: readonly Caution[];
 }
 
@@ -157,6 +161,13 @@ export function bearingSeries(observation: SeriesObservation): BearingSeries | N
     drift,
     doubt,
     deviationDoubt,
+    steps: seriesSteps({
+      ...mean,
+      compass,
+      variation,
+      kept: kept.map((shot) => ({ error: shot.error ?? 0, residual: wrap180(offset(shot) - mean.meanOffset) })),
+      reading: doubts.reading,
+    }),
     cautions: [
       ...seriesCautions(shots, drift, byCard, compass),
       ...errorCautions({ ...mean, compass, variation, compassBearing: middle.compassBearing }, deviationDoubt ?? doubt.total),

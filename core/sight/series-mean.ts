@@ -27,7 +27,7 @@ export interface SeriesMean {
 }
 
 /** With fewer bearings their scatter may be small by luck: the usual doubt of a reading then holds. Common practice, no source. */
-const ENOUGH = 5;
+export const ENOUGH = 5;
 
 const meanOfNumbers = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0) / values.length;
 

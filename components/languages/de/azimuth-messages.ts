@@ -76,6 +76,11 @@ export const azimuthMessages: Catalogue = {
   'azimuth.series.struck.far-from-others': 'nein: weit von den anderen',
   'azimuth.series.struck.undetermined': 'nein: das Gestirn hat dann keine Peilung',
   'azimuth.series.mean': 'Mittel aus {kept} von {all} Peilungen; Streuung {scatter}, mittlerer Fehler des Mittels {error}.',
+  'step.series.mean': 'Mittel der zählenden Fehlweisungen',
+  'step.series.scatter': 'Streuung einer Peilung, aus dem Rest einer jeden neben dem Mittel',
+  'step.series.standard-error.scatter': 'Standardfehler des Mittels: die Streuung durch die Wurzel ihrer Zahl',
+  'step.series.standard-error.reading':
+    'Standardfehler des Mittels: Bei so wenigen Peilungen zählt die angenommene Unsicherheit einer Ablesung, da sie größer als die Streuung ist',
   'azimuth.series.picture': 'Fehlweisungen nach der Zeit: {kept} von {all} Peilungen liegen um ihr Mittel, {mean}; die Tabelle nennt jede.',
   'azimuth.series.line.parts': 'Zeile {line}: Uhrzeit und Peilung sind nötig, höchstens noch ein Kurs.',
   'azimuth.series.line.time': 'Zeile {line}, Uhrzeit: {refusal}',

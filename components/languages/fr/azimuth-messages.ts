@@ -75,6 +75,11 @@ export const azimuthMessages: Catalogue = {
   'azimuth.series.struck.far-from-others': 'non : loin des autres',
   'azimuth.series.struck.undetermined': 'non : l’astre n’a alors pas de relèvement',
   'azimuth.series.mean': 'Moyenne de {kept} relèvements sur {all} ; dispersion {scatter}, erreur type de la moyenne {error}.',
+  'step.series.mean': 'Moyenne des variations retenues',
+  'step.series.scatter': 'Dispersion d’un relèvement, par ce qui reste de chacun à côté de la moyenne',
+  'step.series.standard-error.scatter': 'Erreur type de la moyenne : la dispersion par la racine de leur nombre',
+  'step.series.standard-error.reading':
+    'Erreur type de la moyenne : pour si peu de relèvements compte l’incertitude supposée d’une lecture, plus grande que leur dispersion',
   'azimuth.series.picture': 'Variations selon l’heure : {kept} relèvements sur {all} entourent leur moyenne, {mean} ; la table donne chacun.',
   'azimuth.series.line.parts': 'Ligne {line} : il faut une heure et un relèvement, et au plus un cap.',
   'azimuth.series.line.time': 'Ligne {line}, heure : {refusal}',

@@ -78,6 +78,11 @@ export const azimuthMessages: Catalogue = {
   'azimuth.series.struck.undetermined': 'tidak: benda angkasa saat itu tidak mempunyai baringan',
   // unsure: "simpangan" for scatter and "galat baku" for standard error, as in statistics; ship's officers may not know them
   'azimuth.series.mean': 'Rata-rata {kept} dari {all} baringan; simpangan {scatter}, galat baku rata-rata {error}.',
+  'step.series.mean': 'Rata-rata kesalahan yang dihitung',
+  'step.series.scatter': 'Sebaran satu baringan, dari selisih masing-masing terhadap rata-rata',
+  'step.series.standard-error.scatter': 'Galat baku rata-rata: sebaran dibagi akar jumlahnya',
+  'step.series.standard-error.reading':
+    'Galat baku rata-rata: dengan baringan sesedikit ini dipakai ketidakpastian pembacaan yang diandaikan, karena lebih besar daripada sebarannya',
   'azimuth.series.picture': 'Kesalahan menurut waktu: {kept} dari {all} baringan di sekitar rata-ratanya, {mean}; tabel menyebutkan satu per satu.',
   'azimuth.series.line.parts': 'Baris {line}: diperlukan waktu dan baringan, dan paling banyak satu haluan.',
   'azimuth.series.line.time': 'Baris {line}, waktu: {refusal}',

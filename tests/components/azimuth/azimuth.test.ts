@@ -197,6 +197,16 @@ describe('a series', () => {
     expect(root(element).querySelector<HTMLTextAreaElement>('#series')?.value).to.contain('19:51 abc');
   });
 
+  it('shows the working of the mean, and that it was worked unrounded', async () => {
+    const element = await evening();
+    element.body = 'Sirius';
+    element.series = '19:50 150\n19:51 150.3\n19:52 150.5';
+    await element.updateComplete;
+    const working = root(element).querySelector('[part=working]')?.textContent ?? '';
+    expect(working).to.contain('Mean of the errors that count').and.contain('Scatter of one bearing').and.contain('of so few bearings');
+    expect(working).to.contain('Worked unrounded, shown rounded');
+    expect(working).not.to.match(/step\.|NaN|undefined/);
+  });
   it('goes on past midnight', async () => {
     const element = await evening();
     element.date = '2026-03-01';
