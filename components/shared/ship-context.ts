@@ -15,7 +15,11 @@ export interface CardOf {
   readonly correctors?: Correctors;
 }
 
-/** What `<lubber-ship>` shares with the widgets inside it. Nothing needs one. */
+/**
+ * What `<lubber-ship>` shares with the widgets inside it. Nothing needs one; a provider of
+ * another hand must offer every member without a question mark, `deviationOn` among them: it
+ * alone tells the sights what the card says. Without it they work as where there is no card.
+ */
 export interface Ship {
   readonly name: string;
   readonly compassName: string;

@@ -146,4 +146,20 @@ describe('the ship around a widget', () => {
     expect(input(element, 'latitude').value).to.equal('');
     expect(input(element, 'heightOfEye').value).to.equal('12.5');
   });
+
+  // A provider of another hand once brought every sight with a heading down.
+  it('may be of another hand and not say what the card gives: then it is as without a card', async () => {
+    const element = await answered();
+    const other = fixtureSync<HTMLElement>(html`<div></div>`);
+    other.addEventListener('context-request', (event) => {
+      (event as unknown as { callback(ship: unknown): void }).callback({ name: 'Other', compassName: '', values: {}, card: null });
+    });
+    other.append(element);
+    element.heading = '040';
+    await element.updateComplete;
+    expect(element.ship?.name).to.equal('Other');
+    expect(element.result?.error).to.be.a('number');
+    expect(element.result?.cardDeviation).to.equal(null);
+    expect(input(element, 'cardDeviation').placeholder).to.equal('no card');
+  });
 });
