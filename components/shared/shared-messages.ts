@@ -49,6 +49,7 @@ export const sharedMessages: Catalogue = {
   'list.last': ' and ',
   'list.semicolon': '; ',
   'working': 'Working',
+  'working.rounded': 'Worked unrounded, shown rounded: the last digit of a line may not add up.',
   'doubt': 'Where the doubt comes from',
   'doubt.cause': 'cause',
   'doubt.supposed': 'supposed',

@@ -35,5 +35,6 @@ export function workingView(host: LubberElement, steps: readonly Step[], after: 
   return html`<details part="working" ?open=${host.working === 'open'}>
     <summary part="summary">${host.t('working')}</summary>
     ${stepsView(host, steps)}${after}
+    <p class="small soft">${host.t('working.rounded')}</p>
   </details>`;
 }

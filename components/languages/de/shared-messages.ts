@@ -48,6 +48,7 @@ export const sharedMessages: Catalogue = {
   'list.last': ' und ',
   'list.semicolon': '; ',
   'working': 'Rechengang',
+  'working.rounded': 'Ungerundet gerechnet, gerundet gezeigt: Die letzte Ziffer einer Zeile kann abweichen.',
   'doubt': 'Woher die Unsicherheit kommt',
   'doubt.cause': 'Ursache',
   'doubt.supposed': 'angenommen',

@@ -48,6 +48,7 @@ export const sharedMessages: Catalogue = {
   'list.last': ' y ',
   'list.semicolon': '; ',
   'working': 'Desarrollo del cálculo',
+  'working.rounded': 'Calculado sin redondear, mostrado redondeado: la última cifra de una línea puede no cuadrar.',
   'doubt': 'De dónde viene la incertidumbre',
   'doubt.cause': 'causa',
   'doubt.supposed': 'supuesto',

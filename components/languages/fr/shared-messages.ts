@@ -48,6 +48,7 @@ export const sharedMessages: Catalogue = {
   'list.last': ' et ',
   'list.semicolon': ' ; ',
   'working': 'Détail du calcul',
+  'working.rounded': 'Calculé sans arrondir, montré arrondi : le dernier chiffre d’une ligne peut ne pas tomber juste.',
   'doubt': 'D’où vient l’incertitude',
   'doubt.cause': 'cause',
   'doubt.supposed': 'supposé',

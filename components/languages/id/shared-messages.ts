@@ -48,6 +48,7 @@ export const sharedMessages: Catalogue = {
   'list.last': ' dan ',
   'list.semicolon': '; ',
   'working': 'Perhitungan',
+  'working.rounded': 'Dihitung tanpa pembulatan, ditampilkan dengan pembulatan: angka terakhir suatu baris mungkin tidak pas.',
   // unsure: "ketidakpastian" for the doubt, as in metrology; seamen may rather say "ketelitian"
   'doubt': 'Asal ketidakpastian',
   'doubt.cause': 'sebab',

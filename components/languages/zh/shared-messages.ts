@@ -48,6 +48,7 @@ export const sharedMessages: Catalogue = {
   'list.last': '和',
   'list.semicolon': '；',
   'working': '计算过程',
+  'working.rounded': '计算时不取整，显示时取整：各行末位数字可能不完全吻合。',
   'doubt': '不确定度的来源',
   'doubt.cause': '原因',
   'doubt.supposed': '假定值',
