@@ -39,7 +39,7 @@ export function seriesPicture(host: LubberElement, series: BearingSeries): Templ
   const lines: number[] = [];
   for (let line = lowest; line * step <= series.error + middle + span / 2; line += 1) lines.push(line * step);
   const summary = host.t('azimuth.series.picture', { mean: spokenError(series.error, host.t), kept: series.kept, all: series.shots.length });
-  return html`<svg part="picture" viewBox="0 0 ${width} ${HEIGHT}" role="img" aria-label=${summary} class="ribbon" dir="ltr">
+  return html`<svg part="picture" viewBox="0 0 ${width} ${HEIGHT}" role="img" aria-label=${summary} class="ribbon">
     ${lines.map((error) => {
       const at = y(error - series.error);
       // The mean's own figure comes first.

@@ -20,6 +20,7 @@ export function seriesField(host: LubberElement, text: string, problems: readonl
     <textarea part="input"
       id="series"
       rows="5"
+      dir="ltr"
       spellcheck="false"
       autocomplete="off"
       placeholder=${host.t('azimuth.series.example')}

@@ -69,6 +69,6 @@ export function chainPicture(host: LubberElement, result: Conversion, summary: s
   const stations = withGyro ? order : order.slice(1);
   const links = withGyro ? linksOf(result) : linksOf(result).slice(1);
   return host.width.picture === 'narrow'
-    ? html`<svg part="picture" viewBox="0 0 280 ${stations.length * 52 - 16}" role="img" aria-label=${summary} class="chain down" dir="ltr">${down(host, values, stations, links, from)}</svg>`
-    : html`<svg part="picture" viewBox="0 0 380 80" role="img" aria-label=${summary} class="chain" dir="ltr">${across(host, values, stations, links, from)}</svg>`;
+    ? html`<svg part="picture" viewBox="0 0 280 ${stations.length * 52 - 16}" role="img" aria-label=${summary} class="chain down">${down(host, values, stations, links, from)}</svg>`
+    : html`<svg part="picture" viewBox="0 0 380 80" role="img" aria-label=${summary} class="chain">${across(host, values, stations, links, from)}</svg>`;
 }

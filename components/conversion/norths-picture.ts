@@ -71,7 +71,7 @@ export function northsPicture(host: LubberElement, result: Conversion): Template
   const heights = rays.flatMap((ray) => [end(ray.direction, ray.length).y, textPlace(ray).y]);
   const top = Math.min(...heights) - 14;
   const bottom = Math.max(8, ...heights) + 8;
-  return html`<svg part="picture" viewBox="-150 ${top} 300 ${bottom - top}" role="img" aria-label=${host.t('conversion.norths')} class="norths" dir="ltr">
+  return html`<svg part="picture" viewBox="-150 ${top} 300 ${bottom - top}" role="img" aria-label=${host.t('conversion.norths')} class="norths">
     <circle r="3" fill="var(--ink)"></circle>
     ${rays.map(lineOf)} ${rays.map(nameOf)}
   </svg>`;

@@ -16,7 +16,7 @@ type Format = 'a4' | 'pocket';
 function entry(label: string, value: string): TemplateResult {
   return html`<div>
     <dt>${label}</dt>
-    <dd class=${value ? '' : 'blank'}>${value || html`<span class="spoken">–</span>`}</dd>
+    <dd class=${value ? '' : 'blank'}>${value ? html`<bdi>${value}</bdi>` : html`<span class="spoken">–</span>`}</dd>
   </div>`;
 }
 

@@ -19,7 +19,7 @@ export const cardStyles = css`
   .narrow .paper .halves { grid-template-columns: 1fr; gap: var(--space-3); }
   .narrow .particulars { grid-template-columns: repeat(auto-fit, minmax(7rem, 1fr)); }
   .figures { inline-size: 100%; }
-  .figures th, .figures td { text-align: end; padding: 0.05rem var(--space-1) 0.05rem 0; white-space: nowrap; }
+  .figures th, .figures td { text-align: right; padding-block: 0.05rem; padding-inline: 0 var(--space-1); white-space: nowrap; }
   .figures thead th { white-space: normal; vertical-align: bottom; }
   .figures tbody th { color: var(--ink); font-size: inherit; }
   .figures .point > * { font-weight: 600; }

@@ -86,7 +86,7 @@ export function diagonalDiagram(curve: DeviationCurve, largest: number, heading:
   const across = Math.min(reach / Math.max(4, largest * 1.1), narrow ? STEEPEST * 2 : STEEPEST * 4);
   const frames: Frame[] = [0, 1].map((half) => ({ centre: COLUMN[size] * (half + 0.5) + (narrow ? 6 : 10), from: half * HALF, across, reach }));
   const width = COLUMN[size] * 2 + 12;
-  return html`<svg part="picture" viewBox="0 0 ${width} ${TOP * 2 + HALF * DEGREE}" role="img" aria-label=${summary} class="diagonal" dir="ltr">
+  return html`<svg part="picture" viewBox="0 0 ${width} ${TOP * 2 + HALF * DEGREE}" role="img" aria-label=${summary} class="diagonal">
     ${frames.map((frame) => svg`${guides(frame)}
       <path d=${curvePath(curve, frame)} fill="none" stroke="var(--accent)" stroke-width="2"></path>
       ${scaleView(frame)} ${walk(heading, curve, frame)}`)}

@@ -16,7 +16,7 @@ export const drillStyles = css`
   dl.givens dd { margin: 0; margin-inline-start: auto; }
   .given-table { margin-block-end: var(--space-3); }
   .given-table caption { text-align: start; color: var(--soft); font-size: var(--small); padding-block-end: var(--space-1); }
-  .given-table th, .given-table td { padding: var(--space-half) var(--space-3) var(--space-half) 0; white-space: nowrap; }
+  .given-table th, .given-table td { padding-block: var(--space-half); padding-inline: 0 var(--space-3); white-space: nowrap; }
   .narrow .given-table th, .narrow .given-table td { padding-inline-end: var(--space-2); }
   .given-table th:nth-child(2n), .given-table td:nth-child(2n) { padding-inline-end: var(--space-6); }
   .narrow .given-table th:nth-child(2n), .narrow .given-table td:nth-child(2n) { padding-inline-end: var(--space-3); }

@@ -50,7 +50,7 @@ export function curvePicture(picture: CurvePicture): TemplateResult {
     svg`<g clip-path="url(#plot)">${[-turn, 0, turn].map(
       (by) => svg`<path d=${path} class=${attributes} transform="translate(${by} 0)"></path>`,
     )}</g>`;
-  return html`<svg part="picture" viewBox="0 0 ${width} ${height}" role="img" aria-label=${picture.summary} class="curve" dir="ltr">
+  return html`<svg part="picture" viewBox="0 0 ${width} ${height}" role="img" aria-label=${picture.summary} class="curve">
     <clipPath id="plot"><rect x=${LEFT} y=${TOP - 3} width=${turn} height=${2 * (middle - TOP) + 6}></rect></clipPath>
     ${grid(scale, limit, width, height, picture)}
     ${beside ? repeated(curvePath(beside, scale), 'beside') : nothing}

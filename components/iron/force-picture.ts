@@ -22,7 +22,7 @@ export function forcePicture(host: LubberElement, result: BenchResult): Template
   const now = at(heading);
   const { lostOn } = result.needle;
   const { behaviour } = needle(iron, field, heel);
-  return html`<svg part="picture" viewBox="${-SIZE / 2} ${-SIZE / 2} ${SIZE} ${SIZE}" role="img" aria-label=${host.t(`iron.force.${behaviour}`)} class="force-picture" dir="ltr">
+  return html`<svg part="picture" viewBox="${-SIZE / 2} ${-SIZE / 2} ${SIZE} ${SIZE}" role="img" aria-label=${host.t(`iron.force.${behaviour}`)} class="force-picture">
     <line x1=${-SIZE / 2 + 14} x2=${SIZE / 2 - 14} y1="0" y2="0" class="rule"></line>
     <line y1=${-SIZE / 2 + 14} y2=${SIZE / 2 - 14} x1="0" x2="0" class="rule"></line>
     <path d="M${points.map(place).join('L')}Z" class="ellipse"></path>
@@ -47,7 +47,7 @@ export function directivePicture(host: LubberElement, result: BenchResult): Temp
   const closed = [...curve.map(({ magneticHeading, directiveForce }) => [magneticHeading, directiveForce] as const), [360, curve[0]?.directiveForce ?? 0] as const];
   const path = closed.map(([heading, force]) => `${x(heading).toFixed(1)} ${y(force / field.h).toFixed(1)}`).join('L');
   const percent = (share: number): string => `${Math.round(share * 100)} %`;
-  return html`<svg part="picture" viewBox="0 0 ${width} ${height}" role="img" aria-label=${host.t('iron.directive.picture')} class="directive" dir="ltr">
+  return html`<svg part="picture" viewBox="0 0 ${width} ${height}" role="img" aria-label=${host.t('iron.directive.picture')} class="directive">
     ${[0, limit / 2, limit].map(
       (share) => svg`<line class="rule" x1="40" x2=${width - 10} y1=${y(share)} y2=${y(share)}></line>
         <text class="soft" x="35" y=${y(share) + 4} text-anchor="end">${percent(share)}</text>`,

@@ -94,7 +94,7 @@ export function voyagePanel(bench: BenchElement): TemplateResult {
   return html`${placeView(bench, 'there', bench.t('iron.place.there'))} ${dateView(bench, ['there'])}
     <p class="row"><button part="button" type="button" class="main" @click=${() => bench.sail()}>${bench.t('iron.voyage.sail')}</button></p>
     <p class="small soft">${bench.t('iron.voyage.lead')}</p>
-    ${(['here', 'there'] as const).map((place) => html`<h3>${placeTitle(bench, place)}</h3>${fieldAt(bench, place)}`)}`;
+    ${(['here', 'there'] as const).map((place) => html`<h3><bdi>${placeTitle(bench, place)}</bdi></h3>${fieldAt(bench, place)}`)}`;
 }
 
 export function separatePanel(bench: BenchElement): TemplateResult {

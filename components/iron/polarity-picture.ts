@@ -67,7 +67,7 @@ export function polarityText(host: LubberElement, { keel, beam, mast }: Polarity
 export function polarityPicture(host: LubberElement, polarity: PolarityOfShip, heading: number, title: string): TemplateResult {
   const words = polarityText(host, polarity);
   return html`<figure>
-    <svg part="picture" viewBox="0 0 310 164" role="img" aria-label="${title}: ${words}" class="polarity" dir="ltr">
+    <svg part="picture" viewBox="0 0 310 164" role="img" aria-label="${title}: ${words}" class="polarity">
       ${plan(host, polarity, heading)}${side(host, polarity)}
     </svg>
     <figcaption class="small soft">${title}. ${words}</figcaption>

@@ -44,7 +44,7 @@ export function rodPicture(name: IronParameterName, value: number, polarity: Pol
     return svg`<line x1=${middle[0]} y1=${middle[1]} x2=${end[0]} y2=${end[1]} class="rod ${colour ?? 'plain'} ${value === 0 ? 'none' : ''}"></line>
       ${colour ? svg`<text x=${x} y=${y} text-anchor="middle">${letters[colour]}</text>` : nothing}`;
   };
-  return html`<svg viewBox="0 0 84 52" class="rod-picture" aria-hidden="true" dir="ltr">
+  return html`<svg viewBox="0 0 84 52" class="rod-picture" aria-hidden="true">
     <path d=${outlines[view]} class="hull"></path>
     ${half(from, ends[0])}${half(to, ends[1])}
     <circle cx=${cx} cy=${cy} r="3.6" class="compass"></circle>

@@ -28,6 +28,7 @@ export function sliderView(bench: BenchElement, name: string, { label, unit = ''
       ${fieldView(bench, name, field, state, { label, echo: unit })}
       <input part="input"
         type="range"
+        dir="ltr"
         min=${least}
         max=${most}
         step=${step}

@@ -1,14 +1,16 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
+import { readsFromRight } from '../shared/reads-from-right.js';
 import { views } from './bench-state.js';
 import type { ViewName } from './bench-state.js';
 import type { BenchElement } from './bench-element.js';
 
-function target(key: string, index: number): number | null {
+/** To the right is onwards, or back where the tabs stand from right to left. */
+function target(key: string, index: number, mirrored: boolean): number | null {
   switch (key) {
-    case 'ArrowRight':
+    case mirrored ? 'ArrowLeft' : 'ArrowRight':
       return (index + 1) % views.length;
-    case 'ArrowLeft':
+    case mirrored ? 'ArrowRight' : 'ArrowLeft':
       return (index + views.length - 1) % views.length;
     case 'Home':
       return 0;
@@ -22,8 +24,9 @@ function target(key: string, index: number): number | null {
 /** The benches' stations in the order of a lecture; one tab stop, arrow keys between them. */
 export function tabsView(bench: BenchElement, chosen: ViewName): TemplateResult {
   const onKey = (event: KeyboardEvent, index: number): void => {
-    const to = target(event.key, index);
-    const tabs = (event.currentTarget as HTMLElement).parentElement?.children;
+    const tab = event.currentTarget as HTMLElement;
+    const to = target(event.key, index, readsFromRight(tab));
+    const tabs = tab.parentElement?.children;
     if (to === null || !tabs || event.altKey || event.ctrlKey || event.metaKey) return;
     event.preventDefault();
     bench.change('view', views[to]);

@@ -13,12 +13,12 @@ export const recordStyles = css`
   .form-grid { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(15rem, 100%), 1fr)); gap: 0 var(--space-6); align-items: start; padding-block: var(--space-2); }
   .form-grid .wide { grid-column: 1 / -1; }
   .book { inline-size: 100%; font-size: var(--medium); }
-  .book th, .book td { padding: var(--space-1) clamp(var(--space-2), 1.1vw, var(--space-3)) var(--space-1) 0; vertical-align: baseline; }
+  .book th, .book td { padding-block: var(--space-1); padding-inline: 0 clamp(var(--space-2), 1.1vw, var(--space-3)); vertical-align: baseline; }
   .book th.figure, .book td.figure { white-space: nowrap; }
   .nowrap { white-space: nowrap; }
   .scroll + .scroll { margin-block-start: var(--space-4); }
   .book tr.struck > td:not(.open) { text-decoration: line-through; color: var(--soft); }
-  .book button.open { min-inline-size: max(2.4rem, var(--target)); padding: 0 var(--space-1); text-align: end; font-variant-numeric: inherit; }
+  .book button.open { min-inline-size: max(2.4rem, var(--target)); padding: 0 var(--space-1); text-align: right; font-variant-numeric: inherit; }
   .book .mark { display: block; color: var(--warn); font-size: var(--small); }
   .book .mark::before { content: '▲ '; }
   .book .note { display: inline-block; inline-size: 100%; color: var(--soft); font-size: var(--small); text-decoration: none; }
@@ -45,7 +45,7 @@ export const recordStyles = css`
   @media print {
     .book, .book .note, .book .mark { font-size: 8pt; }
     .charts { grid-template-columns: 1fr 1fr; }
-    .book th, .book td { padding: 0.08rem 0.35rem 0.08rem 0; }
+    .book th, .book td { padding-block: 0.08rem; padding-inline: 0 0.35rem; }
     .book button.open { display: inline; border: 0; color: inherit; padding: 0; min-height: 0; text-decoration: none; font-size: inherit; }
     .book tr { break-inside: avoid; }
   }

@@ -27,7 +27,7 @@ export const answerStyles = css`
   .working { padding-inline-start: var(--space-9); margin: var(--space-1) 0 var(--space-3); }
   .working li { margin-block-end: var(--space-2); color: var(--soft); }
   .working li > span { display: block; font-size: var(--medium); }
-  .working .line { display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-2); align-items: center; color: var(--ink); padding-block: var(--space-half); }
+  .working .line { display: inline-flex; flex-wrap: wrap; gap: var(--space-1) var(--space-2); align-items: center; color: var(--ink); padding-block: var(--space-half); }
   /* A formula is taller than its line box says: without this the next line would touch it. */
   .working math { padding-block: 0.18em; }
   math { font-size: var(--figure); }

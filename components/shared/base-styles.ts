@@ -26,22 +26,25 @@ export const baseStyles = css`
     display: grid; grid-template: 'fields headline' auto 'fields explanation' 1fr / clamp(16.5rem, 33%, 19rem) minmax(0, 1fr);
     column-gap: var(--space-9); align-items: start;
   }
-  .columns > .fields { grid-area: fields; min-inline-size: 0; }
-  .columns > .headline { grid-area: headline; min-inline-size: 0; }
-  .columns > .explanation { grid-area: explanation; min-inline-size: 0; }
+  .columns > * { min-inline-size: 0; }
+  .columns > .fields { grid-area: fields; }
+  .columns > .headline { grid-area: headline; }
+  .columns > .explanation { grid-area: explanation; }
   .narrow .columns { grid-template: 'headline' auto 'fields' auto 'explanation' auto / minmax(0, 1fr); row-gap: var(--space-6); }
   .row { display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-3); align-items: center; }
   .spoken { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
-  bdi { unicode-bidi: isolate; }
+  bdi, tspan { unicode-bidi: isolate; }
   table { border-collapse: collapse; font-size: var(--medium); }
   th { font-weight: 400; color: var(--soft); font-size: var(--small); text-align: start; }
-  th, td { padding: var(--space-1) var(--space-4) var(--space-1) 0; border-block-end: 1px solid var(--line); }
-  td.figure, th.figure { text-align: end; }
+  th, td { padding: var(--space-1) 0; padding-inline-end: var(--space-4); border-block-end: 1px solid var(--line); }
+  /* Figures run from left to right in every language: their ends stand under each other. */
+  td.figure, th.figure { text-align: right; unicode-bidi: plaintext; }
   td.figure { white-space: nowrap; }
   tr > :last-child { padding-inline-end: 0; }
   tbody th { color: var(--ink); font-size: inherit; }
   .scroll { overflow-x: auto; max-inline-size: 100%; }
-  svg { display: block; inline-size: 100%; block-size: auto; overflow: visible; }
+  /* East stays right of north. An attribute of direction means nothing to a picture. */
+  svg { direction: ltr; display: block; inline-size: 100%; block-size: auto; overflow: visible; }
   svg text { font: 13px var(--lubber-font, 'Source Sans 3', 'Segoe UI', system-ui, sans-serif); fill: var(--ink); font-variant-numeric: tabular-nums lining-nums; }
   svg .soft { fill: var(--soft); font-size: 12px; }
   details > summary { color: var(--accent); cursor: pointer; padding-block: var(--space-1); min-height: var(--target); }

@@ -17,9 +17,23 @@ const place = Symbol.for('lubberline.words');
 const page = globalThis as { [place]?: PageWords };
 const { catalogues, listeners } = (page[place] ??= { catalogues: new Map(), listeners: new Set() });
 
-/** Adds a language, by its primary subtag, such as `es`; widgets that stand already take it up. A key it lacks is shown in English. */
+/** Languages whose usual script runs from right to left. */
+const fromRight = /^(ar|ckb|dv|fa|he|ks|ps|sd|ug|ur|yi)$/;
+
+/** In a text read from right to left every value runs by its own first letter (Unicode Annex 9, first strong isolate): 3.4° E stays 3.4° E. */
+function isolated(catalogue: Catalogue): Catalogue {
+  return Object.fromEntries(Object.entries(catalogue).map(([key, text]) => [key, text.replace(/\{\w+\}/g, '\u2068$&\u2069')]));
+}
+
+/**
+ * Adds a language, by its primary subtag, such as `es`; widgets that stand already take it up. A
+ * key it lacks is shown in English. Arabic, Persian, Hebrew, Urdu and the like are laid out from
+ * right to left; any other language is where its catalogue says `direction: 'rtl'`.
+ */
 export function addTranslation(language: string, catalogue: Catalogue): void {
-  catalogues.set(language, { ...catalogues.get(language), ...catalogue });
+  const before = catalogues.get(language);
+  const { direction = before?.['direction'] ?? (fromRight.test(language) ? 'rtl' : 'ltr') } = catalogue;
+  catalogues.set(language, { ...before, ...(direction === 'rtl' ? isolated(catalogue) : catalogue), direction });
   for (const listener of listeners) listener();
 }
 

@@ -2,7 +2,7 @@ import { css } from 'lit';
 
 /** What a canvas of the drawing library needs of a style sheet, and which of the two drawings shows. */
 export const chartStyles = css`
-  .live { min-inline-size: 0; overflow: hidden; position: relative; }
+  .live { direction: ltr; min-inline-size: 0; overflow: hidden; position: relative; }
   .live .u-wrap { position: relative; user-select: none; }
   .live .u-over, .live .u-under { position: absolute; }
   .live .u-under { overflow: hidden; }

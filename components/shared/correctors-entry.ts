@@ -11,6 +11,7 @@ export function correctorsEntry(host: LubberElement, correctors: Correctors, loc
   const words = (name: CorrectorName, part: 'what' | 'distance'): TemplateResult => html`<td>
     <input part="input"
       type="text"
+      dir="auto"
       autocomplete="off"
       aria-label="${host.t(`card.corrector.${name}`)}, ${host.t(`card.corrector.${part}`)}"
       .value=${live(correctors[name][part])}

@@ -20,9 +20,9 @@ export function correctorsTable(host: LubberElement, correctors: Correctors, tit
         const { what, end, distance } = correctors[name];
         return html`<tr>
           <th scope="row">${host.t(`card.corrector.${name}`)}</th>
-          <td>${what}</td>
+          <td><bdi>${what}</bdi></td>
           <td>${end ? host.t(`card.end.${end}`) : ''}</td>
-          <td>${distance}</td>
+          <td><bdi>${distance}</bdi></td>
         </tr>`;
       })}
     </tbody>

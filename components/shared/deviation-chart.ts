@@ -140,7 +140,7 @@ export function deviationChart(content: ChartContent, summary: string, size: Cha
     x: (heading) => EDGE.left + (heading / 360) * (width - EDGE.left - EDGE.right),
     y: (deviation) => EDGE.top + ((scale.high - deviation) / (scale.high - scale.low)) * (height - EDGE.top - EDGE.bottom),
   };
-  return html`<svg part="picture" viewBox="0 0 ${width} ${height}" role="img" aria-label=${summary} class="deviation-chart" dir="ltr">
+  return html`<svg part="picture" viewBox="0 0 ${width} ${height}" role="img" aria-label=${summary} class="deviation-chart">
     ${axes(scale, place, { width, height }, size === 'wide' ? 45 : 90)}
     ${band ? svg`<path d=${bandPath(band, place)} fill="var(--accent)" fill-opacity="0.16"></path>` : nothing}
     ${limit ? limitView(limit, scale, place, width) : nothing}

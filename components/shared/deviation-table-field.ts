@@ -47,6 +47,7 @@ export function deviationTableView(host: LubberElement, name: string, state: Fie
     <textarea part="input"
       id=${name}
       rows="7"
+      dir="ltr"
       autocomplete="off"
       autocapitalize="off"
       spellcheck="false"

@@ -21,7 +21,9 @@ export const fieldStyles = css`
   /* The browser insets the words of a list by four pixels. */
   .entry select { background: var(--paper); margin-inline-start: -4px; text-overflow: ellipsis; }
   .entry select:disabled { color: var(--soft); opacity: 1; }
-  .entry input:focus-visible, .entry select:focus-visible { outline: none; }
+  /* What is typed runs as its letters do, and stands at the side of the label. */
+  [dir='rtl'] .entry input { text-align: right; }
+  .entry :focus-visible { outline: none; }
   .entry input::placeholder { font-style: italic; font-size: var(--medium); }
   .entry input:read-only { color: var(--soft); }
   .echo { margin-inline-start: auto; font-size: var(--small); color: var(--soft); white-space: nowrap; }

@@ -52,6 +52,7 @@ export function fieldView<T>(host: LubberElement, name: string, field: Field<T>,
       <input part="input"
         id=${name}
         type="text"
+        dir="auto"
         inputmode=${field.inputMode ?? 'text'}
         autocomplete="off"
         autocapitalize="off"

@@ -29,7 +29,7 @@ function ofPractice(error: number): string {
   return formatWithPoint(half, 1).replace('.5°', '½°').replace('.0°', '°').replace(/^0½/, '½');
 }
 
-function part(label: string, value: string, spoken: string, remark = ''): TemplateResult {
+function part(label: string, value: string, spoken: string, remark: string | readonly TemplateResult[] = ''): TemplateResult {
   return html`<div>
     <dt>${label}</dt>
     <dd>
@@ -70,12 +70,14 @@ export function headlineView(host: LubberElement, result: Headline, { heading, w
   const doubt = worthless ? host.t('sight.worthless') : within(result.doubt.total);
   const reads = gyro ? gyroReads(host, result.error) : '';
   const listed = (...words: readonly string[]): string => words.filter(Boolean).join(host.t('list.comma'));
+  // Each runs its own way where words run from right to left.
+  const apart = (...words: readonly string[]): TemplateResult[] => words.filter(Boolean).map((word, index) => html`${index ? host.t('list.comma') : ''}<bdi>${word}</bdi>`);
   const errorPart = (label: string, value: number): TemplateResult => part(host.t(label), formatError(value), spokenError(value, host.t));
   return html`<p class="answer" part="answer">
       <span class="spoken">${listed(`${name} ${spokenError(result.error, host.t)}`, reads, doubt)}</span>
       <span aria-hidden="true">
         <span class="name">${name}</span> <bdi dir="ltr">${formatError(result.error)}</bdi><small
-          >${listed(doubt, reads, worthless ? '' : host.t('sight.practice', { error: ofPractice(result.error) }))}</small
+          >${apart(doubt, reads, worthless ? '' : host.t('sight.practice', { error: ofPractice(result.error) }))}</small
         >
       </span>
     </p>
@@ -88,7 +90,7 @@ export function headlineView(host: LubberElement, result: Headline, { heading, w
             host.t('sight.split.deviation'),
             formatError(deviation),
             spokenError(deviation, host.t),
-            listed(within(deviationDoubt), heading === undefined ? host.t('sight.split.noHeading') : host.t('sight.split.onHeading', { heading: formatBearing(heading) })),
+            apart(within(deviationDoubt), heading === undefined ? host.t('sight.split.noHeading') : host.t('sight.split.onHeading', { heading: formatBearing(heading) })),
           )}
       ${cardDeviation === null ? nothing : errorPart('sight.split.card', cardDeviation)}
       ${difference === null ? nothing : errorPart('sight.split.difference', difference)}

@@ -45,7 +45,7 @@ export function horizonRibbon(marks: readonly [RibbonMark, RibbonMark], errorLab
   // Two labels closer than their own width stand on two levels; in a narrow drawing the margins push them together.
   const close = Math.abs(bodyX - readingX) < (width < RIBBON_WIDTH.wide ? 200 : 150);
   const head = bodyX > readingX ? -8 : 8;
-  return html`<svg part="picture" viewBox="0 0 ${width} 150" role="img" aria-label=${summary} class="ribbon" dir="ltr">
+  return html`<svg part="picture" viewBox="0 0 ${width} 150" role="img" aria-label=${summary} class="ribbon">
     <line x1="6" x2=${width - 6} y1=${HORIZON} y2=${HORIZON} stroke="var(--ink)" stroke-width="1.4"></line>
     ${ticks.map((bearing) => {
       const long = Math.round(bearing / step) % figureEvery === 0;
@@ -73,6 +73,6 @@ export function horizonRibbon(marks: readonly [RibbonMark, RibbonMark], errorLab
           <path d="M${bodyX + head} 52 L${bodyX} 56 L${bodyX + head} 60" stroke="var(--ink)" fill="none"></path>`
         : nothing
     }
-    <text x=${(bodyX + readingX) / 2} y="50" text-anchor="middle">${errorLabel} ${formatError(turn)}</text>
+    <text x=${(bodyX + readingX) / 2} y="50" text-anchor="middle">${errorLabel} <tspan>${formatError(turn)}</tspan></text>
   </svg>`;
 }

@@ -7,7 +7,7 @@ export const longTextStyles = css`
     background: var(--raise); color: var(--ink); font: inherit; font-variant-numeric: inherit; line-height: 1.35;
   }
   /* The browser's own grip is brighter at night than anything else. */
-  textarea::-webkit-resizer { background: var(--raise); border: solid var(--edge); border-width: 0 2px 2px 0; }
+  textarea::-webkit-resizer { background: var(--raise); border: 0; border-block-end: 2px solid var(--edge); border-inline-end: 2px solid var(--edge); }
   textarea:read-only { color: var(--soft); }
   textarea + .row { margin-block-start: var(--space-2); }
 `;

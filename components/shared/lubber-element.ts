@@ -296,13 +296,17 @@ export abstract class LubberElement extends FormElement {
     this.announcement = this.offered;
   }
 
-  /** The frame around a widget: theme, density, language, and the polite live region. */
+  /**
+   * The frame around a widget: theme, density, language with its direction, and the polite live
+   * region. English on a page read from right to left stays English from left to right.
+   */
   protected frame(content: TemplateResult): TemplateResult {
     const classes = ['frame', themeOf(this.theme, this.page.theme)];
     if (this.page.bridge) classes.push('bridge');
     if (this.width.narrow) classes.push('narrow');
     if (this.width.close) classes.push('close');
-    return html`<div class=${classes.join(' ')} part="frame" lang=${shownLanguage(this.page.language)}>
+    const { language } = this.page;
+    return html`<div class=${classes.join(' ')} part="frame" lang=${shownLanguage(language)} dir=${this.dir || translate(language, { direction: 'ltr' }, 'direction')}>
       ${content}
       <p class="spoken" role="status" aria-live="polite">${this.announcement}</p>
     </div>`;

@@ -25,7 +25,8 @@ export function closestAround(element: Element, selector: string): Element | nul
 /**
  * Follows what the page says of theme, density and language: `data-lubber-theme` and
  * `data-lubber-density` on an element around the widget, and `lang` and `dir`. Changes on
- * the page's root and body are noticed, and languages added late; a widget's own `theme` comes first.
+ * the page's root, its body and the widget itself are noticed, and languages added late; a widget's
+ * own `theme` comes first.
  */
 export class PageController implements ReactiveController {
   theme: Theme = 'auto';
@@ -42,17 +43,13 @@ export class PageController implements ReactiveController {
   }
 
   hostConnected(): void {
-    this.#read();
-    this.#stopListening = onTranslation(() => this.#host.requestUpdate());
     // Moved about the page it may have come under another theme or language.
-    this.#host.requestUpdate();
-    this.#observer = new MutationObserver(() => {
-      this.#read();
-      this.#host.requestUpdate();
-    });
+    this.#read();
+    this.#stopListening = onTranslation(this.#read);
+    this.#observer = new MutationObserver(this.#read);
     const attributeFilter = ['data-lubber-theme', 'data-lubber-density', 'lang', 'dir'];
     const { documentElement, body } = this.#host.ownerDocument;
-    for (const node of [documentElement, body]) {
+    for (const node of [documentElement, body, this.#host]) {
       this.#observer.observe(node, { attributes: true, attributeFilter });
     }
   }
@@ -62,11 +59,13 @@ export class PageController implements ReactiveController {
     this.#stopListening?.();
   }
 
-  #read(): void {
-    this.theme = themeNamed(closestAround(this.#host, '[data-lubber-theme]')?.getAttribute('data-lubber-theme')) ?? 'auto';
-    this.bridge = closestAround(this.#host, '[data-lubber-density]')?.getAttribute('data-lubber-density') === 'bridge';
-    this.language = closestAround(this.#host, '[lang]')?.getAttribute('lang') || 'en';
-  }
+  readonly #read = (): void => {
+    const said = (name: string): string | null | undefined => closestAround(this.#host, `[${name}]`)?.getAttribute(name);
+    this.theme = themeNamed(said('data-lubber-theme')) ?? 'auto';
+    this.bridge = said('data-lubber-density') === 'bridge';
+    this.language = said('lang') || 'en';
+    this.#host.requestUpdate();
+  };
 }
 
 /** The theme an attribute asks for, or the page's. */

@@ -43,6 +43,7 @@ export function shipFileView(host: LubberElement, file: ShipFileText): TemplateR
     <textarea part="input"
       id="file"
       rows="6"
+      dir="ltr"
       spellcheck="false"
       aria-describedby="file-hint file-problem"
       aria-invalid=${file.problem ? 'true' : 'false'}

@@ -341,6 +341,7 @@ export class LubberShip extends LubberElement {
         <input part="input"
           id=${name}
           type="text"
+          dir="auto"
           autocomplete="off"
           spellcheck="false"
           .value=${live(this[name])}

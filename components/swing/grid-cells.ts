@@ -29,6 +29,7 @@ export function typedCell(host: LubberElement, place: number, column: TypedColum
     <input part="input"
       id=${id}
       type="text"
+      dir="ltr"
       inputmode=${column === 'reading' && method === 'deviation' ? 'text' : 'decimal'}
       autocomplete="off"
       autocapitalize="off"

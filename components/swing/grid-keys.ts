@@ -1,3 +1,5 @@
+import { readsFromRight } from '../shared/reads-from-right.js';
+
 /** What a key in a cell of the grid asks for. */
 export type GridKey =
   | { readonly to: 'cell'; readonly down: number; readonly across: number }
@@ -13,13 +15,14 @@ function leaves(input: HTMLInputElement, direction: 1 | -1): boolean {
   return start === end && start === (direction > 0 ? value.length : 0);
 }
 
-/** Arrows, Enter and undo as in a spreadsheet; Tab is the browser's own. */
+/** Arrows, Enter and undo as in a spreadsheet; Tab is the browser's own. Sideways arrows go where they point. */
 export function gridKey(event: KeyboardEvent, input: HTMLInputElement): GridKey {
   const command = (event.ctrlKey || event.metaKey) && !event.altKey;
   const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
   if (command && key === 'z') return { to: event.shiftKey ? 'redo' : 'undo' };
   if (command && key === 'y') return { to: 'redo' };
   if (command || event.altKey) return null;
+  const onwards = readsFromRight(input.closest('tr')) ? -1 : 1;
   switch (key) {
     case 'Enter':
       return move(event.shiftKey ? -1 : 1, 0);
@@ -28,9 +31,9 @@ export function gridKey(event: KeyboardEvent, input: HTMLInputElement): GridKey 
     case 'ArrowUp':
       return move(-1, 0);
     case 'ArrowRight':
-      return !event.shiftKey && leaves(input, 1) ? move(0, 1) : null;
+      return !event.shiftKey && leaves(input, 1) ? move(0, onwards) : null;
     case 'ArrowLeft':
-      return !event.shiftKey && leaves(input, -1) ? move(0, -1) : null;
+      return !event.shiftKey && leaves(input, -1) ? move(0, -onwards) : null;
     default:
       return null;
   }

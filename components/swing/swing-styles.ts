@@ -29,8 +29,8 @@ export const swingStyles = css`
   table { contain: layout; }
   table.grid { inline-size: 100%; max-inline-size: 40rem; }
   table.grid td.heading { inline-size: 5.2rem; }
-  table.grid th { padding: var(--space-1) var(--space-2) var(--space-1) 0; vertical-align: bottom; line-height: 1.2; }
-  table.grid td { padding: 0 var(--space-2) 0 0; white-space: nowrap; }
+  table.grid th { padding-block: var(--space-1); padding-inline: 0 var(--space-2); vertical-align: bottom; line-height: 1.2; }
+  table.grid td { padding-block: 0; padding-inline: 0 var(--space-2); white-space: nowrap; }
   table.grid th:last-child, table.grid td:last-child { padding-inline-end: 0; }
   .narrow table.grid th, .narrow table.grid td { padding-inline-end: var(--space-1); }
   table.grid td.typed input {

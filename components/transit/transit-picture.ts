@@ -102,7 +102,7 @@ export function transitPicture(host: LubberElement, result: TransitSight, number
       : host.t('transit.picture.several', { count: result.marks.length, error });
   const magnetic = result.variation.source === 'none' || result.compass === 'gyro' ? '' : ` ${host.t('transit.picture.magnetic', { variation: spokenError(result.variation.value, host.t) })}`;
   const norths = northsOf(host, result);
-  return html`<svg part="picture" viewBox="0 ${top} ${2 * centre} ${height}" role="img" aria-label="${summary}${magnetic}" class="plan" dir="ltr">
+  return html`<svg part="picture" viewBox="0 ${top} ${2 * centre} ${height}" role="img" aria-label="${summary}${magnetic}" class="plan">
     ${result.marks.map((mark, index) => lineView(centre, reach, mark, several ? (numbers[index] ?? index + 1) : null))}
     ${norths.map((north, index) => northView(centre, north, reach * (1 - index * STAGGER) - 6, index === 0))}
     <circle cx=${centre} cy=${centre} r="6" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.6"></circle>

@@ -40,7 +40,7 @@ export function forcePicture(field: MagneticField, narrow: boolean, words: { rea
   const radius = Math.min(24, Math.hypot(h, z) / 2);
   const arc = { x: LEFT + (radius * h) / (Math.hypot(h, z) || 1), y: level + (radius * z) / (Math.hypot(h, z) || 1) };
   const totalAt = flat ? { x: LEFT + h / 2, y: level + z / 2 + outward * (Math.abs(z) / 2 + 18) + (down ? 4 : 0) } : { x: LEFT + h / 2 - 12, y: level + z / 2 + outward * 8 + 4 };
-  return html`<svg part="picture" viewBox="0 0 ${width} ${height}" role="img" aria-label=${words.summary} class="forces" dir="ltr">
+  return html`<svg part="picture" viewBox="0 0 ${width} ${height}" role="img" aria-label=${words.summary} class="forces">
     <line x1="6" x2=${width - 6} y1=${level} y2=${level} stroke="var(--line)" stroke-dasharray="2 3"></line>
     ${arrow(LEFT, level, LEFT + h, level, 'level')} ${arrow(LEFT + h, level, LEFT + h, end, 'upright')} ${arrow(LEFT, level, LEFT + h, end, 'total')}
     <path class="arc" d="M${LEFT + radius} ${level}A${radius} ${radius} 0 0 ${down ? 1 : 0} ${arc.x} ${arc.y}" fill="none"></path>

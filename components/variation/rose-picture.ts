@@ -37,7 +37,7 @@ function wedge(variation: number): TemplateResult<2> | typeof nothing {
 /** A compass rose: the outer ring by true north, the inner by magnetic north of the model, the chart's north dashed. */
 export function rosePicture(modelled: number | null, charted: number | null, summary: string): TemplateResult {
   const magnetic = modelled ?? charted;
-  return html`<svg part="picture" viewBox="0 0 ${SIZE} ${SIZE}" role="img" aria-label=${summary} class="rose" dir="ltr">
+  return html`<svg part="picture" viewBox="0 0 ${SIZE} ${SIZE}" role="img" aria-label=${summary} class="rose">
     ${ring(OUTER, 0)} ${magnetic === null ? nothing : html`${ring(INNER, magnetic)} ${wedge(magnetic)}`}
     <path class="true" d="M${CENTRE} ${CENTRE}V${CENTRE - OUTER}M${CENTRE - 4} ${CENTRE - OUTER + 12}L${CENTRE} ${CENTRE - OUTER}L${CENTRE + 4} ${CENTRE - OUTER + 12}"></path>
     ${modelled === null ? nothing : needle(modelled, 'magnetic', true)} ${charted === null ? nothing : needle(charted, 'chart', modelled === null)}

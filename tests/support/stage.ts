@@ -15,9 +15,10 @@ export interface Light {
 export class Stage {
   readonly page: Page;
   readonly complaints: readonly string[];
-  readonly #session: CDPSession;
+  /** Only Chromium takes lights. */
+  readonly #session: CDPSession | null;
 
-  private constructor(page: Page, complaints: readonly string[], session: CDPSession) {
+  private constructor(page: Page, complaints: readonly string[], session: CDPSession | null) {
     this.page = page;
     this.complaints = complaints;
     this.#session = session;
@@ -26,19 +27,20 @@ export class Stage {
   static async open(browser: Browser, address: string, width = 1280, height = 900): Promise<Stage> {
     const { page, complaints } = await openPage(browser, 'about:blank', width, height);
     // A scene is written into the page as text, which the demo's policy refuses to anybody.
-    await page.setBypassCSP(true);
+    const chromium = !/firefox/i.test(await browser.version());
+    if (chromium) await page.setBypassCSP(true);
     // The loader of the tests names inner functions by a helper the page does not have.
     await page.evaluateOnNewDocument('globalThis.__name = (named) => named');
     await page.goto(`${address}tests/support/stage.html`);
-    const session = await page.createCDPSession();
+    const session = chromium ? await page.createCDPSession() : null;
     // A page in the background gets no animation frame.
-    await session.send('Emulation.setFocusEmulationEnabled', { enabled: true });
+    await session?.send('Emulation.setFocusEmulationEnabled', { enabled: true });
     return new Stage(page, complaints.list, session);
   }
 
   async light({ theme = 'day', bridge = false, media = {}, print = false }: Light): Promise<void> {
     const features = Object.entries(media).map(([name, value]) => ({ name, value }));
-    await this.#session.send('Emulation.setEmulatedMedia', { media: print ? 'print' : '', features });
+    await this.#session?.send('Emulation.setEmulatedMedia', { media: print ? 'print' : '', features });
     await this.page.evaluate(
       (name, large) => {
         const { dataset } = document.documentElement;

@@ -86,16 +86,24 @@ for (const name of browserNames) {
       site.remove();
     });
 
-    it('a page read from right to left: columns change sides, figures do not', async () => {
+    it('a page read from right to left: English there is read as English is, unless the page says otherwise of the widget', async () => {
       const site = siteOf('arabic');
       const seen = await visit(await browser(), pathToFileURL(`${site.folder}index.html`).href);
       await assertGoodGuest(seen, { files: ['index.html', 'arabic.css', 'lubberline.js', 'hear.js'] });
-      const sides = await seen.frame.evaluate(() => {
+      const sides = (): Promise<object> => seen.frame.evaluate(() => {
         const root = document.querySelector('lubber-amplitude')?.shadowRoot as ShadowRoot;
         const [fields, answer] = ['.fields', '.headline'].map((selector) => root.querySelector(selector)?.getBoundingClientRect().left ?? 0) as [number, number];
         return { fieldsRightOfAnswer: fields > answer, scrolls: document.documentElement.scrollWidth > innerWidth };
       });
-      assert.deepEqual(sides, { fieldsRightOfAnswer: true, scrolls: false });
+      assert.deepEqual(await sides(), { fieldsRightOfAnswer: false, scrolls: false });
+      // The page may say so of the widget itself.
+      await seen.frame.evaluate(async () => {
+        const amplitude = document.querySelector('lubber-amplitude') as HTMLElement & { updateComplete: Promise<unknown> };
+        amplitude.dir = 'rtl';
+        await new Promise((resolve) => setTimeout(resolve));
+        await amplitude.updateComplete;
+      });
+      assert.deepEqual(await sides(), { fieldsRightOfAnswer: true, scrolls: false });
       await seen.page.close();
       site.remove();
     });
