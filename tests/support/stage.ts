@@ -73,6 +73,7 @@ export class Stage {
       (document.getElementById('stage') as HTMLElement).innerHTML = text;
     }, html);
     await this.settle();
+    if (tag === 'lubber-record') await this.#openRecord();
     if (tag === 'lubber-record' && state !== 'refused') await this.#fillRecord(state !== 'empty');
     for (const words of press) {
       await this.page.evaluate((name) => {
@@ -87,6 +88,12 @@ export class Stage {
     await this.page.evaluate(() => {
       for (const each of document.querySelector('#stage > *')?.shadowRoot?.querySelectorAll('details') ?? []) each.open = true;
     });
+    await this.settle();
+  }
+
+  /** Its store opens in its own time, and the form comes with it. */
+  async #openRecord(): Promise<void> {
+    await this.page.waitForFunction(() => document.querySelector('lubber-record')?.shadowRoot?.querySelector('details'));
     await this.settle();
   }
 
