@@ -65,7 +65,7 @@ export const azimuthMessages: Catalogue = {
   'azimuth.series': 'Peilungsreihe',
   'azimuth.series.hint': 'Je Zeile eine Peilung: Uhrzeit, Peilung und, wenn bekannt, Kurs. Eine Spalte aus einer Tabellenkalkulation kann eingefügt werden. Das Mittel tritt dann an die Stelle der einzelnen Peilung.',
   'azimuth.series.label': 'Zeiten und Peilungen',
-  'azimuth.series.example': '18:04:10  071.5  040',
+  'azimuth.series.example': '18:04:10  071,5  040',
   'azimuth.series.time': 'Uhrzeit',
   'azimuth.series.bearing': 'Peilung',
   'azimuth.series.head': 'Kurs',

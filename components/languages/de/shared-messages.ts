@@ -61,6 +61,7 @@ export const sharedMessages: Catalogue = {
   'caution.aid': 'Hilfsmittel für den Nautiker. Die Vorschriften des Flaggenstaats, die Handbücher der Hersteller und ein anerkannter Kompassregulierer gehen vor.',
   'caution.second': 'Vor einer Kursänderung auf dieses Ergebnis hin mit einer zweiten, unabhängigen Beobachtung prüfen.',
   'print': 'Drucken',
+  'figures.decimal': ',',
   'spoken.east': 'Ost',
   'spoken.west': 'West',
   'spoken.degrees': '{number} Grad',
