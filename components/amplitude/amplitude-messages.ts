@@ -1,7 +1,9 @@
+import { amplitudeStepMessages } from '../shared/amplitude-step-messages.js';
 import type { Catalogue } from '../shared/catalogue.js';
 import { sightMessages } from '../shared/sight-messages.js';
 
 export const amplitudeMessages: Catalogue = {
+  ...amplitudeStepMessages,
   ...sightMessages,
   'amplitude.title': 'Compass error by amplitude',
   'amplitude.how.1': 'Choose the body and enter where and when; or let the next rising or setting be found.',
@@ -43,13 +45,7 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.hand.towards': 'The amplitude observed on the visible horizon is corrected by {size} towards the elevated pole.',
   'amplitude.picture': '{body} {side} at {true} true; the compass showed {compass}; the error is {error}.',
   'amplitude.answer.spoken': '{name} {error}, plus or minus {doubt}.',
-  'step.amplitude.declination': 'Declination of the body at this time',
-  'step.amplitude.altitude': 'True altitude of the centre at the moment seen',
-  'step.amplitude.celestial': 'Amplitude with the centre on the celestial horizon',
-  'step.amplitude.visible': 'Amplitude at that altitude',
   'step.amplitude.correction': 'Correction to the amplitude observed on the visible horizon, north positive',
-  'step.amplitude.bearing.rising': 'True bearing: the body rises, so counted from east',
-  'step.amplitude.bearing.setting': 'True bearing: the body sets, so counted from west',
   'doubt.horizonAltitude': 'altitude at the horizon: refraction, swell, judging by eye',
   'caution.not-at-horizon':
     'By this time the true altitude of the centre is {altitude}, where it should be {expected}: the body was not on the horizon. Do not use the error before time, position and body are checked.',

@@ -1,9 +1,11 @@
 import type { Catalogue } from '../shared/catalogue.js';
+import { chainStepMessages } from '../shared/chain-step-messages.js';
 import { deviationCardMessages } from '../shared/deviation-card-messages.js';
 import { deviationTableMessages } from '../shared/deviation-table-messages.js';
 import { zoneMessages } from '../shared/zone-messages.js';
 
 export const conversionMessages: Catalogue = {
+  ...chainStepMessages,
   ...zoneMessages,
   ...deviationTableMessages,
   ...deviationCardMessages,
@@ -97,15 +99,6 @@ export const conversionMessages: Catalogue = {
   'accepted.coefficient': 'Accepted: +12.0, −3.5, 3.5W.',
   'accepted.leeway': 'Accepted: 0 to 90°.',
   'accepted.speed': 'Accepted: 0 to 100 knots.',
-  'step.chain.deviation-given': 'Deviation as given',
-  'step.chain.deviation-by-compass': 'Deviation for the ship’s head by compass',
-  'step.chain.deviation-by-magnetic': 'Deviation for the ship’s magnetic head, the card worked backwards',
-  'step.chain.magnetic-from-compass': 'Magnetic: compass and deviation',
-  'step.chain.true-from-magnetic': 'True: magnetic and variation',
-  'step.chain.gyro-from-true': 'Gyro: true less gyro error',
-  'step.chain.true-from-gyro': 'True: gyro and gyro error',
-  'step.chain.magnetic-from-true': 'Magnetic: true less variation',
-  'step.chain.compass-from-magnetic': 'Compass: magnetic less deviation',
   'step.leeway.to-steer': 'True course to steer: the course to make good less leeway, to starboard positive',
   'step.leeway.made-good': 'Course made good: the true course and leeway, to starboard positive',
   'step.look.standard-error': 'Error of the standard compass: true less compass',

@@ -1,29 +1,15 @@
+import { amplitudeStepMessages } from '../shared/amplitude-step-messages.js';
 import { azimuthStepMessages } from '../shared/azimuth-step-messages.js';
 import type { Catalogue } from '../shared/catalogue.js';
+import { chainStepMessages } from '../shared/chain-step-messages.js';
+import { transitStepMessages } from '../shared/transit-step-messages.js';
 
 /** The lines of the workings. */
 export const drillStepMessages: Catalogue = {
   ...azimuthStepMessages,
-  'step.amplitude.declination': 'Declination of the body at this time',
-  'step.amplitude.altitude': 'True altitude of the centre at the moment seen',
-  'step.amplitude.celestial': 'Amplitude with the centre on the celestial horizon',
-  'step.amplitude.visible': 'Amplitude at that altitude',
-  'step.amplitude.bearing.rising': 'True bearing: the body rises, so counted from east',
-  'step.amplitude.bearing.setting': 'True bearing: the body sets, so counted from west',
-  'step.transit.longitude': 'Difference of longitude, minutes, east positive',
-  'step.transit.parts': 'Difference of meridional parts on WGS 84, north positive',
-  'step.transit.rhumb': 'Bearing on the Mercator chart, put into its quadrant',
-  'step.transit.true.charted': 'True bearing as charted',
-  'step.transit.true.two-marks': 'True bearing along the line of sight (geodesic on WGS 84), where it passes the ship if her place is known',
-  'step.chain.magnetic-from-compass': 'Magnetic: compass and deviation',
-  'step.chain.true-from-magnetic': 'True: magnetic and variation',
-  'step.chain.magnetic-from-true': 'Magnetic: true less variation',
-  'step.chain.compass-from-magnetic': 'Compass: magnetic less deviation',
-  'step.chain.true-from-gyro': 'True: gyro and gyro error',
-  'step.chain.gyro-from-true': 'Gyro: true less gyro error',
-  'step.chain.deviation-given': 'Deviation as given',
-  'step.chain.deviation-by-compass': 'Deviation for the ship’s head by compass',
-  'step.chain.deviation-by-magnetic': 'Deviation for the ship’s magnetic head, the card worked backwards',
+  ...amplitudeStepMessages,
+  ...transitStepMessages,
+  ...chainStepMessages,
   'step.variation.given': 'Variation as given',
   'step.drill.reciprocal': 'The same line looked at from seaward',
   'step.drill.chart-variation': 'The rose’s value and the annual change for the years gone by, east positive',

@@ -1,8 +1,10 @@
 import type { Catalogue } from '../shared/catalogue.js';
 import { markMessages } from '../shared/mark-messages.js';
 import { sightMessages } from '../shared/sight-messages.js';
+import { transitStepMessages } from '../shared/transit-step-messages.js';
 
 export const transitMessages: Catalogue = {
+  ...transitStepMessages,
   ...markMessages,
   ...sightMessages,
   'transit.title': 'Compass error by marks ashore',
@@ -52,12 +54,7 @@ export const transitMessages: Catalogue = {
   'transit.north.compass': 'comp. N',
   'transit.north.gyro': 'gyro N',
   'accepted.markName': 'Accepted: any words.',
-  'step.transit.longitude': 'Difference of longitude, minutes, east positive',
-  'step.transit.parts': 'Difference of meridional parts on WGS 84, north positive',
-  'step.transit.rhumb': 'Bearing on the Mercator chart, put into its quadrant',
-  'step.transit.true.two-marks': 'True bearing along the line of sight (geodesic on WGS 84), where it passes the ship if her place is known',
   'step.transit.true.one-mark': 'True bearing along the line of sight (geodesic on WGS 84)',
-  'step.transit.true.charted': 'True bearing as charted',
   'step.transit.error.magnetic': 'Its error: true less compass',
   'step.transit.error.gyro': 'Its error: true less gyro',
   'step.transit.mean': 'Mean of the errors',
