@@ -19,7 +19,7 @@ export function explanationView(
   states: StatesOf<Readonly<Record<string, Field<unknown>>>>,
   onRecord: () => void,
 ): TemplateResult {
-  const hand =
+  const hand = () =>
     result.handSteps.length > 0
       ? html`<h3>${host.t('amplitude.hand')}</h3>
           ${stepsView(host, result.handSteps, host.t('amplitude.hand'))} ${handText(host, result, result.latitude)}`

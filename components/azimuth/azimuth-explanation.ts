@@ -40,7 +40,7 @@ function rateText(host: LubberElement, { altitude, azimuthRate, doubt }: Azimuth
 
 /** What stands below the answer of one bearing. */
 export function sightExplanation(host: LubberElement, sight: AzimuthSight, compassBearing: number, states: States, onRecord: () => void): TemplateResult {
-  const hand =
+  const hand = () =>
     sight.handSteps.length > 0
       ? html`<h3>${host.t(`azimuth.hand.${sight.handForm}`)}</h3>
           ${stepsView(host, sight.handSteps, host.t(`azimuth.hand.${sight.handForm}`))}`

@@ -5,7 +5,7 @@
 
 /** Public for the views of a widget and the browser, of no use to a page. */
 const inside = new Set([
-  ...['styles', 'lubberlineRelease', 'page', 'width', 't', 'settle', 'unsettle', 'isSettled', 'say', 'change', 'isLocked', 'isDisabled'],
+  ...['styles', 'lubberlineRelease', 'page', 'width', 'closed', 't', 'settle', 'unsettle', 'isSettled', 'say', 'change', 'isLocked', 'isDisabled'],
   ...['formAssociated', 'formAssociatedCallback', 'formDisabledCallback', 'formResetCallback', 'formStateRestoreCallback'],
   ...['shownCoefficient', 'text', 'value', 'slide', 'take', 'slipUnknown', 'build', 'sail', 'takePreset'],
 ]);

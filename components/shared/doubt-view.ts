@@ -21,6 +21,35 @@ function supposedCell(host: LubberElement, { code, cause }: DoubtItem, states: S
   return html`<td class="figure supposed">${fieldView(host, name, field, state, { label, placeholder: field.write(cause.value), echo: used })}</td>`;
 }
 
+function causesView(host: LubberElement, doubt: Doubt, states: States): TemplateResult {
+  return html`<div class="scroll" role="group" aria-label=${host.t('doubt')}>
+    <table part="table">
+      <thead>
+        <tr>
+          <th scope="col">${host.t('doubt.cause')}</th>
+          <th scope="col" class="figure">${host.t('doubt.supposed')}</th>
+          <th scope="col" class="figure">${host.t('doubt.effect')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${doubt.items.map(
+          (item) => html`<tr>
+            <th scope="row">${host.t(`doubt.${item.code}`)}</th>
+            ${supposedCell(host, item, states)}
+            <td class="figure">${formatAngle(item.effect, 2)}</td>
+          </tr>`,
+        )}
+        <tr>
+          <th scope="row">${host.t('doubt.total')}</th>
+          <td></td>
+          <td class="figure">${formatAngle(doubt.total, 2)}</td>
+        </tr>
+      </tbody>
+    </table>
+  </div>
+  <p class="small soft">${host.t('doubt.sigma')}</p>`;
+}
+
 /**
  * The causes of doubt, what each is supposed to be and what it does, on request; opened where
  * something supposed is refused. `states` are the fields of the widget.
@@ -30,31 +59,6 @@ export function doubtView(host: LubberElement, doubt: Doubt, states: States = {}
   // Opened, never closed: that is the reader's.
   return html`<details part="doubt" ?open=${refused || noChange}>
     <summary part="summary">${host.t('doubt')}</summary>
-    <div class="scroll" role="group" aria-label=${host.t('doubt')}>
-      <table part="table">
-        <thead>
-          <tr>
-            <th scope="col">${host.t('doubt.cause')}</th>
-            <th scope="col" class="figure">${host.t('doubt.supposed')}</th>
-            <th scope="col" class="figure">${host.t('doubt.effect')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          ${doubt.items.map(
-            (item) => html`<tr>
-              <th scope="row">${host.t(`doubt.${item.code}`)}</th>
-              ${supposedCell(host, item, states)}
-              <td class="figure">${formatAngle(item.effect, 2)}</td>
-            </tr>`,
-          )}
-          <tr>
-            <th scope="row">${host.t('doubt.total')}</th>
-            <td></td>
-            <td class="figure">${formatAngle(doubt.total, 2)}</td>
-          </tr>
-        </tbody>
-      </table>
-    </div>
-    <p class="small soft">${host.t('doubt.sigma')}</p>
+    ${host.closed.view(refused, () => causesView(host, doubt, states))}
   </details>`;
 }

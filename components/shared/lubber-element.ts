@@ -5,6 +5,7 @@ import { AnswerAnnouncer } from './answer-announcer.js';
 import { baseStyles } from './base-styles.js';
 import { shownLanguage, translate } from './catalogue.js';
 import type { Catalogue, Values } from './catalogue.js';
+import { ClosedContent } from './closed-content.js';
 import { controlStyles } from './control-styles.js';
 import { LubberRecordRequestEvent, LubberResultEvent } from './events.js';
 import type { RecordRequestDetail } from './events.js';
@@ -76,6 +77,9 @@ export abstract class LubberElement extends FormElement {
 
   readonly width = new WidthController(this);
 
+  /** What stands behind summaries that are closed. */
+  readonly closed = new ClosedContent(this);
+
   readonly #announcer = new AnswerAnnouncer(this);
 
   readonly #around = new ShipListener(this);
@@ -123,6 +127,8 @@ export abstract class LubberElement extends FormElement {
   /** The words of each choice, by its property: what is none of them is told, and there is no answer. */
   protected readonly words: Readonly<Record<string, Choice>> = {};
 
+  readonly #lastRead = new Map<string, { readonly field: unknown; readonly input: FieldInput; readonly state: FieldState<unknown> }>();
+
   #changedByUser = false;
 
   /** In another document the styles are made again: a sheet belongs to the document it was made in. */
@@ -145,9 +151,21 @@ export abstract class LubberElement extends FormElement {
   readonly t = (key: string, values?: Values): string =>
     translate(this.page.language, this.messages[key] === undefined ? sharedMessages : this.messages, key, values);
 
+  /** Who waits for a widget finds all of it. */
+  protected override async getUpdateComplete(): Promise<boolean> {
+    const settled = await super.getUpdateComplete();
+    return this.closed.draw() ? super.getUpdateComplete() : settled;
+  }
+
   /** What became of the field of a property. */
   protected read<T>(field: Field<T>, name: string): FieldState<T> {
-    return readField(field, this.input(name));
+    const input = this.input(name);
+    const last = this.#lastRead.get(name);
+    // Several views ask for the same field in one update; a date may have been changed within.
+    if (last && last.field === field && last.input === input && typeof input !== 'object') return last.state as FieldState<T>;
+    const state = readField(field, input);
+    this.#lastRead.set(name, { field, input, state });
+    return state;
   }
 
   /** What became of each of several fields, by the names of their properties. */

@@ -30,11 +30,15 @@ export function stepsView(host: LubberElement, steps: readonly Step[], name = ho
 }
 
 /** The working that opens; how it starts is the host's choice. */
-export function workingView(host: LubberElement, steps: readonly Step[], after: TemplateResult | typeof nothing = nothing): TemplateResult | typeof nothing {
+export function workingView(host: LubberElement, steps: readonly Step[], after: () => TemplateResult | typeof nothing = () => nothing): TemplateResult | typeof nothing {
   if (host.working === 'none') return nothing;
-  return html`<details part="working" ?open=${host.working === 'open'}>
+  const open = host.working === 'open';
+  return html`<details part="working" ?open=${open}>
     <summary part="summary">${host.t('working')}</summary>
-    ${stepsView(host, steps)}${after}
-    <p class="small soft">${host.t('working.rounded')}</p>
+    ${host.closed.view(
+      open,
+      () => html`${stepsView(host, steps)}${after()}
+        <p class="small soft">${host.t('working.rounded')}</p>`,
+    )}
   </details>`;
 }

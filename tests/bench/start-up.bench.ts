@@ -46,8 +46,9 @@ for (const [name, element, script] of pages) {
     `<!doctype html><meta charset="utf-8"><title>.</title><body>${element}<script>globalThis.started = performance.now();</script><script src="${script}"></script><script>
       globalThis.measured = (async () => {
         const element = document.body.firstElementChild;
-        await element.updateComplete;
-        const answer = element.shadowRoot.querySelector('.answer');
+        // Not \`updateComplete\`: who waits for that has what is closed drawn, too.
+        let answer;
+        while (!(answer = element.shadowRoot.querySelector('.answer'))) await new Promise((resolve) => setTimeout(resolve));
         answer.getBoundingClientRect();
         const laidOut = performance.now() - started;
         await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
