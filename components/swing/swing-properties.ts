@@ -5,7 +5,7 @@ import { LubberElement } from '../shared/lubber-element.js';
 import type { GridRow } from './grid-row.js';
 import { swingFields } from './swing-fields.js';
 import { swingMessages } from './swing-messages.js';
-import { swingWords } from './swing-state.js';
+import { swingWords } from './swing-words.js';
 
 /** What a page can set of a swing. */
 export abstract class SwingProperties extends LubberElement {

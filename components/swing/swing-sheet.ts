@@ -1,6 +1,6 @@
 import { readCorrectors } from '../../core/deviation/corrector-states.js';
 import type { CorrectorsByCompass } from '../../core/swing/adjusted-swing.js';
-import { blankRow, hasReadings, plannedRows } from './grid-row.js';
+import { blankRow, hasReadings, plannedRows, replanned } from './grid-row.js';
 import type { GridRow } from './grid-row.js';
 
 /** Before anything is moved, and after; a swing of one round is as left. */
@@ -27,6 +27,18 @@ export function plannedSheet(count: number): SwingSheet {
 
 export function withStage(sheet: SwingSheet, name: StageName, change: Partial<StageSheet>): SwingSheet {
   return { ...sheet, [name]: { ...sheet[name], ...change } };
+}
+
+const inBoth = ({ found, left }: SwingSheet, change: (stage: StageSheet) => StageSheet): SwingSheet => ({ found: change(found), left: change(left) });
+
+/** Another number of headings in both rounds; what has been read stays. */
+export function replannedSheet(sheet: SwingSheet, count: number): SwingSheet {
+  return inBoth(sheet, (stage) => ({ ...stage, rows: replanned(stage.rows, count) }));
+}
+
+/** A round without any rows has those that are planned. */
+export function withPlannedRows(sheet: SwingSheet, count: number): SwingSheet {
+  return inBoth(sheet, (stage) => (stage.rows.length > 0 ? stage : { ...stage, rows: plannedRows(count) }));
 }
 
 /** The same headings, to be read anew. */

@@ -1,7 +1,5 @@
-import { deviationLimits } from '../../core/deviation/deviation-limits.js';
 import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
 import type { CorrectorsByCompass } from '../../core/swing/adjusted-swing.js';
-import { headingReckonings, swingMethods } from '../../core/swing/swing-row.js';
 import type { HeadingReckoning, SwingMethod } from '../../core/swing/swing-row.js';
 import type { FieldState } from '../shared/field.js';
 import type { GivenCard } from '../shared/given-card.js';
@@ -10,8 +8,8 @@ import type { GridRow, TypedColumn } from './grid-row.js';
 import { methodOf } from './grid-reading.js';
 import { markFieldNames } from './swing-fields.js';
 import type { SwingFieldName, chosenSettings, swingFields } from './swing-fields.js';
-import { stageNames } from './swing-sheet.js';
 import type { StageName } from './swing-sheet.js';
+import { countNamed, limitNamed, methodNamed, reckoningNamed } from './swing-words.js';
 
 type FieldValue<Name extends SwingFieldName> = (typeof swingFields)[Name] extends { parse(text: string): infer R } ? Extract<R, { ok: true }> extends { value: infer V } ? V : never : never;
 
@@ -44,26 +42,6 @@ export interface SwingState {
   readonly steering: boolean;
   readonly correctors: CorrectorsByCompass;
 }
-
-export const methodNamed = (text: unknown): SwingMethod => swingMethods.find((name) => name === text) ?? 'deviation';
-export const reckoningNamed = (text: unknown): HeadingReckoning => headingReckonings.find((name) => name === text) ?? 'compass';
-export const countNamed = (text: unknown): 8 | 16 | 24 | 36 => ([8, 16, 24, 36] as const).find((count) => String(count) === String(text)) ?? 8;
-export const limitNamed = (text: unknown): DeviationLimit => deviationLimits.find(({ code }) => code === text) ?? (deviationLimits[0] as DeviationLimit);
-
-/** The words each choice of the settings takes. */
-export const swingWords = {
-  method: swingMethods,
-  headingBy: headingReckonings,
-  headings: ['8', '16', '24', '36'],
-  objectBy: ['magnetic', 'true'],
-  turning: ['starboard', 'port', 'unknown'],
-  transitBy: ['bearing', 'marks'],
-  model: ['auto', 'approximate', 'exact'],
-  limit: deviationLimits.map(({ code }) => code),
-  stages: ['one', 'two'],
-  stage: stageNames,
-  compasses: ['one', 'two'],
-};
 
 export function methodsOf(rows: readonly GridRow[], method: SwingMethod): readonly SwingMethod[] {
   return [...new Set([method, ...rows.map((row) => methodOf(row, { method }))])];

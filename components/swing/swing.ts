@@ -8,34 +8,29 @@ import { deviationChartStyles } from '../shared/deviation-chart-styles.js';
 import type { FieldInput } from '../shared/field.js';
 import { readGivenCard } from '../shared/given-card.js';
 import type { GivenCard } from '../shared/given-card.js';
-import { lockedMark } from '../shared/locked-mark.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import { tickStyles } from '../shared/tick-styles.js';
 import { DraftKeeper } from './draft-keeper.js';
+import { entryView } from './entry-view.js';
 import { GridDesk } from './grid-desk.js';
-import { hasReadings, plannedRows, replanned } from './grid-row.js';
+import { hasReadings } from './grid-row.js';
 import type { TypedColumn } from './grid-row.js';
-import { gridView } from './grid-view.js';
-import { otherRoundView } from './other-round-view.js';
 import { resultView } from './result-view.js';
-import { settingsView } from './settings-view.js';
+import { settingTexts, takeSettingTexts } from './setting-texts.js';
 import { rowsNeed, sheetGiven } from './sheet-given.js';
-import { correctorsView, stageChoice } from './stage-view.js';
 import { answerView } from './swing-answer.js';
-import { chosenSettings, swingFields } from './swing-fields.js';
+import { swingFields } from './swing-fields.js';
 import { swingInputs } from './swing-inputs.js';
 import { SwingProperties } from './swing-properties.js';
-import { joined, parted, plannedSheet } from './swing-sheet.js';
-import type { StageName, StageSheet, SwingSheet } from './swing-sheet.js';
-import { columnsFor, countNamed, swingState } from './swing-state.js';
+import { joined, parted, plannedSheet, replannedSheet, withPlannedRows } from './swing-sheet.js';
+import type { StageName, SwingSheet } from './swing-sheet.js';
+import { columnsFor, swingState } from './swing-state.js';
 import type { SwingState } from './swing-state.js';
 import { swingStyles } from './swing-styles.js';
-import { toolsView } from './tools-view.js';
 import type { GridOption } from './tools-view.js';
+import { countNamed } from './swing-words.js';
 import { RoundsWork, roundThatHolds } from './worked-rounds.js';
-import type { WorkedRound, WorkedRounds } from './worked-rounds.js';
-
-const settingNames: readonly string[] = [...Object.keys(swingFields), ...chosenSettings];
+import type { WorkedRounds } from './worked-rounds.js';
 
 /**
  * A ship swung for deviation: a grid of headings and readings by any method, the curve through
@@ -94,7 +89,7 @@ export class LubberSwing extends SwingProperties {
     const before = this.#desk.sheet;
     this.#takeOver((name) => changed.has(name));
     if (changed.has('headings') && this.headings !== undefined && this.#desk.sheet === before && !this.isLocked('rows') && !restored) {
-      const sheet = this.#replanned();
+      const sheet = replannedSheet(this.#desk.sheet, countNamed(this.headings));
       if (this.hasUpdated) this.#desk.replace(sheet);
       else this.#desk.sheet = sheet;
     }
@@ -114,12 +109,6 @@ export class LubberSwing extends SwingProperties {
     if (need.found) this.stages ??= 'two';
   }
 
-  #replanned(): SwingSheet {
-    const { found, left } = this.#desk.sheet;
-    const count = countNamed(this.headings);
-    return { found: { ...found, rows: replanned(found.rows, count) }, left: { ...left, rows: replanned(left.rows, count) } };
-  }
-
   /** The form begins anew: so do the readings, and no draft is left of them. */
   override formResetCallback(): void {
     super.formResetCallback();
@@ -131,11 +120,8 @@ export class LubberSwing extends SwingProperties {
   #restore(): boolean {
     const draft = this.draft === undefined ? null : this.#draft.restore(this.draft);
     if (!draft) return false;
-    for (const [name, value] of Object.entries(draft.settings)) if (settingNames.includes(name)) (this as unknown as Record<string, FieldInput>)[name] = value;
-    const { found, left } = draft.sheet;
-    const planned = plannedRows(countNamed(this.headings));
-    const orPlanned = (stage: StageSheet): StageSheet => (stage.rows.length > 0 ? stage : { ...stage, rows: planned });
-    this.#show({ found: orPlanned(found), left: orPlanned(left) });
+    takeSettingTexts(this, draft.settings);
+    this.#show(withPlannedRows(draft.sheet, countNamed(this.headings)));
     this.say(this.t('swing.draft.restored'));
     return true;
   }
@@ -190,13 +176,8 @@ export class LubberSwing extends SwingProperties {
 
   protected override updated(changed: PropertyValues<this>): void {
     // Kept before anybody hears of it, so that what was announced survives a crash.
-    this.#draft.keep(this.draft, () => ({ sheet: this.#desk.sheet, settings: Object.fromEntries(settingNames.flatMap((name) => this.#textOf(name))) }));
+    this.#draft.keep(this.draft, () => ({ sheet: this.#desk.sheet, settings: settingTexts(this) }));
     super.updated(changed);
-  }
-
-  #textOf(name: string): [string, string][] {
-    const value = (this as unknown as Record<string, FieldInput>)[name];
-    return typeof value === 'string' || typeof value === 'number' ? [[name, String(value)]] : [];
   }
 
   override change(name: string, value: FieldInput): void {
@@ -230,39 +211,28 @@ export class LubberSwing extends SwingProperties {
     this.change(option, on ? 'two' : 'one');
   }
 
-  #toolsView(): TemplateResult {
-    return toolsView(this, {
-      desk: this.#desk,
-      ticked: { mixed: this.mixed, stages: this.#two, compasses: this.compasses === 'two' },
-      kept: this.draft === undefined ? null : this.#draft.kept,
-      tick: (option, on) => this.#tick(option, on),
-      clear: this.#clear,
-    });
-  }
-
-  #entryView({ state: now, worked }: WorkedRound, other: WorkedRound | null): TemplateResult {
-    const locked = this.isLocked('rows');
-    const title = now.two ? `${this.t('swing.grid.title')}${this.t('list.comma')}${this.t(`swing.stage.${now.stage}`)}` : this.t('swing.grid.title');
-    return html`<div class="entry-side">
-      ${settingsView(this, now)} ${stageChoice(this, now)}
-      <h3>${title}${lockedMark(this, 'rows')}</h3>
-      ${gridView(this, { state: now, worked, columns: this.#columns, mixed: this.mixed, typing: this.#desk.typing, locked }, this.#desk)}
-      ${locked ? nothing : this.#toolsView()} ${correctorsView(this, now, this.#desk)} ${other ? otherRoundView(this, other.state, other.worked) : nothing}
-    </div>`;
-  }
-
   protected override render(): TemplateResult {
     const { left, found, whole } = this.#rounds;
     const round = this.#stage === 'found' && found ? found : left;
     const { state: now, worked } = round;
     const { narrow } = this.width;
     const headline = html`<div class="headline">${answerView(this, now, worked)}</div>`;
+    const entry = entryView(this, {
+      round,
+      other: round === left ? found : left,
+      desk: this.#desk,
+      columns: this.#columns,
+      ticked: { mixed: this.mixed, stages: this.#two, compasses: this.compasses === 'two' },
+      kept: this.draft === undefined ? null : this.#draft.kept,
+      tick: (option, on) => this.#tick(option, on),
+      clear: this.#clear,
+    });
     const result = resultView(this, { state: now, result: worked.result, whole, useCard: this.#useCard });
     return this.frame(html`
       <h2 part="title">${this.t('swing.title')}</h2>
       ${narrow ? headline : nothing}
       <div class="swing ${this.mixed || now.steering ? 'wide' : this.#columns.length > 2 ? 'broad' : ''}">
-        ${this.#entryView(round, round === left ? found : left)}
+        ${entry}
         <div class="result-side">${narrow ? nothing : headline}${result}</div>
       </div>
     `);

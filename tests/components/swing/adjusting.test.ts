@@ -82,6 +82,10 @@ describe('as found and as left', () => {
   it('a page hands over both; a larger deviation as left is told', async () => {
     const element = await fixture<LubberSwing>(html`<lubber-swing stage="left" .foundRows=${asLeft} .rows=${asFound}></lubber-swing>`);
     expect([element.result?.stage, element.result?.found?.rows.length]).to.deep.equal(['left', 8]);
+    // On paper the other round stands below, figures only.
+    const other = root(element).querySelector('.other-round');
+    expect(flat(other)).to.match(/^Readings, as found ?Head, C ?Deviation ?δ ?0 ?0\.50E ?0\.5° E/);
+    expect(getComputedStyle(other as Element).display).to.equal('none');
     expect(cautions(element)).to.match(/The largest deviation as left, 12\.3° W, exceeds the one as found, 1\.6° W/);
   });
 
