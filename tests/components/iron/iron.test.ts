@@ -290,6 +290,23 @@ describe('state, locks and events', () => {
     expect((root(element).activeElement as HTMLElement).id).to.equal('tab-place');
   });
 
+  it('goes to the station an arrow points to where they stand from right to left', async () => {
+    const element = await bench();
+    element.dir = 'rtl';
+    // An attribute of the widget is noticed after the script that set it.
+    await new Promise((resolve) => setTimeout(resolve));
+    await element.updateComplete;
+    one(element, '#tab-place').focus();
+    await sendKeys({ press: 'ArrowLeft' });
+    await element.updateComplete;
+    const [first, next] = [...root(element).querySelectorAll('[role=tab]')] as [HTMLElement, HTMLElement];
+    expect(root(element).activeElement).to.equal(next);
+    expect(next.getBoundingClientRect().left).to.be.lessThan(first.getBoundingClientRect().left);
+    await sendKeys({ press: 'ArrowRight' });
+    await element.updateComplete;
+    expect(root(element).activeElement).to.equal(first);
+  });
+
   it('the working ends at the deviation shown and holds tan dip, total, coefficients and tan δ', async () => {
     const element = await fixture<LubberIron>(html`<lubber-iron working="open"></lubber-iron>`);
     element.state = { source: 'forces', horizontal: 30, vertical: -40, P: 3, heading: '090', view: 'iron' };

@@ -79,6 +79,20 @@ describe('the keyboard', () => {
     expect(walk).to.deep.equal(['heading-1', 'heading-2', 'reading-2', 'reading-1', 'reading-0', 'heading-0', 'reading-0']);
   });
 
+  it('goes sideways where an arrow points, also in a table from right to left', async () => {
+    const element = await make();
+    element.dir = 'rtl';
+    await settled(element);
+    cell(element, 'heading-0').focus();
+    const walk: string[] = [];
+    for (const key of ['ArrowRight', 'ArrowLeft', 'ArrowDown', 'ArrowRight']) {
+      await press(element, key);
+      walk.push(where(element));
+    }
+    expect(cell(element, 'heading-0').getBoundingClientRect().left).to.be.greaterThan(cell(element, 'reading-0').getBoundingClientRect().left);
+    expect(walk).to.deep.equal(['heading-0', 'reading-0', 'reading-1', 'heading-1']);
+  });
+
   it('leaves the caret inside a text it moves in', async () => {
     const element = await make();
     cell(element, 'reading-0').focus();
