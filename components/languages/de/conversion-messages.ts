@@ -6,7 +6,7 @@ export const conversionMessages: Catalogue = {
   'conversion.kind.course': 'Kurs',
   'conversion.kind.bearing': 'Peilung',
   'conversion.course': 'Kurs',
-  'conversion.head': 'anliegender Kurs',
+  'conversion.head': 'Kurs',
   'conversion.heading': 'Anliegender Kurs',
   'conversion.bearing': 'Peilung',
   'conversion.headingBy': 'Der Kurs ist',
