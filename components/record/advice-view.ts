@@ -20,7 +20,7 @@ export function adviceView(host: LubberElement, advice: readonly Advice[]): Temp
   const ordered = [...advice].sort((a, b) => Number(b.level === 'warning') - Number(a.level === 'warning'));
   return html`<ul class="cautions advice" part="advice">
     ${ordered.map(
-      (one) => html`<li class=${one.level}>${textOf(host, one)} <small>${host.t('record.advice.source', { source: one.source })}</small></li>`,
+      (one) => html`<li class=${one.level}>${textOf(host, one)} <small>${host.t('record.advice.source', { source: host.t(`source.${one.source}`) })}</small></li>`,
     )}
   </ul>`;
 }

@@ -26,6 +26,6 @@ export function limitView(host: LubberElement, name: string, chosen: DeviationLi
       </select>
     </div>
     ${unknownWordView(host, name)}
-    <p class="hint" id="${name}-source">${host.t('limit.source', { source: chosen.source })}</p>
+    <p class="hint" id="${name}-source">${host.t('limit.source', { source: host.t(`source.${chosen.source}`) })}</p>
   </div>`;
 }

@@ -33,7 +33,7 @@ export function adviceView(host: LubberElement, advice: readonly CorrectorAdvice
     ${advice.length === 0
       ? html`<p class="small soft">${host.t('swing.advice.none')}</p>`
       : html`<ol>
-          ${advice.map((one) => html`<li>${adviceText(host, one)} <small class="soft">${host.t('swing.advice.source', { source: one.source })}</small></li>`)}
+          ${advice.map((one) => html`<li>${adviceText(host, one)} <small class="soft">${host.t('swing.advice.source', { source: host.t(`source.${one.source}`) })}</small></li>`)}
         </ol>`}
   </details>`;
 }

@@ -75,6 +75,6 @@ export function judgeView(host: LubberElement, state: SwingState): TemplateResul
       { label: host.t('limit'), options: deviationLimits.map(({ code }) => ({ value: code, label: host.t(`limit.${code}`) })) },
     ])}
     ${choiceView(host, 'model', host.t('swing.model'), state.model, (['auto', 'approximate', 'exact'] as const).map((value) => ({ value, label: host.t(`swing.model.${value}`) })))}
-    <p class="hint">${host.t('limit.source', { source: limit.source })}</p>
+    <p class="hint">${host.t('limit.source', { source: host.t(`source.${limit.source}`) })}</p>
   </div>`;
 }

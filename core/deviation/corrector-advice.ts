@@ -34,7 +34,13 @@ export interface CorrectorAdvice {
    * all taken out, then `left` on the second, of which half is.
    */
   readonly values: Readonly<Record<string, Quantity>>;
-  readonly source: string;
+  /**
+   * Where it comes from, by code. `handbook-…` is American Practical Navigator (Pub. 9, 1995),
+   * chapter 6, for the order of work and halving on the opposite heading, and for which way:
+   * `…-gazette` New Zealand Gazette 1906, `…-memory` from memory. `memory`, `memory-angle` (the
+   * angle derived) and `memory-hemispheres` (the same in either hemisphere) are from memory.
+   */
+  readonly source: 'handbook-gazette' | 'handbook-memory' | 'memory' | 'memory-angle' | 'memory-hemispheres';
 }
 
 export interface AdjustmentNeeds {
@@ -49,10 +55,6 @@ export interface AdjustmentNeeds {
 }
 
 type Draft = Omit<CorrectorAdvice, 'order'>;
-
-const MEMORY = 'from memory';
-const HANDBOOK = 'American Practical Navigator (Pub. 9, 1995), chapter 6: order of work and halving on the opposite heading';
-const GAZETTE = 'New Zealand Gazette 1906: which way the red ends go';
 
 /**
  * The red end repels the north point: +B (drawn forward) asks for red forward, +C (drawn to
@@ -76,7 +78,7 @@ function magnetAdvice(name: 'B' | 'C', { A, B, C, E }: ApproximateCoefficients):
       // The seven-tenths rule of the same chapter: a semicircular part acts by its sine.
       onIntercardinals: quantity(size * sinDegrees(45), 'error'),
     },
-    source: along ? `${HANDBOOK}; which way: ${MEMORY}` : `${HANDBOOK}; ${GAZETTE}`,
+    source: along ? 'handbook-memory' : 'handbook-gazette',
   };
 }
 
@@ -96,7 +98,7 @@ function sphereAdvice({ A, D, E }: ApproximateCoefficients, worth: number): Draf
       headings: [45, 135],
       remove: D,
       values: { D: quantity(D, 'error'), seen: quantity(A + D, 'error'), left: quantity(2 * A, 'error') },
-      source: `${HANDBOOK}; which way: ${MEMORY}`,
+      source: 'handbook-memory',
     });
   }
   if (Math.abs(E) >= worth && E !== 0) {
@@ -107,7 +109,7 @@ function sphereAdvice({ A, D, E }: ApproximateCoefficients, worth: number): Draf
       headings: [0, 90],
       remove: E,
       values: { E: quantity(E, 'error'), clockwise: quantity(clockwise, 'angle') },
-      source: `${MEMORY}; the angle derived`,
+      source: 'memory-angle',
     });
   }
   return drafts;
@@ -123,18 +125,18 @@ function verticalAdvice({ c, heelDraws }: AdjustmentNeeds, spheres: boolean): Dr
       headings: [90, 270],
       remove: null,
       values: { c: quantity(c, 'number') },
-      source: `${MEMORY}; the same in either hemisphere`,
+      source: 'memory-hemispheres',
     });
   }
   if (heelDraws !== undefined && heelDraws !== null) {
-    if (spheres) drafts.push({ corrector: 'spheres', code: 'spheres.place', headings: [], remove: null, values: {}, source: MEMORY });
+    if (spheres) drafts.push({ corrector: 'spheres', code: 'spheres.place', headings: [], remove: null, values: {}, source: 'memory' });
     drafts.push({
       corrector: 'heeling-magnet',
       code: heelDraws === 'high-side' ? 'heeling.red-up' : 'heeling.red-down',
       headings: [0, 180],
       remove: null,
       values: {},
-      source: `${HANDBOOK}; which way: ${MEMORY}`,
+      source: 'handbook-memory',
     });
   }
   return drafts;
@@ -163,7 +165,7 @@ export function correctorAdvice(needs: AdjustmentNeeds): readonly CorrectorAdvic
   drafts.push(...spheres);
   if (Math.abs(A) >= worth && A !== 0) {
     const values = { A: quantity(A, 'error') };
-    drafts.push({ corrector: 'alignment', code: 'alignment.check', headings: [], remove: null, values, source: MEMORY });
+    drafts.push({ corrector: 'alignment', code: 'alignment.check', headings: [], remove: null, values, source: 'memory' });
   }
   return drafts.map((draft, i) => ({ order: i + 1, ...draft }));
 }

@@ -1,4 +1,9 @@
-/** A limit on residual deviations as a setting: which rule it comes from is `source`. */
+/**
+ * A limit on residual deviations as a setting: which rule it comes from is `source`, by code.
+ * The codes: `marshall-amsa` is Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09),
+ * and AMSA Marine Notice 19/2016 (summary); `iso-adjusted` and `iso-service` are ISO 25862:2009
+ * (secondary quotation); `panama` is Panama Canal OP Notice N-1-2022, 4.k (summary).
+ */
 export interface DeviationLimit {
   readonly code: string;
   /** Largest deviation allowed on any heading, degrees. */
@@ -20,27 +25,27 @@ export const deviationLimits: readonly DeviationLimit[] = [
     largest: 5,
     inclusive: true,
     months: null,
-    source: 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09); AMSA Marine Notice 19/2016 (summary)',
+    source: 'marshall-amsa',
   },
   {
     code: 'after-adjustment',
     largest: 3,
     inclusive: true,
     months: 24,
-    source: 'ISO 25862:2009, after adjustment (secondary quotation)',
+    source: 'iso-adjusted',
   },
   {
     code: 'in-service',
     largest: 5,
     inclusive: true,
     months: 24,
-    source: 'ISO 25862:2009, in service (secondary quotation)',
+    source: 'iso-service',
   },
   {
     code: 'panama-canal',
     largest: 7,
     inclusive: false,
     months: 12,
-    source: 'Panama Canal OP Notice N-1-2022, 4.k (summary)',
+    source: 'panama',
   },
 ];

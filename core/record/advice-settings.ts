@@ -52,20 +52,23 @@ export type AdviceCode =
   | 'checks-after-event'
   | 'card-old';
 
-const practice = 'common practice, no source';
-
-/** Where each piece of advice comes from, said beside it. */
+/**
+ * Where each piece of advice comes from, by code: `stcw` is STCW Code A-VIII/2 (from memory);
+ * `solas` the guidance to SOLAS V, annex 13 (summary), `solas-…` the same with figures of common
+ * practice; `marshall` Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09);
+ * `panama` Panama Canal OP Notice N-1-2022, 4.k (summary); `practice` common practice, no source.
+ */
 export const adviceSources: Readonly<Record<AdviceCode, string>> = {
-  'no-check-yet': 'STCW Code A-VIII/2 (from memory)',
-  'watch-check-overdue': 'STCW Code A-VIII/2 (from memory)',
-  'adjustment-overdue': 'guidance to SOLAS V, annex 13 (summary)',
-  'adjustment-two-years': 'guidance to SOLAS V, annex 13 (summary)',
-  'adjustment-unknown': 'guidance to SOLAS V, annex 13 (summary)',
-  'card-differs': `guidance to SOLAS V, annex 13 (summary); the figures: ${practice}`,
-  'deviation-beyond-limit': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09)',
-  'drifting': practice,
-  'coefficient-changed': practice,
-  'gyro-error-large': practice,
-  'checks-after-event': 'guidance to SOLAS V, annex 13 (summary); the number of checks: ' + practice,
-  'card-old': 'Panama Canal OP Notice N-1-2022, 4.k (summary)',
+  'no-check-yet': 'stcw',
+  'watch-check-overdue': 'stcw',
+  'adjustment-overdue': 'solas',
+  'adjustment-two-years': 'solas',
+  'adjustment-unknown': 'solas',
+  'card-differs': 'solas-figures',
+  'deviation-beyond-limit': 'marshall',
+  'drifting': 'practice',
+  'coefficient-changed': 'practice',
+  'gyro-error-large': 'practice',
+  'checks-after-event': 'solas-checks',
+  'card-old': 'panama',
 };

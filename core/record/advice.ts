@@ -9,7 +9,7 @@ import type { Refit } from './refit.js';
 import type { StandingEntry } from './standing-entries.js';
 import type { TimeTrend } from './trend.js';
 
-/** A caution of the book with where the rule comes from. */
+/** A caution of the book with where the rule comes from, a code of `adviceSources`. */
 export interface Advice extends Caution {
   readonly code: AdviceCode;
   readonly source: string;
