@@ -17,6 +17,7 @@ import { limitCodes, limitNamed } from '../shared/limit-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
+import { printAlone } from '../shared/print-alone.js';
 import { inReadingOrder } from '../shared/reading-order.js';
 import { cardContent } from './card-content.js';
 import type { CardContent, CardResult, Particulars } from './card-content.js';
@@ -205,7 +206,7 @@ export class LubberDeviationCard extends LubberElement {
     const headline = html`<div class="headline">
       ${missingView(this, [])} ${cardProblemView(this, this.#given)}
       ${content
-        ? html`<p class="row no-print"><button part="button" type="button" class="main" @click=${() => print()}>${this.t('print')}</button></p>`
+        ? html`<p class="row no-print"><button part="button" type="button" class="main" @click=${() => printAlone(this)}>${this.t('print')}</button></p>`
         : html`<p class="waiting">${this.t('card.none')}</p>`}
     </div>`;
     return this.frame(html`

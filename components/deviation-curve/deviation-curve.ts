@@ -18,6 +18,7 @@ import { limitCodes, limitNamed, limitView } from '../shared/limit-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
+import { printAlone } from '../shared/print-alone.js';
 import { sliderStyles } from '../shared/slider-styles.js';
 import { bearingField } from '../shared/trade-fields.js';
 import { curveInput } from './curve-input.js';
@@ -194,7 +195,7 @@ export class LubberDeviationCurve extends LubberElement {
         <button part="button" type="button" aria-expanded=${this.tableShown ? 'true' : 'false'} @click=${() => (this.tableShown = !this.tableShown)}>
           ${this.t(this.tableShown ? 'curve.table.hide' : 'curve.table.show')}
         </button>
-        <button part="button" type="button" @click=${() => print()}>${this.t('print')}</button>
+        <button part="button" type="button" @click=${() => printAlone(this)}>${this.t('print')}</button>
       </p>
       <div class="scroll ${this.tableShown ? '' : 'folded'}" role="group" aria-label=${this.t('curve.table')}>${curveTable(this, state)}</div>
       ${diagramView(this, state, heading)} ${footView(this, state)}`;

@@ -7,6 +7,7 @@ import type { FormAnswer } from '../shared/form-part.js';
 import { listText } from '../shared/list-text.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
+import { printAlone } from '../shared/print-alone.js';
 import { LubberScoreEvent } from '../shared/score-event.js';
 import type { ScoreDetail } from '../shared/score-event.js';
 import { deskView, hintText } from './desk-view.js';
@@ -314,7 +315,7 @@ export class LubberDrill extends LubberElement {
     const way = (view: LubberDrill['view'], key: string): TemplateResult | typeof nothing =>
       this.view === view ? nothing : html`<button part="button" type="button" class="plain" @click=${() => (this.view = view)}>${this.t(key)}</button>`;
     return html`<div class="row foot no-print">
-      ${this.view === 'exercise' ? nothing : html`<button part="button" type="button" class="main" @click=${() => globalThis.print()}>${this.t('print')}</button>`}
+      ${this.view === 'exercise' ? nothing : html`<button part="button" type="button" class="main" @click=${() => printAlone(this)}>${this.t('print')}</button>`}
       ${way('exercise', 'drill.sheet.back')} ${way('sheet', 'drill.sheet.open')} ${this.answer === 'hidden' ? nothing : way('key', 'drill.sheet.key')}
     </div>`;
   }

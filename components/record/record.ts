@@ -22,6 +22,7 @@ import { fileStyles } from '../shared/file-styles.js';
 import { listText } from '../shared/list-text.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
+import { printAlone } from '../shared/print-alone.js';
 import type { Ship } from '../shared/ship-context.js';
 import { entryTable } from './entry-table.js';
 import { fieldInWords } from './entry-text.js';
@@ -341,7 +342,7 @@ export class LubberRecord extends RecordFormElement {
     await this.#book?.ready;
     this.printing = true;
     await this.updateComplete;
-    print();
+    printAlone(this);
     this.printing = false;
   }
 
