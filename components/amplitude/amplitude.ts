@@ -291,6 +291,7 @@ export class LubberAmplitude extends LubberElement {
     </div>`;
   }
 
+  /** What is read at every sight stands first and near the answer; moment and height of eye seldom change. */
   #fieldsView(): TemplateResult {
     const state = this.#state;
     const gyro = this.#compass === 'gyro';
@@ -300,6 +301,9 @@ export class LubberAmplitude extends LubberElement {
       ${placeView(this, state, fields)}
       ${whenView(this, state, fields)}
       ${this.#nextView()}
+      ${compassChoice(this, gyro)}
+      ${fieldView(this, 'bearing', bearingField(gyro ? 'G' : 'C'), state.bearing, { label: this.t(gyro ? 'sight.bearing.gyro' : 'sight.bearing', { body }) })}
+      ${headAndSplitView(this, gyro, state)}
       ${choiceView(
         this,
         'moment',
@@ -309,9 +313,6 @@ export class LubberAmplitude extends LubberElement {
       )}
       ${this.hasUnknownWord ? nothing : momentRule(this, this.#body, this.#moment, valueOf(state.heightOfEye))}
       ${fieldView(this, 'heightOfEye', fields.heightOfEye, state.heightOfEye, { label: this.t('sight.heightOfEye') })}
-      ${compassChoice(this, gyro)}
-      ${fieldView(this, 'bearing', bearingField(gyro ? 'G' : 'C'), state.bearing, { label: this.t(gyro ? 'sight.bearing.gyro' : 'sight.bearing', { body }) })}
-      ${headAndSplitView(this, gyro, state)}
     </div>`;
   }
 

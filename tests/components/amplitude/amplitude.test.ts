@@ -84,7 +84,7 @@ describe('an amplitude typed by keyboard', () => {
       order.push((root(element).activeElement as HTMLElement | null)?.id ?? '');
       await sendKeys({ press: 'Tab' });
     }
-    expect(order.filter(Boolean)).to.deep.equal(['latitude', 'longitude', 'date', 'time', 'heightOfEye', 'bearing', 'heading', 'variation', 'cardDeviation']);
+    expect(order.filter(Boolean)).to.deep.equal(['latitude', 'longitude', 'date', 'time', 'bearing', 'heading', 'variation', 'cardDeviation', 'heightOfEye']);
   });
 });
 
