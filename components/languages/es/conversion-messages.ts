@@ -6,7 +6,7 @@ export const conversionMessages: Catalogue = {
   'conversion.kind.course': 'rumbo',
   'conversion.kind.bearing': 'demora',
   'conversion.course': 'Rumbo',
-  'conversion.head': 'rumbo del buque',
+  'conversion.head': 'rumbo',
   'conversion.heading': 'Rumbo del buque',
   'conversion.bearing': 'Demora',
   'conversion.headingBy': 'Rumbo referido al norte',

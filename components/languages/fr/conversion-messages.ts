@@ -6,7 +6,7 @@ export const conversionMessages: Catalogue = {
   'conversion.kind.course': 'cap',
   'conversion.kind.bearing': 'relèvement',
   'conversion.course': 'Cap',
-  'conversion.head': 'cap du navire',
+  'conversion.head': 'cap',
   'conversion.heading': 'Cap du navire',
   'conversion.bearing': 'Relèvement',
   'conversion.headingBy': 'Le cap est',
