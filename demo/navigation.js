@@ -8,6 +8,7 @@
     ['teaching/', 'Teaching bench'],
     ['course/', 'Course'],
     ['intranet/', 'Intranet'],
+    ['guides/', 'Guides'],
     ['reference/', 'Reference'],
   ];
 

@@ -5,6 +5,7 @@ import { after, before, describe, it } from 'node:test';
 import type { Browser, Page } from 'puppeteer-core';
 import { serve } from '../../demo/serve.js';
 import { projectFolder } from '../install.js';
+import { axeFindings } from '../support/axe-run.js';
 import { openBrowser, openPage } from './browser.js';
 import type { Complaints } from './browser.js';
 
@@ -78,6 +79,12 @@ describe('the reference', () => {
       await edit(await page.$eval('#attributes', (box) => (box as HTMLTextAreaElement).value));
       assert.equal(await page.$eval('#refusal', (text) => text.textContent), '');
       assert.ok(await answers(page));
+      if (tagName === 'lubber-conversion') {
+        for (const light of ['day', 'night']) {
+          await page.evaluate((theme) => (document.documentElement.dataset['lubberTheme'] = theme), light);
+          assert.deepEqual(await axeFindings(page, 'all', 'html'), [], light);
+        }
+      }
       for (const width of [320, 768, 1280]) {
         await page.setViewport({ width, height: 900 });
         assert.ok((await page.evaluate(() => document.documentElement.scrollWidth)) <= width, `${width} px`);

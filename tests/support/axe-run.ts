@@ -1,4 +1,4 @@
-/** Runs axe on whatever stands on a stage. */
+/** Runs axe on whatever stands on a stage, or elsewhere in a page. */
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'puppeteer-core';
@@ -16,12 +16,12 @@ interface Axe {
 }
 
 /** What axe finds wrong, in words; empty where there is nothing. */
-export async function axeFindings(page: Page, rules: readonly string[] | 'all' = 'all'): Promise<string[]> {
+export async function axeFindings(page: Page, rules: readonly string[] | 'all' = 'all', place = '#stage'): Promise<string[]> {
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(source);
   const only = rules === 'all' ? { type: 'tag', values: wcagTags } : { type: 'rule', values: [...rules] };
-  return page.evaluate(async (runOnly) => {
+  return page.evaluate(async (runOnly, where) => {
     const { axe } = globalThis as unknown as { axe: Axe };
-    const { violations } = await axe.run('#stage', { runOnly, resultTypes: ['violations'] });
+    const { violations } = await axe.run(where, { runOnly, resultTypes: ['violations'] });
     return violations.map(({ id, nodes }) => `${id}, ${nodes.length} times, first ${JSON.stringify(nodes[0]?.target)}: ${nodes[0]?.html.slice(0, 200)} ${nodes[0]?.failureSummary ?? ''}`);
-  }, only);
+  }, only, place);
 }
