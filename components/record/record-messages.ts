@@ -207,7 +207,7 @@ export const recordMessages: Catalogue = {
   'source.solas-figures': 'guidance to SOLAS V, annex 13 (summary); the figures: common practice, no source',
   'source.solas-checks': 'guidance to SOLAS V, annex 13 (summary); the number of checks: common practice, no source',
   'source.marshall': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09)',
-  'source.panama': 'Panama Canal OP Notice N-1-2022, 4.k (summary)',
+  'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (summary)',
   'source.practice': 'common practice, no source',
   'advice.no-check-yet': 'No check of the compass is in the book yet.',
   'advice.watch-check-overdue': 'The last check of the compass was {hours} hours ago; it is due every {limit} hours.',

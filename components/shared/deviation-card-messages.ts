@@ -20,7 +20,7 @@ export const deviationCardMessages: Catalogue = {
   'source.marshall-amsa': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09); AMSA Marine Notice 19/2016 (summary)',
   'source.iso-adjusted': 'ISO 25862:2009, after adjustment (secondary quotation)',
   'source.iso-service': 'ISO 25862:2009, in service (secondary quotation)',
-  'source.panama': 'Panama Canal OP Notice N-1-2022, 4.k (summary)',
+  'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (summary)',
   'caution.beyond-limit': 'The deviation of {deviation} on {heading} is beyond the limit of {limit}.',
   'caution.slope-too-steep': 'The curve is too steep for one answer: from {from} to {to} magnetic more than one compass heading answers.',
   'caution.lost-headings': 'On {count} degrees of the compass this card gives no deviation, or two.',

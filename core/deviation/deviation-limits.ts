@@ -2,7 +2,7 @@
  * A limit on residual deviations as a setting: which rule it comes from is `source`, by code.
  * The codes: `marshall-amsa` is Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09),
  * and AMSA Marine Notice 19/2016 (summary); `iso-adjusted` and `iso-service` are ISO 25862:2009
- * (secondary quotation); `panama` is Panama Canal OP Notice N-1-2022, 4.k (summary).
+ * (secondary quotation); `panama-canal` is Panama Canal OP Notice N-1-2022, 4.k (summary).
  */
 export interface DeviationLimit {
   readonly code: string;
@@ -46,6 +46,6 @@ export const deviationLimits: readonly DeviationLimit[] = [
     largest: 7,
     inclusive: false,
     months: 12,
-    source: 'panama',
+    source: 'panama-canal',
   },
 ];

@@ -56,7 +56,7 @@ export type AdviceCode =
  * Where each piece of advice comes from, by code: `stcw` is STCW Code A-VIII/2 (from memory);
  * `solas` the guidance to SOLAS V, annex 13 (summary), `solas-…` the same with figures of common
  * practice; `marshall` Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09);
- * `panama` Panama Canal OP Notice N-1-2022, 4.k (summary); `practice` common practice, no source.
+ * `panama-canal` Panama Canal OP Notice N-1-2022, 4.k (summary); `practice` common practice, no source.
  */
 export const adviceSources: Readonly<Record<AdviceCode, string>> = {
   'no-check-yet': 'stcw',
@@ -70,5 +70,5 @@ export const adviceSources: Readonly<Record<AdviceCode, string>> = {
   'coefficient-changed': 'practice',
   'gyro-error-large': 'practice',
   'checks-after-event': 'solas-checks',
-  'card-old': 'panama',
+  'card-old': 'panama-canal',
 };

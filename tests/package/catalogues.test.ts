@@ -3,6 +3,8 @@ import { existsSync, readdirSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { describe, it } from 'node:test';
 import { pathToFileURL } from 'node:url';
+import { deviationLimits } from '../../core/deviation/deviation-limits.js';
+import { adviceSources } from '../../core/record/advice-settings.js';
 import type { Catalogue } from '../../components/shared/catalogue.js';
 import { projectFolder } from '../install.js';
 
@@ -30,6 +32,11 @@ describe('the English catalogues', () => {
       catalogues.flatMap((catalogue) => Object.entries(catalogue).flatMap(([key, text]) => (english.get(key) === text ? [] : [`${file} ${key}`]))),
     );
     assert.deepEqual(odd, []);
+  });
+
+  it('name every source of a limit and of the book’s advice', () => {
+    const sources = [...deviationLimits.map(({ source }) => source), ...Object.values(adviceSources)];
+    assert.deepEqual(sources.filter((source) => !english.has(`source.${source}`)), []);
   });
 });
 

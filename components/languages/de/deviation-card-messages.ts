@@ -19,7 +19,7 @@ export const deviationCardMessages: Catalogue = {
   'source.marshall-amsa': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09); AMSA Marine Notice 19/2016 (Zusammenfassung)',
   'source.iso-adjusted': 'ISO 25862:2009, nach der Regulierung (Zitat aus zweiter Hand)',
   'source.iso-service': 'ISO 25862:2009, im Betrieb (Zitat aus zweiter Hand)',
-  'source.panama': 'Panama Canal OP Notice N-1-2022, 4.k (Zusammenfassung)',
+  'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (Zusammenfassung)',
   'caution.beyond-limit': 'Die Ablenkung von {deviation} auf {heading} liegt über der Grenze von {limit}.',
   'caution.slope-too-steep': 'Die Kurve ist für eine Antwort zu steil: von mwK {from} bis {to} passt mehr als ein Magnetkompasskurs.',
   'caution.lost-headings': 'Auf {count} Grad der Rose gibt diese Tafel keine Ablenkung oder zwei.',

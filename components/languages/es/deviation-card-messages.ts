@@ -19,7 +19,7 @@ export const deviationCardMessages: Catalogue = {
   'source.marshall-amsa': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09); AMSA Marine Notice 19/2016 (resumen)',
   'source.iso-adjusted': 'ISO 25862:2009, después de la compensación (cita indirecta)',
   'source.iso-service': 'ISO 25862:2009, en servicio (cita indirecta)',
-  'source.panama': 'Panama Canal OP Notice N-1-2022, 4.k (resumen)',
+  'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (resumen)',
   'caution.beyond-limit': 'El desvío de {deviation} a {heading} supera el límite de {limit}.',
   'caution.slope-too-steep': 'La curva es demasiado inclinada para una sola respuesta: de {from} a {to} magnéticos responde más de un rumbo de aguja.',
   'caution.lost-headings': 'En {count} grados de la rosa esta tablilla no da ningún desvío, o da dos.',

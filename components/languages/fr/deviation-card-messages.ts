@@ -19,7 +19,7 @@ export const deviationCardMessages: Catalogue = {
   'source.marshall-amsa': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09) ; AMSA Marine Notice 19/2016 (résumé)',
   'source.iso-adjusted': 'ISO 25862:2009, après régulation (citation de seconde main)',
   'source.iso-service': 'ISO 25862:2009, en service (citation de seconde main)',
-  'source.panama': 'Panama Canal OP Notice N-1-2022, 4.k (résumé)',
+  'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (résumé)',
   'caution.beyond-limit': 'La déviation de {deviation} au {heading} dépasse la limite de {limit}.',
   'caution.slope-too-steep': 'La courbe est trop raide pour une seule réponse : de {from} à {to} magnétique, plus d’un cap compas répond.',
   'caution.lost-headings': 'Sur {count} degrés de la rose, ce tableau ne donne aucune déviation, ou en donne deux.',

@@ -19,7 +19,7 @@ export const deviationCardMessages: Catalogue = {
   'source.marshall-amsa': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09); AMSA Marine Notice 19/2016 (ringkasan)',
   'source.iso-adjusted': 'ISO 25862:2009, sesudah penimbalan (kutipan tak langsung)',
   'source.iso-service': 'ISO 25862:2009, dalam pemakaian (kutipan tak langsung)',
-  'source.panama': 'Panama Canal OP Notice N-1-2022, 4.k (ringkasan)',
+  'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (ringkasan)',
   'caution.beyond-limit': 'Deviasi {deviation} pada {heading} melewati batas {limit}.',
   'caution.slope-too-steep': 'Lengkung terlalu curam untuk satu jawaban: dari {from} sampai {to} magnetis lebih dari satu haluan pedoman cocok.',
   'caution.lost-headings': 'Pada {count} derajat pedoman daftar ini tidak memberi deviasi, atau memberi dua.',

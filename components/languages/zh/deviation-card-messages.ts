@@ -19,7 +19,7 @@ export const deviationCardMessages: Catalogue = {
   'source.marshall-amsa': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09)；AMSA Marine Notice 19/2016（摘要）',
   'source.iso-adjusted': 'ISO 25862:2009，校正后（转引）',
   'source.iso-service': 'ISO 25862:2009，使用中（转引）',
-  'source.panama': 'Panama Canal OP Notice N-1-2022, 4.k（摘要）',
+  'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k（摘要）',
   'caution.beyond-limit': '{heading}上的自差{deviation}超过限值{limit}。',
   'caution.slope-too-steep': '曲线太陡，没有唯一解：磁航向{from}至{to}之间对应不止一个罗航向。',
   'caution.lost-headings': '在罗盘的{count}个整度上，此自差表给不出自差，或给出两个。',

@@ -126,7 +126,7 @@ test('limits: 5° is allowed at 5° and not at 3°; the canal wants less than 7�
   assert.ok(!checkCard(card(7), canal).withinLimit);
   const { largest, spread } = checkCard(card(-4));
   assert.deepEqual([Math.abs(largest.deviation), spread], [4, 8]);
-  assert.ok(deviationLimits.every(({ source }) => source.length > 10));
+  assert.ok(deviationLimits.every(({ source }) => /^[a-z-]+$/.test(source)));
 });
 
 test('any finite readings give numbers or null, never NaN, and never lose one', () => {
