@@ -30,6 +30,8 @@ for (const name of browserNames) {
       await assertAnswers(page, complaints);
       for (const width of [320, 768, 1280]) {
         await page.setViewport({ width, height: 900 });
+        // A widget takes its new width in the frame after it is told of it.
+        await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(resolve, 50)))));
         assert.ok((await page.evaluate(() => document.documentElement.scrollWidth)) <= width, `${width} px`);
       }
       await page.close();
