@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, it } from 'node:test';
@@ -37,16 +37,18 @@ for (const name of browserNames) {
       await page.close();
     });
 
-    it('answers copied as it says itself, with one script beside it', async () => {
+    it('answers copied as it says itself, with one script, and the chart room beside it', async () => {
       const folder = mkdtempSync(join(tmpdir(), 'lubberline-offline-'));
-      const text = readFileSync(join(projectFolder, 'demo/offline.html'), 'utf8');
-      writeFileSync(join(folder, 'offline.html'), text.replace('<script src="../dist/lubberline.js"', '<script src="lubberline.js"'));
-      copyFileSync(join(projectFolder, 'dist/lubberline.js'), join(folder, 'lubberline.js'));
-      const { page, complaints, requests } = await visit(await browser(), pathToFileURL(join(folder, 'offline.html')).href);
-      await assertAnswers(page, complaints);
-      // Firefox reports no requests for files of a folder.
-      if (requests.length > 0) assert.deepEqual(requests, ['offline.html', 'lubberline.js']);
-      await page.close();
+      cpSync(join(projectFolder, 'demo'), join(folder, 'demo'), { recursive: true });
+      mkdirSync(join(folder, 'dist'));
+      copyFileSync(join(projectFolder, 'dist/lubberline.js'), join(folder, 'dist/lubberline.js'));
+      for (const path of ['demo/offline.html', 'demo/chart-room/index.html']) {
+        const { page, complaints } = await visit(await browser(), pathToFileURL(join(folder, path)).href);
+        await assertAnswers(page, complaints);
+        await page.click('[data-theme="night"]');
+        assert.equal(await page.evaluate(() => document.documentElement.dataset['lubberTheme']), 'night');
+        await page.close();
+      }
       rmSync(folder, { recursive: true });
     });
   });

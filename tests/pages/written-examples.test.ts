@@ -46,7 +46,9 @@ async function pageOf({ language, text }: Example): Promise<{ html: string; scri
     return { html: whole + heard, script: null };
   }
   const imports = /^import /m.test(text);
-  const { outputFiles } = await build({ stdin: { contents: text, resolveDir: projectFolder }, bundle: true, write: false, format: 'iife', conditions: ['production'], logLevel: 'silent' });
+  // What imports but does not register stands in a page that registers, as it would in its reader's.
+  const contents = imports && !text.includes('define.js') ? `import 'lubberline/components/amplitude/define.js';\n${text}` : text;
+  const { outputFiles } = await build({ stdin: { contents, resolveDir: projectFolder }, bundle: true, write: false, format: 'iife', conditions: ['production'], logLevel: 'silent' });
   const html = `${start}${imports ? '' : classic}<script src="example.js" defer></script>\n<lubber-amplitude></lubber-amplitude>\n${heard}`;
   return { html, script: outputFiles[0]?.text ?? '' };
 }
