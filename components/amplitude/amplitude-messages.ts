@@ -27,7 +27,7 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.next.later': '{wait} after the time entered.',
   'amplitude.next.stays above': '{body} stays above the horizon here within these 24 hours.',
   'amplitude.next.stays below': '{body} stays below the horizon here within these 24 hours.',
-  'amplitude.next.not within 24 h': '{body} does not do so within 24 hours.',
+  'amplitude.next.not within 24 h': '{body} does not cross the horizon that way within 24 hours.',
   'amplitude.next.needs': 'Enter latitude and longitude first.',
   'amplitude.next.years': 'The places of the bodies are known from 1900 to 2099.',
   'amplitude.side.rising': 'rising',

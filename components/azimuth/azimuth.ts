@@ -3,16 +3,19 @@ import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { azimuthBearing } from '../../core/sight/azimuth-bearing.js';
 import type { AzimuthBearing, NoAzimuth } from '../../core/sight/azimuth-bearing.js';
+import { altitudeCautions } from '../../core/sight/azimuth-cautions.js';
 import { azimuthSight } from '../../core/sight/azimuth-sight.js';
 import type { AzimuthSight } from '../../core/sight/azimuth-sight.js';
 import { bearingSeries } from '../../core/sight/bearing-series.js';
 import type { BearingSeries, NoSeries } from '../../core/sight/bearing-series.js';
+import { usualDoubts } from '../../core/sight/sight-doubts.js';
 import { bodyNamed } from '../../core/sky/body.js';
 import type { BodyName } from '../../core/sky/body.js';
 import { formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import { bodyName } from '../shared/body-name.js';
 import { cardDeviationOn } from '../shared/card-deviation.js';
+import { cautionsView } from '../shared/caution-view.js';
 import { compassChoice, compassWords, headAndSplitView } from '../shared/compass-view.js';
 import { supposedIn } from '../shared/doubt-fields.js';
 import { valueOf } from '../shared/field.js';
@@ -24,6 +27,7 @@ import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
 import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
 import { bearingField } from '../shared/trade-fields.js';
+import { isWorthless } from '../shared/worthless.js';
 import { azimuthFields, observedAltitudeField } from './azimuth-fields.js';
 import { seriesExplanation, sightExplanation } from './azimuth-explanation.js';
 import { azimuthMessages } from './azimuth-messages.js';
@@ -318,12 +322,13 @@ export class LubberAzimuth extends LubberElement {
   #headline(): TemplateResult {
     const bearing = this.#bearing;
     const found = this.#found;
-    if (found) return this.answer === 'shown' ? headlineView(this, found, { heading: valueOf(this.#state.heading) }) : html``;
+    if (found) return this.answer === 'shown' ? headlineView(this, found, { heading: valueOf(this.#state.heading), worthless: isWorthless(found.cautions) }) : html``;
     if (bearing && !bearing.determined) return html`<p class="waiting wrong">${this.t(`azimuth.none.${bearing.reason}`)}</p>`;
     const plan =
       bearing && this.answer === 'shown'
         ? html`<p class="answer" part="answer"><bdi dir="ltr">${formatBearing(bearing.trueBearing)}</bdi> <small>${this.t('sight.mark.true')}</small></p>
-            <p class="soft">${this.t('azimuth.plan', { altitude: formatAngle(bearing.altitude, 1) })}</p>`
+            <p class="soft">${this.t('azimuth.plan', { altitude: formatAngle(bearing.altitude, 1) })}</p>
+            ${cautionsView(this, altitudeCautions({ ...bearing, tilt: valueOf(this.#state.doubtTilt) ?? usualDoubts.tilt }))}`
         : nothing;
     const how = html`<ol class="how">
       ${[1, 2, 3].map((step) => html`<li>${this.t(`azimuth.how.${step}`)}</li>`)}

@@ -23,6 +23,9 @@ export interface Headline {
   readonly difference: number | null;
 }
 
+/** Above this doubt, degrees, an error told to the half degree would claim more than is known. Common practice, no source. */
+const PRACTICE_DOUBT = 2;
+
 /** Practice rounds the error to the nearest half degree (Pub. 9, 2002 and later, art. 1700). */
 function ofPractice(error: number): string {
   const half = roundTo(error * 2, 0) / 2;
@@ -77,7 +80,7 @@ export function headlineView(host: LubberElement, result: Headline, { heading, w
       <span class="spoken">${listed(`${name} ${spokenError(result.error, host.t)}`, reads, doubt)}</span>
       <span aria-hidden="true">
         <span class="name">${name}</span> <bdi dir="ltr">${formatError(result.error)}</bdi><small
-          >${apart(doubt, reads, worthless ? '' : host.t('sight.practice', { error: ofPractice(result.error) }))}</small
+          >${apart(doubt, reads, worthless || result.doubt.total > PRACTICE_DOUBT ? '' : host.t('sight.practice', { error: ofPractice(result.error) }))}</small
         >
       </span>
     </p>

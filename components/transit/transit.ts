@@ -20,6 +20,7 @@ import { missingView } from '../shared/missing-view.js';
 import type { FieldName } from '../shared/missing-view.js';
 import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
 import { bearingField, dateField, errorField, latitudeField, longitudeField, timeField } from '../shared/trade-fields.js';
+import { isWorthless } from '../shared/worthless.js';
 import { lineView, partLabel } from './line-view.js';
 import { markFields, markNameField, partName, partNamed } from './mark-fields.js';
 import { givenMarks, lineOf, noMark, partsOf } from './mark-texts.js';
@@ -352,7 +353,7 @@ export class LubberTransit extends LubberElement {
     const [found, plan] = [this.#found, this.#plan];
     const shown = this.answer === 'shown';
     // Lines begun and not finished do not count yet: what they need is said beside the answer.
-    if (found?.determined) return html`${shown ? headlineView(this, found, { heading: valueOf(this.#state.heading) }) : nothing} ${this.#missing()}`;
+    if (found?.determined) return html`${shown ? headlineView(this, found, { heading: valueOf(this.#state.heading), worthless: isWorthless(found.cautions) }) : nothing} ${this.#missing()}`;
     if (found) {
       const number = (this.#used[found.index] ?? 0) + 1;
       const line = this.lines.length > 1 ? this.t('transit.line.lead', { number }) : '';

@@ -29,7 +29,8 @@ const DIP = 0.2;
 /** An altitude by the sextant this far from the one by time tells of a wrong body or time, degrees. */
 const ALTITUDE_MISS = 1;
 
-function altitudeCautions({ altitude, horizontalParallax, semidiameter, tilt }: Judged): Caution[] {
+/** Whether a body can be seen at its altitude, and is not too high for a bearing; `tilt` of the azimuth circle in degrees. */
+export function altitudeCautions({ altitude, horizontalParallax, semidiameter, tilt }: Pick<Judged, 'altitude' | 'horizontalParallax' | 'semidiameter' | 'tilt'>): Caution[] {
   const values = { altitude: quantity(altitude, 'angle') };
   const upperLimb = altitude - horizontalParallax * cosDegrees(altitude) + semidiameter + HORIZON_REFRACTION + DIP;
   if (upperLimb < 0) return [warning('below-horizon', values)];

@@ -218,6 +218,32 @@ describe('a series', () => {
   });
 });
 
+describe('a body that cannot have been observed', () => {
+  const night = { latitude: '40N', longitude: '0', instant: '2026-05-20T00:00:00Z' };
+  const show = (at: typeof night, bearing: string): Promise<LubberAzimuth> =>
+    fixture(html`<lubber-azimuth body="Sun" latitude=${at.latitude} longitude=${at.longitude} instant=${at.instant} bearing=${bearing} heading="010"></lubber-azimuth>`);
+
+  // A Sun 30° below the horizon gave "Error 1.0° E ± 0.6°, say 1° E", and its bearing without a word beside it.
+  it('has no doubt and no figure for practice, and is warned of before the bearing is read', async () => {
+    const element = await show(night, '000');
+    expect(headline(element)).to.contain('not to be used, see below');
+    expect(headline(element)).not.to.match(/±|say/);
+    expect(headline(await show(night, ''))).to.contain('the body is below the horizon');
+  });
+
+  // Declination 19.9° N at noon in 20° N: almost overhead, its bearing moves 200° a minute.
+  it('nor has one almost overhead', async () => {
+    expect(headline(await show({ latitude: '20N', longitude: '0', instant: '2026-05-20T11:56:40Z' }, '090'))).to.contain('not to be used, see below');
+  });
+
+  // A mile from the pole a mile of position is 57° of bearing: half a degree would be a boast.
+  it('and beside a great doubt nothing is said to the half degree', async () => {
+    const element = await show({ latitude: '89-59N', longitude: '0', instant: '2026-06-21T12:00:00Z' }, '090');
+    expect(headline(element)).to.contain('± 57.3°');
+    expect(headline(element)).not.to.contain('say');
+  });
+});
+
 describe('every state', () => {
   it('empty: says what is needed', async () => {
     const element = await fixture<LubberAzimuth>(html`<lubber-azimuth></lubber-azimuth>`);

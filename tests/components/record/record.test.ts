@@ -394,6 +394,8 @@ describe('what the book makes of its entries', () => {
     expect([entry?.target, entry?.bearing, entry?.headingStandard, entry?.errorStandard, entry?.variationSource, entry?.deviation, entry?.doubt, entry?.observer]).to.deep.equal(
       ['Sun', 113.5, 40, 9.6, 'WMM2025', -1.6, 0.61, 'J. V.'],
     );
+    // It said "1 observations".
+    await settled(element, () => text(element).includes('Observations: 1.'));
   });
 
   it('advises when the card no longer fits, and is accessible with entries, details and charts', async () => {

@@ -150,6 +150,9 @@ describe('what is odd about a transit', () => {
   it('a line taken the wrong way is named', async () => {
     const element = await fixture<LubberTransit>(html`<lubber-transit charted="260" bearing="084" variation="9W"></lubber-transit>`);
     expect(text(element, '.cautions')).to.match(/taken the wrong way/);
+    // The headline claimed ± 0.5° and a figure for practice for half a turn.
+    expect(text(element, '.headline')).to.contain('not to be used, see below');
+    expect(text(element, '.headline')).not.to.match(/±|say/);
   });
 
   it('the same place twice: words', async () => {
