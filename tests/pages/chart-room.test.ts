@@ -71,6 +71,27 @@ describe('the chart room', () => {
     await page.close();
   });
 
+  // It took sixty presses of Tab from the top of the page to the record book.
+  it('has ways to its parts: the record book is ten keys away', async () => {
+    const { page } = await openPage(browser, `${server.address}demo/chart-room/`);
+    await page.waitForFunction(() => document.querySelector('lubber-record')?.shadowRoot?.querySelector('summary'));
+    for (const key of ['Tab', 'Enter', 'Tab', 'Tab', 'Tab', 'Tab', 'Tab', 'Enter', 'Tab'] as const) await page.keyboard.press(key);
+    assert.equal(await page.evaluate(() => document.activeElement?.localName), 'lubber-record');
+    await page.close();
+  });
+
+  // Answer and bearing lay more than a screen apart: who typed the bearing did not see the error.
+  it('shows the bearing of an amplitude and its answer in one window of a bridge PC', async () => {
+    const { page } = await openPage(browser, `${server.address}demo/chart-room/`, 1280, 800);
+    const apart = await page.evaluate(() => {
+      const root = document.querySelector('lubber-amplitude')?.shadowRoot;
+      const [answer, bearing] = ['.answer', '#bearing'].map((part) => root?.querySelector(part)?.getBoundingClientRect());
+      return answer && bearing ? bearing.bottom - answer.top : Infinity;
+    });
+    assert.ok(apart < 600, `${apart} px from the answer to the bearing`);
+    await page.close();
+  });
+
   for (const width of [320, 768, 1280]) {
     it(`does not scroll sideways at ${width} px`, async () => {
       const { page } = await openPage(browser, `${server.address}demo/chart-room/`, width);
