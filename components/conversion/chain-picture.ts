@@ -15,9 +15,9 @@ interface Link {
 
 function linksOf({ gyroError, variation, deviation }: Conversion): readonly Link[] {
   return [
-    { letter: 'GE', error: gyroError },
-    { letter: 'V', error: variation },
-    { letter: 'δ', error: deviation },
+    { letter: 'gyroError', error: gyroError },
+    { letter: 'variation', error: variation },
+    { letter: 'deviation', error: deviation },
   ];
 }
 
@@ -36,7 +36,7 @@ function across(host: LubberElement, values: ChainValues, stations: readonly Rec
     return svg`${
       place < stations.length - 1
         ? svg`<line x1=${x} x2=${x + gap} y1="44" y2="44" stroke="var(--edge)" stroke-dasharray=${link?.error === null ? '2 4' : 'none'}></line>
-            <text class="soft" x=${x + gap / 2} y="34" text-anchor="middle">${link?.letter} ${link?.error === null ? '–' : formatError(link?.error ?? 0)}</text>`
+            <text class="soft" x=${x + gap / 2} y="34" text-anchor="middle">${host.t(`conversion.symbol.${link?.letter ?? ''}`)} ${link?.error === null ? '–' : formatError(link?.error ?? 0)}</text>`
         : nothing
     }
       ${station({ x, y: 44 }, name === from)}
@@ -53,7 +53,7 @@ function down(host: LubberElement, values: ChainValues, stations: readonly Recko
     return svg`${
       place < stations.length - 1
         ? svg`<line x1="20" x2="20" y1=${y} y2=${y + gap} stroke="var(--edge)" stroke-dasharray=${link?.error === null ? '2 4' : 'none'}></line>
-            <text class="soft" x="36" y=${y + gap / 2 + 4}>${link?.letter} ${link?.error === null ? '–' : formatError(link?.error ?? 0)}</text>`
+            <text class="soft" x="36" y=${y + gap / 2 + 4}>${host.t(`conversion.symbol.${link?.letter ?? ''}`)} ${link?.error === null ? '–' : formatError(link?.error ?? 0)}</text>`
         : nothing
     }
       ${station({ x: 20, y }, name === from)}

@@ -2,11 +2,12 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { Reckoning } from '../../core/sight/chain-steps.js';
 import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
+import type { North } from '../shared/field.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenBearing, spokenError } from '../shared/spoken.js';
 import type { Conversion } from '../../core/sight/conversion.js';
 
-const letters: Readonly<Record<Reckoning, string>> = { compass: 'C', magnetic: 'M', true: 'T', gyro: 'G' };
+const letters: Readonly<Record<Reckoning, North>> = { compass: 'C', magnetic: 'M', true: 'T', gyro: 'G' };
 
 function part(label: string, value: string, spoken: string, remark = ''): TemplateResult {
   return html`<div>
@@ -16,11 +17,11 @@ function part(label: string, value: string, spoken: string, remark = ''): Templa
 }
 
 /** One way through the chain as it is written in a row: each value, then what is applied to it. */
-function lineOf({ values, variation, deviation }: Conversion, way: 'to-compass' | 'to-true'): string | null {
+function lineOf(host: LubberElement, { values, variation, deviation }: Conversion, way: 'to-compass' | 'to-true'): string | null {
   if (values.true === null || values.magnetic === null || values.compass === null || variation === null || deviation === null) return null;
-  const at = (reckoning: 'true' | 'magnetic' | 'compass'): string => `${letters[reckoning]} ${formatBearing(values[reckoning] ?? 0)}`;
-  const v = `V ${formatError(variation)}`;
-  const d = `δ ${formatError(deviation)}`;
+  const at = (reckoning: 'true' | 'magnetic' | 'compass'): string => `${host.t(`north.${letters[reckoning]}`)} ${formatBearing(values[reckoning] ?? 0)}`;
+  const v = `${host.t('conversion.symbol.variation')} ${formatError(variation)}`;
+  const d = `${host.t('conversion.symbol.deviation')} ${formatError(deviation)}`;
   return way === 'to-compass' ? `${at('true')} − ${v} = ${at('magnetic')} − ${d} = ${at('compass')}` : `${at('compass')} + ${d} = ${at('magnetic')} + ${v} = ${at('true')}`;
 }
 
@@ -29,8 +30,8 @@ export function answerView(host: LubberElement, result: Conversion, model: strin
   const { to, from, values, kind, leeway, madeGood } = result;
   const value = values[to] ?? 0;
   const name = host.t(`conversion.answer.${kind}.${to}`);
-  const there = lineOf(result, from === 'compass' ? 'to-true' : 'to-compass');
-  const back = lineOf(result, from === 'compass' ? 'to-compass' : 'to-true');
+  const there = lineOf(host, result, from === 'compass' ? 'to-true' : 'to-compass');
+  const back = lineOf(host, result, from === 'compass' ? 'to-compass' : 'to-true');
   const error = (label: string, of: number | null, remark = ''): TemplateResult | typeof nothing =>
     of === null ? nothing : part(host.t(label), formatError(of), spokenError(of, host.t), remark);
   return html`<p class="answer" part="answer">
@@ -44,7 +45,7 @@ export function answerView(host: LubberElement, result: Conversion, model: strin
       ${error('conversion.variation', result.variation, model)} ${error('conversion.deviation', result.deviation)}
       ${error('conversion.compassError', result.compassError)} ${error('conversion.gyroError', result.gyroError)}
       ${leeway === null ? nothing : part(host.t('conversion.leeway'), `${formatAngle(Math.abs(leeway))} ${host.t(leeway < 0 ? 'conversion.port' : 'conversion.starboard')}`, `${formatAngle(Math.abs(leeway))} ${host.t(leeway < 0 ? 'conversion.port' : 'conversion.starboard')}`)}
-      ${madeGood === null ? nothing : part(host.t('conversion.madeGood'), `${formatBearing(madeGood)} T`, spokenBearing(madeGood, host.t))}
+      ${madeGood === null ? nothing : part(host.t('conversion.madeGood'), `${formatBearing(madeGood)} ${host.t('north.T')}`, spokenBearing(madeGood, host.t))}
     </dl>`;
 }
 

@@ -5,6 +5,7 @@ import { choiceView } from '../shared/choice-view.js';
 import { fieldView } from '../shared/field-view.js';
 import { formatError } from '../shared/figures.js';
 import { cardProblemView } from '../shared/given-card-view.js';
+import type { North } from '../shared/field.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { bearingField } from '../shared/trade-fields.js';
 import { conversionFields as fields } from './conversion-fields.js';
@@ -12,7 +13,7 @@ import type { ConversionState } from './conversion-state.js';
 import { gyroSpeedView } from './gyro-speed-view.js';
 import { sourceView } from './source-view.js';
 
-const letters: Readonly<Record<Reckoning, string>> = { true: 'T', magnetic: 'M', compass: 'C', gyro: 'G' };
+const letters: Readonly<Record<Reckoning, North>> = { true: 'T', magnetic: 'M', compass: 'C', gyro: 'G' };
 
 /** A direction and the north it is counted from. */
 function directionView(host: LubberElement, name: 'heading' | 'bearing', state: ConversionState, labels: { field: string; by: string }): TemplateResult {

@@ -1,5 +1,6 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
+import { roundTo } from '../../core/angle/format-angle.js';
 import type { MagneticField } from '../../core/field/magnetic-field.js';
 import { formatAngle, formatError, formatNumber } from './figures.js';
 import type { LubberElement } from './lubber-element.js';
@@ -14,7 +15,7 @@ const FAST = 10;
 export function yearlyMinutes(degrees: number): string {
   if (Math.abs(degrees) >= FAST) return `${formatNumber(Math.abs(degrees), 0)}° ${degrees > 0 ? 'E' : 'W'}`;
   const minutes = formatNumber(Math.abs(degrees) * 60, 1);
-  return `${minutes}′${Number(minutes) === 0 ? '' : degrees > 0 ? ' E' : ' W'}`;
+  return `${minutes}′${roundTo(degrees * 60, 1) === 0 ? '' : degrees > 0 ? ' E' : ' W'}`;
 }
 
 const signedMinutes = (degrees: number): string => `${formatNumber(degrees * 60, 1)}′`;

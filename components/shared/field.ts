@@ -1,5 +1,8 @@
 import type { Reading } from '../../core/text/reading.js';
 
+/** The north a direction is counted from, by the letter of the English catalogue: true, magnetic, compass, gyro. */
+export type North = 'T' | 'M' | 'C' | 'G';
+
 /** How one field of a widget is read, written, stepped and shown back. */
 export interface Field<T> {
   /** Reads what was typed; a reader may have refusals of its own, worded in its widget's catalogue. */
@@ -10,6 +13,8 @@ export interface Field<T> {
   readonly numbersAreFigures?: boolean;
   /** How the understood value is shown at the end of the field. */
   show(value: T): string;
+  /** By which north it is counted; its letter in the page's language stands behind the value. */
+  readonly north?: North | '';
   /** The value one step on, for the up and down keys. */
   step?(value: T, direction: 1 | -1): T;
   /** May stay empty. */

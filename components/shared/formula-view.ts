@@ -8,9 +8,17 @@ import { quantityText } from './quantity-text.js';
 /** How a symbol is set: by its name, or by its number. */
 type Setting = (name: string) => TemplateResult<3>;
 
-function name(text: string): TemplateResult<3> {
-  const [base = '', ...below] = text.split('_');
-  return below.length === 0 ? mathml`<mi>${base}</mi>` : mathml`<msub><mi>${base}</mi><mtext>${below.join(' ')}</mtext></msub>`;
+type Translate = (key: string) => string;
+
+/** Symbols by their names; a word below one, such as `card`, is in the page's language. */
+function naming(t: Translate): Setting {
+  return (text) => {
+    const [base = '', below] = text.split('_');
+    if (below === undefined) return mathml`<mi>${base}</mi>`;
+    const key = `symbol.${below}`;
+    const word = t(key);
+    return mathml`<msub><mi>${base}</mi><mtext>${word === key ? below : word}</mtext></msub>`;
+  };
 }
 
 /** Whether an expression needs brackets inside a product or behind a function's name. */
@@ -57,18 +65,20 @@ function set(expression: Expression, setting: Setting): TemplateResult<3> {
 }
 
 /** The symbol of a line as mathematics. */
-export const symbolView = name;
+export function symbolView(symbol: string, t: Translate): TemplateResult<3> {
+  return naming(t)(symbol);
+}
 
 /** The formula with its symbols. */
-export function formulaView(expression: Expression): TemplateResult<3> {
-  return set(expression, name);
+export function formulaView(expression: Expression, t: Translate): TemplateResult<3> {
+  return set(expression, naming(t));
 }
 
 /** The formula with the numbers in the symbols' places; negative ones in brackets. */
-export function substitutionView(expression: Expression, values: Readonly<Record<string, Quantity>>): TemplateResult<3> {
+export function substitutionView(expression: Expression, values: Readonly<Record<string, Quantity>>, t: Translate): TemplateResult<3> {
   return set(expression, (symbol) => {
     const value = values[symbol];
-    if (!value) return name(symbol);
+    if (!value) return symbolView(symbol, t);
     const text = quantityText(value);
     return text.startsWith('−') ? mathml`<mrow><mo>(</mo><mn>${text}</mn><mo>)</mo></mrow>` : mathml`<mn>${text}</mn>`;
   });

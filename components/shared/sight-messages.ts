@@ -38,6 +38,8 @@ export const sightMessages: Catalogue = {
   'sight.split.noHeading': 'head not entered',
   'sight.split.given': 'as entered',
   'sight.split.unknown': 'not known',
+  'symbol.card': 'card',
+  'symbol.chart': 'chart',
   'sight.mark.true': 'true',
   'sight.mark.compass': 'compass',
   'sight.mark.gyro': 'gyro',

@@ -9,7 +9,7 @@ import { formatDate, formatTimeOfDay } from '../../core/time/instant.js';
 import { parseDate } from '../../core/time/parse-date.js';
 import type { CivilDate } from '../../core/time/parse-date.js';
 import { parseTimeOfDay } from '../../core/time/parse-time-of-day.js';
-import type { Field } from './field.js';
+import type { Field, North } from './field.js';
 import * as shown from './figures.js';
 
 /** One tenth of a minute of arc. */
@@ -52,12 +52,13 @@ export const declinationField: Field<number> = {
 /** Tenths of a degree, as a card is read; a host's finer number keeps what it has, to a thousandth. */
 const decimalsOf = (value: number): number => [1, 2].find((decimals) => roundTo(value, decimals) === roundTo(value, 3)) ?? 3;
 
-/** A bearing or heading; the letter says by which north: T, M, C or G. */
-export function bearingField(letter: string): Field<number> {
+/** A bearing or heading, by the north it is counted from where that is fixed. */
+export function bearingField(north: North | ''): Field<number> {
   return {
     parse: parseBearing,
     write: (value) => formatBearing(value, decimalsOf(value)).replace('°', ''),
-    show: (value) => `${shown.formatBearing(value)} ${letter}`.trim(),
+    show: (value) => shown.formatBearing(value),
+    north,
     step: (value, direction) => wrap360(roundTo(value + direction * 0.5, 1)),
     accepted: 'accepted.bearing',
     inputMode: 'decimal',

@@ -11,12 +11,12 @@ function stepView(host: LubberElement, step: Step): TemplateResult {
     <span>${host.t(`step.${step.code}`)}</span>
     <span class="line" dir="ltr">
       ${step.expression
-        ? html`<math displaystyle="true"><mrow>${symbolView(step.symbol)}<mo>=</mo>${formulaView(step.expression)}</mrow></math>`
+        ? html`<math displaystyle="true"><mrow>${symbolView(step.symbol, host.t)}<mo>=</mo>${formulaView(step.expression, host.t)}</mrow></math>`
         : nothing}
       ${step.expression && hasSymbols
-        ? html`<math displaystyle="true"><mrow><mo>=</mo>${substitutionView(step.expression, step.values)}</mrow></math>`
+        ? html`<math displaystyle="true"><mrow><mo>=</mo>${substitutionView(step.expression, step.values, host.t)}</mrow></math>`
         : nothing}
-      <math displaystyle="true"><mrow>${step.expression ? nothing : symbolView(step.symbol)}<mo>=</mo><mn>${quantityText(step.result)}</mn></mrow></math>
+      <math displaystyle="true"><mrow>${step.expression ? nothing : symbolView(step.symbol, host.t)}<mo>=</mo><mn>${quantityText(step.result)}</mn></mrow></math>
     </span>
   </li>`;
 }

@@ -3,6 +3,8 @@ import { earthFieldMessages } from '../shared/earth-field-messages.js';
 
 export const variationMessages: Catalogue = {
   ...earthFieldMessages,
+  'symbol.rose': 'rose',
+  'symbol.chart': 'chart',
   'variation.title': 'Variation: the model beside the chart',
   'variation.rose': 'Compass rose of the chart, if at hand',
   'variation.rose.printed': 'as printed',

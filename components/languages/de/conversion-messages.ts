@@ -2,6 +2,10 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const conversionMessages: Catalogue = {
   'conversion.title': 'Kurse und Peilungen: rechtweisend, missweisend, Magnetkompass, Kreisel',
+  'symbol.good': 'KdW',
+  'conversion.symbol.variation': 'Mw',
+  'conversion.symbol.deviation': 'Abl',
+  'conversion.symbol.gyroError': 'KrFw',
   'conversion.kind': 'Zu verwandeln',
   'conversion.kind.course': 'Kurs',
   'conversion.kind.bearing': 'Peilung',

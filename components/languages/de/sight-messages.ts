@@ -36,6 +36,8 @@ export const sightMessages: Catalogue = {
   'sight.split.noHeading': 'Kurs fehlt',
   'sight.split.given': 'wie eingetragen',
   'sight.split.unknown': 'unbekannt',
+  'symbol.card': 'Tafel',
+  'symbol.chart': 'Karte',
   'sight.mark.true': 'rw',
   'sight.mark.compass': 'MgP',
   'sight.mark.gyro': 'KrP',

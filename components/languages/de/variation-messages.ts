@@ -1,6 +1,8 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const variationMessages: Catalogue = {
+  'symbol.rose': 'Rose',
+  'symbol.chart': 'Karte',
   'variation.title': 'Missweisung: Modell und Seekarte',
   'variation.rose': 'Kompassrose der Seekarte, wenn zur Hand',
   'variation.rose.printed': 'wie gedruckt',

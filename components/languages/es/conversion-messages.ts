@@ -2,6 +2,10 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const conversionMessages: Catalogue = {
   'conversion.title': 'Rumbos y demoras: verdadero, magnético, de aguja y giroscópico',
+  'symbol.good': 'sup',
+  'conversion.symbol.variation': 'dm',
+  'conversion.symbol.deviation': 'Δ',
+  'conversion.symbol.gyroError': 'Eg',
   'conversion.kind': 'Qué se convierte',
   'conversion.kind.course': 'rumbo',
   'conversion.kind.bearing': 'demora',

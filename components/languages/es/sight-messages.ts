@@ -36,6 +36,8 @@ export const sightMessages: Catalogue = {
   'sight.split.noHeading': 'rumbo sin introducir',
   'sight.split.given': 'introducida',
   'sight.split.unknown': 'no se conoce',
+  'symbol.card': 'tablilla',
+  'symbol.chart': 'carta',
   'sight.mark.true': 'verdadera',
   'sight.mark.compass': 'de aguja',
   'sight.mark.gyro': 'giroscópica',

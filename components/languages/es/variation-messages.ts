@@ -1,6 +1,8 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const variationMessages: Catalogue = {
+  'symbol.rose': 'rosa',
+  'symbol.chart': 'carta',
   'variation.title': 'Declinación magnética: el modelo junto a la carta',
   'variation.rose': 'Rosa de la carta, si se tiene a mano',
   'variation.rose.printed': 'como está impresa',

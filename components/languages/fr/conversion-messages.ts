@@ -2,6 +2,10 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const conversionMessages: Catalogue = {
   'conversion.title': 'Caps et relèvements : vrai, magnétique, compas et gyro',
+  'symbol.good': 'fait',
+  'conversion.symbol.variation': 'D',
+  'conversion.symbol.deviation': 'd',
+  'conversion.symbol.gyroError': 'Vg',
   'conversion.kind': 'À convertir',
   'conversion.kind.course': 'cap',
   'conversion.kind.bearing': 'relèvement',

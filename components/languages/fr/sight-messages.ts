@@ -36,6 +36,8 @@ export const sightMessages: Catalogue = {
   'sight.split.noHeading': 'cap non entré',
   'sight.split.given': 'entrée',
   'sight.split.unknown': 'inconnue',
+  'symbol.card': 'tableau',
+  'symbol.chart': 'carte',
   'sight.mark.true': 'vrai',
   'sight.mark.compass': 'compas',
   'sight.mark.gyro': 'gyro',

@@ -1,6 +1,8 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const variationMessages: Catalogue = {
+  'symbol.rose': 'rose',
+  'symbol.chart': 'carte',
   'variation.title': 'Déclinaison magnétique : le modèle à côté de la carte',
   'variation.rose': 'Rose de la carte, si on l’a',
   'variation.rose.printed': 'telle qu’imprimée',

@@ -2,6 +2,10 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const conversionMessages: Catalogue = {
   'conversion.title': 'Haluan dan baringan: sejati, magnetis, pedoman dan gasing',
+  'symbol.good': 'tujuan',
+  'conversion.symbol.variation': 'var',
+  'conversion.symbol.deviation': 'dev',
+  'conversion.symbol.gyroError': 'Kg',
   'conversion.kind': 'Yang dijabarkan',
   'conversion.kind.course': 'haluan',
   'conversion.kind.bearing': 'baringan',

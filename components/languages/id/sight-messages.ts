@@ -37,6 +37,8 @@ export const sightMessages: Catalogue = {
   'sight.split.noHeading': 'haluan belum dimasukkan',
   'sight.split.given': 'yang dimasukkan',
   'sight.split.unknown': 'tidak diketahui',
+  'symbol.card': 'daftar',
+  'symbol.chart': 'peta',
   'sight.mark.true': 'sejati',
   'sight.mark.compass': 'pedoman',
   'sight.mark.gyro': 'gasing',

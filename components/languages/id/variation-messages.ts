@@ -1,6 +1,8 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const variationMessages: Catalogue = {
+  'symbol.rose': 'mawar',
+  'symbol.chart': 'peta',
   'variation.title': 'Variasi: model di samping peta',
   'variation.rose': 'Mawar pedoman peta, bila ada',
   'variation.rose.printed': 'tercetak',

@@ -2,6 +2,10 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const conversionMessages: Catalogue = {
   'conversion.title': '真、磁、罗经、陀罗经的航向与方位换算',
+  'symbol.good': '航迹',
+  'conversion.symbol.variation': '磁差',
+  'conversion.symbol.deviation': '自差',
+  'conversion.symbol.gyroError': '陀罗差',
   'conversion.kind': '换算对象',
   'conversion.kind.course': '航向',
   'conversion.kind.bearing': '方位',

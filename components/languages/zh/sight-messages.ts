@@ -35,6 +35,8 @@ export const sightMessages: Catalogue = {
   'sight.split.noHeading': '未输入航向',
   'sight.split.given': '输入值',
   'sight.split.unknown': '未知',
+  'symbol.card': '自差表',
+  'symbol.chart': '海图',
   'sight.mark.true': '真',
   'sight.mark.compass': '罗经',
   'sight.mark.gyro': '陀罗',

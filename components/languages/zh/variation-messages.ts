@@ -1,6 +1,8 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const variationMessages: Catalogue = {
+  'symbol.rose': '图标',
+  'symbol.chart': '海图',
   'variation.title': '磁差：模型与海图对照',
   'variation.rose': '海图罗经花（如在手边）',
   'variation.rose.printed': '按原文',
