@@ -16,6 +16,7 @@ export const recordStyles = css`
   .book th, .book td { padding-block: var(--space-1); padding-inline: 0 clamp(var(--space-2), 1.1vw, var(--space-3)); vertical-align: baseline; }
   .book th.figure, .book td.figure { white-space: nowrap; }
   .nowrap { white-space: nowrap; }
+  .scroll + [part='transfer'] { margin-block-start: var(--space-3); }
   .scroll + .scroll { margin-block-start: var(--space-4); }
   .book tr.struck > td:not(.open) { text-decoration: line-through; color: var(--soft); }
   .book button.open { min-inline-size: max(2.4rem, var(--target)); padding: 0 var(--space-1); text-align: right; font-variant-numeric: inherit; }
@@ -45,6 +46,7 @@ export const recordStyles = css`
   @media print {
     .book, .book .note, .book .mark { font-size: 8pt; }
     .charts { grid-template-columns: 1fr 1fr; }
+    .scroll { margin-block-end: var(--space-2); }
     .book th, .book td { padding-block: 0.08rem; padding-inline: 0 0.35rem; }
     .book button.open { display: inline; border: 0; color: inherit; padding: 0; min-height: 0; text-decoration: none; font-size: inherit; }
     .book tr { break-inside: avoid; }
