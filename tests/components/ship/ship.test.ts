@@ -201,6 +201,10 @@ describe('the ship', () => {
     for (const details of root(ship).querySelectorAll('details')) details.open = true;
     await new Promise((resolve) => setTimeout(resolve, 60));
     expect(frame.scrollWidth).to.be.at.most(320);
+    // A name of 400 figures made the page 4800 px wide.
+    ship.name = '9'.repeat(400);
+    await ship.updateComplete;
+    expect(frame.scrollWidth).to.be.at.most(320);
   });
 
   it('is written as text and taken over again, the same', async () => {
