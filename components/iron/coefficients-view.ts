@@ -49,7 +49,7 @@ export function coefficientsView(host: LubberElement, at: ShipAtPlace): Template
         </tbody>
       </table>
     </div>
-    ${at.approximate ? nothing : html`<p class="small soft">${host.t('iron.coefficients.beyond')}</p>`}`;
+    <p class="small soft">${host.t(at.approximate ? 'iron.coefficients.shares' : 'iron.coefficients.beyond')}</p>`;
 }
 
 /** The coefficients of two states of the ship side by side, degrees. */

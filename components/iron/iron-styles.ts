@@ -21,7 +21,7 @@ export const ironStyles = css`
   .slider .field > label { line-height: 1.25; padding-block-end: var(--space-1); white-space: pre-wrap; }
   .slider .field > .problem { grid-column: 1 / -1; }
   .narrow .slider .field { grid-template-columns: minmax(0, 1fr) 4.6rem; gap: 0 var(--space-2); }
-  .slider .entry { gap: var(--space-1); }
+  .slider .entry { flex-wrap: nowrap; gap: var(--space-1); }
   .slider .entry input { min-inline-size: 2.5rem; }
 
   .answer { --answer: var(--lubber-text-answer, 2.1rem); }

@@ -43,12 +43,13 @@ function rows(host: LubberElement): { readonly changes: readonly Row[]; readonly
   };
 }
 
-/** Whether B keeps its sign on the voyage, and why. */
-export function fateOfB(here: ShipAtPlace, there: ShipAtPlace): 'none' | 'turns' | 'keeps' | 'same-side' {
+/** Whether B keeps its sign on the voyage, and why: Z may turn over, or only leave the upper hand to P. */
+export function fateOfB(here: ShipAtPlace, there: ShipAtPlace): 'none' | 'turns' | 'gives-way' | 'keeps' | 'same-side' {
   const [before, after] = [here.exact.B ?? 0, there.exact.B ?? 0];
   if (Math.abs(before) < 1e-6 || Math.abs(after) < 1e-6) return 'none';
-  if (before * after < 0) return 'turns';
-  return here.field.z * there.field.z < 0 ? 'keeps' : 'same-side';
+  const crossed = here.field.z * there.field.z < 0;
+  if (before * after < 0) return crossed ? 'turns' : 'gives-way';
+  return crossed ? 'keeps' : 'same-side';
 }
 
 /** The ship at two places side by side: what changes with the field, and what stays with her. */
@@ -75,5 +76,6 @@ export function voyageView(host: LubberElement, here: ShipAtPlace, there: ShipAt
         </thead>
         ${body(host.t('iron.voyage.changes'), changes)} ${body(host.t('iron.voyage.stays'), stays)}
       </table>
-    </div>`;
+    </div>
+    <p class="small soft">${host.t('iron.coefficients.shares')}</p>`;
 }

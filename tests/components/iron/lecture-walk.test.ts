@@ -91,6 +91,10 @@ describe('a lecturer’s walk by keyboard', () => {
     expect(cell(element, 'H', 2)).to.equal('39.6 µT');
     expect(cell(element, 'Z', 2)).to.equal('−10.9 µT');
     expect(cell(element, 'Dip, down +', 2)).to.equal('−15.4°');
+    // Z points up at both: B has turned because cZ became less than P, not because Z turned over.
+    expect(exactB(0.08, south) * exactB(0.08, equator)).to.be.lessThan(0);
+    expect(explanation(element)).to.contain('B changes sign though Z does not turn over').and.not.to.contain('turns over with Z');
+    expect(explanation(element)).to.contain('The approximate B and C differ from the sum');
     await press(element, 'Sail there');
     assertField(element, equator);
     expect(element.result?.exact.B).to.be.closeTo(exactB(0.08, equator), 1e-4);
@@ -126,6 +130,16 @@ describe('a lecturer’s walk by keyboard', () => {
     expect(exactB(0.02, south)).to.be.greaterThan(0);
     expect(explanation(element)).to.contain('B keeps its sign: P outweighs');
   });
+});
+
+it('a unit stands beside its number, not below it', async () => {
+  const element = await bench({ view: 'iron', P: 2 });
+  for (const name of ['P', 'heading']) {
+    const number = one(element, `#${name}`).getBoundingClientRect();
+    const unit = one(element, `#${name}-echo`).getBoundingClientRect();
+    expect(unit.left).to.be.at.least(number.right);
+    expect(unit.top).to.be.lessThan(number.bottom);
+  }
 });
 
 describe('the same walk by pointer', () => {
