@@ -15,10 +15,12 @@ export const sharedFiles = [
   'dist/lubberline-course.js',
   'dist/lubberline.js',
   'dist/third-party-notices.txt',
+  'LICENSE',
 ];
 
-/** The other pages of the demo are not in a package, nor the way to them. */
-const withoutNavigation = (html) => html.replace(/^ *<script src="\.\.\/navigation\.js"><\/script>\n/m, '');
+/** The other pages of the demo are not in a package, nor the ways to them. */
+const withoutNavigation = (html) =>
+  html.replace(/^ *<script src="\.\.\/navigation\.js"><\/script>\n/m, '').replace(/^ *<p data-demo>.*<\/p>\n/m, '');
 
 function contentsOf(path) {
   const contents = readFileSync(new URL(path, root));

@@ -178,6 +178,10 @@ describe('the tables of contents of the packages', () => {
   });
 
   for (const kind of ['scorm-1.2', 'scorm-2004', 'cmi5'] as const) {
+    it(`${kind}: the licence goes with the scripts`, () => {
+      for (const name of ['LICENSE', 'dist/third-party-notices.txt']) assert.ok(course.names(kind).includes(name), name);
+    });
+
     it(`${kind}: whatever its pages ask for is inside`, () => {
       for (const name of course.names(kind).filter((each) => each.endsWith('.html'))) {
         const html = readFileSync(join(course.folder(kind), name), 'utf8');
