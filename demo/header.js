@@ -12,7 +12,7 @@
   }
 
   const lights = document.createElement('div');
-  lights.className = 'themes';
+  lights.className = 'lights';
   lights.setAttribute('role', 'group');
   lights.setAttribute('aria-label', 'Light in the wheelhouse');
   lights.append(
@@ -21,5 +21,9 @@
     button('Night', 'theme', 'night'),
     button('Large', 'bridge', ''),
   );
-  header.append(lights);
+
+  const controls = document.createElement('div');
+  controls.className = 'themes';
+  controls.append(lights);
+  header.append(controls);
 })();
