@@ -105,7 +105,7 @@ export const azimuthMessages: Catalogue = {
   'caution.variation-needs-date': 'Enter a date, or the variation of the chart, to get the deviation.',
   'caution.azimuth.longitude-turned': 'The bearing would fit if the longitude were of the other name: check east and west.',
   'caution.side-turned': 'The bearing would fit on the other side of the meridian: check east and west.',
-  'caution.time-by-hours': 'The bearing would fit if the time were changed by {hours} hours: it looks like zone time, not UTC.',
+  'caution.time-by-hours': 'The bearing would fit if the time were changed by {hours} h: it looks like zone time, not UTC.',
   'caution.other-body': 'The bearing fits {body} better: check the body.',
   'caution.series-struck': 'Bearings left out of the mean as far from the others: {count}. They stay in the list.',
   'caution.series-drift': 'The error drifts with time, by {rate}: was the head steady, the clock right, the right body taken?',

@@ -31,7 +31,7 @@ export const cardMessages: Catalogue = {
   'card.figures.west': 'Headings from south by west to north',
   'card.within': 'Every deviation is within the limit of {limit}.',
   'card.exceeds': '▲ Deviations exceed the limit of {limit}.',
-  'card.age': 'This card is {months} months old.',
+  'card.age': 'Age of this card in months: {months}.',
   'card.age.none': 'This card is less than a month old.',
   'card.age.one': 'This card is one month old.',
   'card.sign.adjuster': 'Compass adjuster, name and signature',

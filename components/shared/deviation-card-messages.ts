@@ -23,7 +23,7 @@ export const deviationCardMessages: Catalogue = {
   'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (summary)',
   'caution.beyond-limit': 'The deviation of {deviation} on {heading} is beyond the limit of {limit}.',
   'caution.slope-too-steep': 'The curve is too steep for one answer: from {from} to {to} magnetic more than one compass heading answers.',
-  'caution.lost-headings': 'On {count} degrees of the compass this card gives no deviation, or two.',
+  'caution.lost-headings': 'Degrees of the compass on which this card gives no deviation, or two: {count}.',
   'caution.wide-gap': 'Nothing is known between {from} and {to}: the curve is bridged by guess there.',
   'caution.half-of-compass': 'Half the compass or more is without a reading, from {from} to {to}: what the curve says there is a guess.',
   'caution.constant-card': 'The card says one thing, {mean}, on every heading: check the lubber line, the azimuth circle and the variation.',

@@ -3,7 +3,7 @@ import type { Catalogue } from './catalogue.js';
 /** English of what is odd about a curve laid through readings. */
 export const deviationFitMessages: Catalogue = {
   'caution.no-readings': 'There are no readings.',
-  'caution.too-few-readings': '{count} headings are few: eight at least are taken.',
+  'caution.too-few-readings': 'Headings taken: {count}. That is few; eight at least are taken.',
   'caution.too-few-to-find-slips': 'With {count} headings a slip of a few degrees in one of them cannot be found.',
   'caution.heading-twice': 'The heading {heading} was taken more than once.',
   'caution.no-fit': 'No curve can be laid through these readings.',

@@ -1,10 +1,9 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { roundTo } from '../../core/angle/format-angle.js';
+import { formatError as formatWithPoint, roundTo } from '../../core/angle/format-angle.js';
 import type { VariationSource } from '../../core/sight/variation-source.js';
 import type { Doubt } from '../../core/working/doubt.js';
 import { formatAngle, formatBearing, formatError } from './figures.js';
-import { formatError as formatWithPoint } from './figures.js';
 import type { LubberElement } from './lubber-element.js';
 import { spokenError } from './spoken.js';
 

@@ -14,7 +14,7 @@ export const shipMessages: Catalogue = {
   'ship.place.none': 'no position',
   'ship.time.none': 'no time',
   'ship.card.none': 'no deviation card',
-  'ship.card.table': 'deviation card of {count} headings',
+  'ship.card.table': 'deviation card, headings: {count}',
   'ship.card.coefficients': 'deviation card by coefficients',
   'ship.edit': 'Place, time, compass and card for all below',
   'ship.card': 'Deviation card: heading and deviation on each line',

@@ -40,6 +40,19 @@ describe('the English catalogues', () => {
   });
 });
 
+/** Texts whose count is never one: where it is, another text is shown. And counts that no noun follows. */
+const neverOne = ['caution.too-few-to-find-slips', 'transit.scatter', 'transit.picture.several', 'record.coefficients', 'advice.coefficient-changed'];
+const withoutNoun = ['drill.at', 'record.count.memory', 'swing.count', 'advice.card-differs', 'record.page'];
+
+/** Keys whose text would read `1 readings`: a count with a word behind it. Indonesian and Chinese have no plural. */
+const pluralsIn = (words: ReadonlyMap<string, string>): string[] =>
+  [...words].filter(([key, text]) => /\{(?:count|freedom|rows)\}\s\p{L}/u.test(text) && !neverOne.includes(key) && !withoutNoun.includes(key)).map(([key]) => key);
+
+describe('a count of one, as of none or five', () => {
+  it('reads well in English', () => assert.deepEqual(pluralsIn(english), []));
+  it('would be found', () => assert.deepEqual(pluralsIn(new Map([['a', '{count} readings'], ['b', 'Readings: {count}.']])), ['a']));
+});
+
 const placesOf = (text: string): string => [...text.matchAll(/\{\w+\}/g)].map(([place]) => place).sort().join(' ');
 
 const translations = join(folder, 'languages');
@@ -51,6 +64,8 @@ for (const language of languages) {
 
   describe(`the words in ${language}`, () => {
     it('are there for every key, and for no other', () => assert.deepEqual(Object.keys(whole).sort(), [...english.keys()].sort()));
+
+    if (!['id', 'zh'].includes(language)) it('read well with a count of one', () => assert.deepEqual(pluralsIn(new Map(Object.entries(whole))), []));
 
     it('are never empty', () => assert.deepEqual(Object.keys(whole).filter((key) => !whole[key] && english.get(key)), []));
 

@@ -34,7 +34,7 @@ test('the month of the invented ship: under the strict policy, with a drifting c
       };
     });
     assert.deepEqual(codes, ['card-differs', 'drifting', 'coefficient-changed']);
-    assert.match(text, /61 entries are not yet exported/);
+    assert.match(text, /Entries not yet exported: 61/);
     assert.doesNotMatch(text, /NaN|undefined|Invalid Date/);
     assert.ok(wide <= width, `${wide} px wide in a window of ${width}`);
     assert.deepEqual(complaints.list, []);

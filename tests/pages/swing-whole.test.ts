@@ -143,7 +143,7 @@ describe('a whole swing', () => {
     // Least squares by hand: B = (24 + 33.6·√½)/4, C = (16 + 22.4·√½)/4; A, D and E as by the eight points.
     assert.deepEqual(plain(found.leastSquares), { A: '+1.00°', B: '+11.94°', C: '+7.96°', D: '+5.00°', E: '+1.50°' });
     // On 045: 1 + (11.94 + 7.96)·√½ + 5 = 20.07.
-    assert.match(found.headline, /20\.1° E.*largest deviation, on 045°.*Beyond the limit of 5°\. 8 headings used of 8 planned/);
+    assert.match(found.headline, /20\.1° E.*largest deviation, on 045°.*Beyond the limit of 5°\. Headings used: 8 of 8 planned/);
     assert.deepEqual([found.curves, found.points], [1, 8]);
     // As it is drawn, read off the chart's own scale.
     assert.ok(Math.abs((await highestDrawn(page)) - 20.07) < 0.1);
@@ -224,7 +224,7 @@ describe('a whole swing', () => {
     assert.deepEqual(plain(found.leastSquares), asked);
     // The card of the first swing, in use by now, is drawn behind the second.
     assert.deepEqual([found.curves, found.points], [2, 16]);
-    assert.match(found.headline, /16 headings used of 16 planned/);
+    assert.match(found.headline, /Headings used: 16 of 16 planned/);
     await tabTo(page, 'lubber-swing', 'use-card');
     await page.keyboard.press('Enter');
     const { A, B, C, E } = swung.lsq;

@@ -103,7 +103,7 @@ export const azimuthMessages: Catalogue = {
   'caution.variation-needs-date': 'Für die Ablenkung ein Datum oder die Missweisung der Seekarte eintragen.',
   'caution.azimuth.longitude-turned': 'Die Peilung passte, wäre die Länge andersnamig: Ost und West prüfen.',
   'caution.side-turned': 'Die Peilung passte auf der anderen Seite des Meridians: Ost und West prüfen.',
-  'caution.time-by-hours': 'Die Peilung passte, wäre die Zeit um {hours} Stunden anders: Das sieht nach Zonenzeit aus, nicht nach UTC.',
+  'caution.time-by-hours': 'Die Peilung passte, wäre die Zeit um {hours} h anders: Das sieht nach Zonenzeit aus, nicht nach UTC.',
   'caution.other-body': 'Die Peilung passt besser zu einem anderen Gestirn ({body}): Gestirn prüfen.',
   'caution.series-struck': 'Als weit von den anderen nicht gemittelte Peilungen: {count}. Sie bleiben in der Liste.',
   'caution.series-drift': 'Die Fehlweisung wandert mit der Zeit um {rate}: Lag der Kurs an, ging die Uhr richtig, war es das rechte Gestirn?',

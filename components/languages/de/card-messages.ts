@@ -29,7 +29,7 @@ export const cardMessages: Catalogue = {
   'card.figures.west': 'Kurse von Süd über West bis Nord',
   'card.within': 'Jede Ablenkung liegt in der Grenze von {limit}.',
   'card.exceeds': '▲ Ablenkungen über der Grenze von {limit}.',
-  'card.age': 'Diese Tafel ist {months} Monate alt.',
+  'card.age': 'Alter dieser Tafel in Monaten: {months}.',
   'card.age.none': 'Diese Tafel ist keinen Monat alt.',
   'card.age.one': 'Diese Tafel ist einen Monat alt.',
   'card.corrector.foreAndAft': 'Längsmagnete',

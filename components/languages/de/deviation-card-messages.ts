@@ -22,7 +22,7 @@ export const deviationCardMessages: Catalogue = {
   'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (Zusammenfassung)',
   'caution.beyond-limit': 'Die Ablenkung von {deviation} auf {heading} liegt über der Grenze von {limit}.',
   'caution.slope-too-steep': 'Die Kurve ist für eine Antwort zu steil: von mwK {from} bis {to} passt mehr als ein Magnetkompasskurs.',
-  'caution.lost-headings': 'Auf {count} Grad der Rose gibt diese Tafel keine Ablenkung oder zwei.',
+  'caution.lost-headings': 'Grade der Rose, auf denen diese Tafel keine Ablenkung oder zwei gibt: {count}.',
   'caution.wide-gap': 'Zwischen {from} und {to} ist nichts bekannt: Die Kurve ist dort geschätzt.',
   'caution.half-of-compass': 'Die halbe Rose oder mehr ist ohne Ablesung, von {from} bis {to}: Was die Kurve dort sagt, ist geschätzt.',
   'caution.constant-card': 'Die Tafel sagt auf jedem Kurs dasselbe, {mean}: Steuerstrich, Peilaufsatz und Missweisung prüfen.',

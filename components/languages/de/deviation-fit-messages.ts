@@ -2,7 +2,7 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const deviationFitMessages: Catalogue = {
   'caution.no-readings': 'Es gibt keine Ablesungen.',
-  'caution.too-few-readings': '{count} Kurse sind wenig: Man nimmt mindestens acht.',
+  'caution.too-few-readings': 'Genommene Kurse: {count}. Das ist wenig; man nimmt mindestens acht.',
   'caution.too-few-to-find-slips': 'Bei {count} Kursen ist ein Versehen von einigen Grad auf einem davon nicht zu finden.',
   'caution.heading-twice': 'Der Kurs {heading} wurde mehr als einmal genommen.',
   'caution.no-fit': 'Durch diese Ablesungen lässt sich keine Kurve legen.',

@@ -8,7 +8,7 @@ export const shipMessages: Catalogue = {
   'ship.place.none': 'kein Ort',
   'ship.time.none': 'keine Zeit',
   'ship.card.none': 'keine Ablenkungstafel',
-  'ship.card.table': 'Ablenkungstafel mit {count} Kursen',
+  'ship.card.table': 'Ablenkungstafel, Kurse: {count}',
   'ship.card.coefficients': 'Ablenkungstafel aus Koeffizienten',
   'ship.edit': 'Ort, Zeit, Kompass und Tafel für alle unten',
   'ship.card': 'Ablenkungstafel: je Zeile Kurs und Ablenkung',

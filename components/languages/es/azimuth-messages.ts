@@ -101,7 +101,7 @@ export const azimuthMessages: Catalogue = {
   'caution.variation-needs-date': 'Introducir una fecha, o la declinación magnética de la carta, para obtener el desvío.',
   'caution.azimuth.longitude-turned': 'La demora concordaría si la longitud fuera del otro nombre: revisar este y oeste.',
   'caution.side-turned': 'La demora concordaría al otro lado del meridiano: revisar este y oeste.',
-  'caution.time-by-hours': 'La demora concordaría si la hora se cambiara en {hours} horas: parece hora legal, no UTC.',
+  'caution.time-by-hours': 'La demora concordaría si la hora se cambiara en {hours} h: parece hora legal, no UTC.',
   'caution.other-body': 'La demora concuerda mejor con {body}: revisar el astro.',
   'caution.series-struck': 'Demoras excluidas de la media por estar lejos de las demás: {count}. Siguen en la lista.',
   'caution.series-drift': 'La corrección varía con el tiempo, {rate}: ¿era estable el rumbo, exacto el reloj, correcto el astro?',

@@ -29,7 +29,7 @@ export const cardMessages: Catalogue = {
   'card.figures.west': 'Rumbos de sur a norte por el oeste',
   'card.within': 'Todos los desvíos están dentro del límite de {limit}.',
   'card.exceeds': '▲ Hay desvíos que superan el límite de {limit}.',
-  'card.age': 'Esta tablilla tiene {months} meses.',
+  'card.age': 'Edad de esta tablilla en meses: {months}.',
   'card.age.none': 'Esta tablilla tiene menos de un mes.',
   'card.age.one': 'Esta tablilla tiene un mes.',
   'card.corrector.foreAndAft': 'Imanes longitudinales',

@@ -22,7 +22,7 @@ export const deviationCardMessages: Catalogue = {
   'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (resumen)',
   'caution.beyond-limit': 'El desvío de {deviation} a {heading} supera el límite de {limit}.',
   'caution.slope-too-steep': 'La curva es demasiado inclinada para una sola respuesta: de {from} a {to} magnéticos responde más de un rumbo de aguja.',
-  'caution.lost-headings': 'En {count} grados de la rosa esta tablilla no da ningún desvío, o da dos.',
+  'caution.lost-headings': 'Grados de la rosa en que esta tablilla no da ningún desvío, o da dos: {count}.',
   'caution.wide-gap': 'Nada se sabe entre {from} y {to}: ahí la curva se tiende a ojo.',
   'caution.half-of-compass': 'Media rosa o más está sin lecturas, de {from} a {to}: lo que dice ahí la curva es una suposición.',
   'caution.constant-card': 'La tablilla dice lo mismo, {mean}, a todos los rumbos: revisar la línea de fe, la alidada y la declinación magnética.',

@@ -2,7 +2,7 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const deviationFitMessages: Catalogue = {
   'caution.no-readings': 'No hay lecturas.',
-  'caution.too-few-readings': '{count} rumbos son pocos: se toman al menos ocho.',
+  'caution.too-few-readings': 'Rumbos tomados: {count}. Son pocos; se toman al menos ocho.',
   'caution.too-few-to-find-slips': 'Con {count} rumbos no se descubre un error de unos grados en uno de ellos.',
   'caution.heading-twice': 'El rumbo {heading} se tomó más de una vez.',
   'caution.no-fit': 'No se puede trazar ninguna curva por estas lecturas.',

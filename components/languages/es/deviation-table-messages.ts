@@ -2,9 +2,9 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const deviationTableMessages: Catalogue = {
   'table.how': 'Una línea por rumbo: rumbo de aguja y desvío. Pegar desde una hoja de cálculo o escribir, en cualquier orden.',
-  'table.count': '{count} rumbos leídos.',
+  'table.count': 'Rumbos leídos: {count}.',
   'table.line': 'Línea {line}, «{text}»:',
-  'table.more': 'y {count} líneas más.',
+  'table.more': 'Otras líneas: {count}.',
   'accepted.table': 'Se admite, una por línea: 045 2,5W, o 045, tabulador y −2,5. Las cifras sin letra solo son E donde otras llevan signo menos.',
   'refusal.two-columns': 'Hacen falta un rumbo y un desvío.',
   'refusal.given-twice': 'Este rumbo tiene otro desvío más arriba.',

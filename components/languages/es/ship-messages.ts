@@ -8,7 +8,7 @@ export const shipMessages: Catalogue = {
   'ship.place.none': 'sin situación',
   'ship.time.none': 'sin hora',
   'ship.card.none': 'sin tablilla de desvíos',
-  'ship.card.table': 'tablilla de desvíos de {count} rumbos',
+  'ship.card.table': 'tablilla de desvíos, rumbos: {count}',
   'ship.card.coefficients': 'tablilla de desvíos por coeficientes',
   'ship.edit': 'Situación, hora, compás y tablilla para todo lo de abajo',
   'ship.card': 'Tablilla de desvíos: rumbo y desvío en cada línea',

@@ -102,7 +102,7 @@ export const azimuthMessages: Catalogue = {
   'caution.variation-needs-date': 'Entrer une date, ou la déclinaison de la carte, pour obtenir la déviation.',
   'caution.azimuth.longitude-turned': 'Le relèvement conviendrait si la longitude était de l’autre nom : vérifier est et ouest.',
   'caution.side-turned': 'Le relèvement conviendrait de l’autre côté du méridien : vérifier est et ouest.',
-  'caution.time-by-hours': 'Le relèvement conviendrait si l’heure était changée de {hours} heures : cela ressemble à une heure du fuseau, non à UTC.',
+  'caution.time-by-hours': 'Le relèvement conviendrait si l’heure était changée de {hours} h : cela ressemble à une heure du fuseau, non à UTC.',
   'caution.other-body': 'Le relèvement convient mieux avec {body} : vérifier l’astre.',
   'caution.series-struck': 'Relèvements laissés hors de la moyenne, loin des autres : {count}. Ils restent dans la liste.',
   'caution.series-drift': 'La variation change avec le temps, de {rate} : le cap était-il stable, la montre juste, l’astre le bon ?',

@@ -22,7 +22,7 @@ export const deviationCardMessages: Catalogue = {
   'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (résumé)',
   'caution.beyond-limit': 'La déviation de {deviation} au {heading} dépasse la limite de {limit}.',
   'caution.slope-too-steep': 'La courbe est trop raide pour une seule réponse : de {from} à {to} magnétique, plus d’un cap compas répond.',
-  'caution.lost-headings': 'Sur {count} degrés de la rose, ce tableau ne donne aucune déviation, ou en donne deux.',
+  'caution.lost-headings': 'Degrés de la rose où ce tableau ne donne aucune déviation, ou en donne deux : {count}.',
   'caution.wide-gap': 'On ne sait rien entre {from} et {to} : la courbe y est tracée au jugé.',
   'caution.half-of-compass': 'La moitié de la rose ou plus est sans lecture, de {from} à {to} : ce que la courbe y dit est une supposition.',
   'caution.constant-card': 'Le tableau dit la même chose, {mean}, à tous les caps : vérifier la ligne de foi, l’alidade et la déclinaison magnétique.',

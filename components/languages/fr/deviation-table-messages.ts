@@ -2,9 +2,9 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const deviationTableMessages: Catalogue = {
   'table.how': 'Une ligne par cap : cap compas, puis déviation. Coller depuis un tableur ou saisir, dans n’importe quel ordre.',
-  'table.count': '{count} caps lus.',
+  'table.count': 'Caps lus : {count}.',
   'table.line': 'Ligne {line}, « {text} » :',
-  'table.more': 'et {count} lignes de plus.',
+  'table.more': 'Autres lignes : {count}.',
   'accepted.table': 'Admis, une ligne chacun : 045 2,5W, ou 045, tabulation et −2,5. Des chiffres sans lettre ne sont E que si d’autres portent un moins.',
   'refusal.two-columns': 'Il faut un cap et une déviation.',
   'refusal.given-twice': 'Ce cap a une autre déviation plus haut.',

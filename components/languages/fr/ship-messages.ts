@@ -8,7 +8,7 @@ export const shipMessages: Catalogue = {
   'ship.place.none': 'pas de position',
   'ship.time.none': 'pas d’heure',
   'ship.card.none': 'pas de tableau de déviations',
-  'ship.card.table': 'tableau de déviations de {count} caps',
+  'ship.card.table': 'tableau de déviations, caps : {count}',
   'ship.card.coefficients': 'tableau de déviations par coefficients',
   'ship.edit': 'Position, heure, compas et tableau pour tout ce qui suit',
   'ship.card': 'Tableau de déviations : cap et déviation sur chaque ligne',

@@ -70,7 +70,7 @@ describe('a table of deviations typed from a book', () => {
   after(() => element.remove());
 
   it('is understood line by line', () => {
-    expect(flat(root(element).querySelector('#table-echo'))).to.equal('8 headings understood.');
+    expect(flat(root(element).querySelector('#table-echo'))).to.equal('Headings understood: 8.');
   });
 
   it('turns compass courses into true ones: compass, and deviation and variation, easterly added', async () => {

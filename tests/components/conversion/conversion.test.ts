@@ -143,7 +143,7 @@ describe('a table typed from a book', () => {
     }
     await sendKeys({ press: 'Tab' });
     await element.updateComplete;
-    expect(root(element).querySelector('#table-echo')?.textContent).to.equal('8 headings understood.');
+    expect(root(element).querySelector('#table-echo')?.textContent).to.equal('Headings understood: 8.');
     await type(element, 'variation', '0');
     for (const [place, expected] of magnetic.entries()) {
       element.headingBy = 'compass';

@@ -99,7 +99,7 @@ describe('the age of a card', () => {
 
   it('is told, and held against the limit chosen: twelve months for the canal (Panama Canal OP Notice N-1-2022, 4.k)', async () => {
     const element = await given();
-    expect(text(element)).to.contain('This card is 9 months old.');
+    expect(text(element)).to.contain('Age of this card in months: 9.');
     expect(element.result?.cautions.map(({ code }) => code)).not.to.contain('card-too-old');
     element.date = '2025-11-25';
     element.limit = 'panama-canal';

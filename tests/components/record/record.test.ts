@@ -319,7 +319,7 @@ describe('export and import', () => {
     const book = fresh();
     const element = await open(book);
     for (const minute of [0, 1]) await element.appendEntry(seen(minute));
-    expect(text(element)).to.contain('2 entries are not yet exported.');
+    expect(text(element)).to.contain('Entries not yet exported: 2.');
     const file = await element.exportText('json');
     await element.appendEntry(seen(2));
     expect(await element.importText(file)).to.deep.equal({ ok: true, added: 0 });

@@ -44,7 +44,7 @@ describe('bad input of a swing', () => {
     const element = await make();
     await paste(element, 'heading-0', table(swung([...evenly(8), 360])));
     expect(cautions(element)).to.match(/The heading 000\.0° was taken more than once/);
-    expect(headline(element)).to.match(/9 headings used of 8 planned/);
+    expect(headline(element)).to.match(/Headings used: 9 of 8 planned/);
     expectGiven(element);
   });
 
@@ -53,7 +53,7 @@ describe('bad input of a swing', () => {
     await paste(element, 'heading-0', table([...swung(evenly(8)), ...swung(evenly(8), (deviation, place) => deviation + (shaken[place] ?? 0))]));
     expect(cautions(element)).to.match(/Taken more than once, and all counted: 000°, 045°, 090°, 135°, 180°, 225°, 270°, 315°\./);
     expect(root(element).querySelectorAll('.cautions li').length).to.equal(1);
-    expect(headline(element)).to.match(/16 headings used of 8 planned/);
+    expect(headline(element)).to.match(/Headings used: 16 of 8 planned/);
   });
 
   it('a heading twice with readings 6° apart: one of them is doubted', async () => {
@@ -70,7 +70,7 @@ describe('bad input of a swing', () => {
     await settled(element);
     await paste(element, 'heading-0', table(swung(evenly(16).filter((heading) => heading !== 67.5 && heading !== 180))));
     expect(cautions(element)).to.match(/No reading near 067\.5°, 180°\./);
-    expect(headline(element)).to.match(/14 headings used of 16 planned/);
+    expect(headline(element)).to.match(/Headings used: 14 of 16 planned/);
     expectGiven(element);
   });
 

@@ -243,7 +243,7 @@ describe('bad swings', () => {
     const element = await make();
     await paste(element, 'heading-0', `${shipRows(8)}\n0\t2.31`);
     expect(cautions(element)).to.match(/The heading 000\.0° was taken more than once/);
-    expect(headline(element)).to.match(/9 headings used of 8 planned/);
+    expect(headline(element)).to.match(/Headings used: 9 of 8 planned/);
   });
 
   it('the old card with east and west exchanged throughout is suspected', async () => {
