@@ -2,26 +2,22 @@ import { ContextProvider } from '@lit/context';
 import { html } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { live } from 'lit/directives/live.js';
 import { deviationByCard } from '../../core/deviation/deviation-by-card.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { variationSource } from '../../core/sight/variation-source.js';
-import { formatInstant } from '../../core/time/instant.js';
-import { deviationTableField } from '../shared/deviation-table-field.js';
 import { deviationTableStyles } from '../shared/deviation-table-styles.js';
 import { LubberRecordRequestEvent } from '../shared/events.js';
 import type { RecordRequestDetail } from '../shared/events.js';
 import { textOf, valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
-import { fieldView } from '../shared/field-view.js';
 import { fileStyles } from '../shared/file-styles.js';
 import { readGivenCard } from '../shared/given-card.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
-import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
+import { combinedInstant, splitInstant } from '../shared/place-and-time.js';
 import { shipContext } from '../shared/ship-context.js';
 import type { CardOf, Ship, ShipValues } from '../shared/ship-context.js';
-import { bearingField, dateField, errorField, heightOfEyeField, latitudeField, longitudeField, timeField } from '../shared/trade-fields.js';
+import { editView } from './edit-view.js';
 import { cardForms, cardOf, cardView, coefficientNames } from './ship-card.js';
 import type { CardForm, CardStates } from './ship-card.js';
 import { readShipCorrectors } from './ship-correctors.js';
@@ -29,27 +25,11 @@ import type { ShipCorrectors } from './ship-correctors.js';
 import { MOST_CHARACTERS, readShipFile, writeShipFile } from './ship-file.js';
 import type { ShipFile } from './ship-file.js';
 import { fileNameOf, shipFileView } from './ship-file-view.js';
+import { sharedNames, shipFields as fields } from './ship-fields.js';
 import { shipMessages } from './ship-messages.js';
 import { recall, remember } from './ship-memory.js';
 import { shipStyles } from './ship-styles.js';
-
-const fields = {
-  latitude: latitudeField,
-  longitude: longitudeField,
-  date: dateField,
-  time: timeField,
-  heightOfEye: heightOfEyeField,
-  heading: bearingField('C'),
-  variation: errorField,
-  table: deviationTableField,
-  coefficientA: errorField,
-  coefficientB: errorField,
-  coefficientC: errorField,
-  coefficientD: errorField,
-  coefficientE: errorField,
-};
-
-const shared = ['latitude', 'longitude', 'date', 'time', 'heightOfEye', 'heading', 'variation'] as const;
+import { shipSummary } from './ship-summary.js';
 
 /**
  * Shares a ship's place, time, compass and deviation card with the widgets inside it, and
@@ -208,7 +188,7 @@ export class LubberShip extends LubberElement {
 
   #shared(): Ship {
     const values: Record<string, FieldInput> = {};
-    for (const name of shared) {
+    for (const name of sharedNames) {
       // What is half typed or not understood here is nobody else's.
       const { state, text } = this.read<unknown>(fields[name], name);
       if (state === 'value') values[name] = text;
@@ -315,43 +295,6 @@ export class LubberShip extends LubberElement {
     this.#readFile();
   }
 
-  #summary(): string {
-    const latitude = this.read(fields.latitude, 'latitude');
-    const longitude = this.read(fields.longitude, 'longitude');
-    const instant = combinedInstant(this.read(fields.date, 'date'), this.read(fields.time, 'time'));
-    const card = this.cardInUse;
-    return this.t('ship.summary', {
-      place:
-        latitude.state === 'value' && longitude.state === 'value'
-          ? `${fields.latitude.show(latitude.value)} ${fields.longitude.show(longitude.value)}`
-          : this.t('ship.place.none'),
-      time: instant ? formatInstant(instant).replace('T', ' ').replace('Z', ' UTC') : this.t('ship.time.none'),
-      card: !card
-        ? this.t('ship.card.none')
-        : card.kind === 'table'
-          ? this.t('ship.card.table', { count: card.rows.length })
-          : this.t('ship.card.coefficients'),
-    });
-  }
-
-  #nameView(name: 'name' | 'compassName'): TemplateResult {
-    return html`<div class="field plain-text" part="field">
-      <label for=${name}>${this.t(`ship.${name}`)}</label>
-      <div class="entry">
-        <input part="input"
-          id=${name}
-          type="text"
-          dir="auto"
-          autocomplete="off"
-          spellcheck="false"
-          .value=${live(this[name])}
-          ?readonly=${this.isLocked(name)}
-          @input=${(event: Event) => this.change(name, (event.target as HTMLInputElement).value)}
-        />
-      </div>
-    </div>`;
-  }
-
   #fileView(): TemplateResult {
     return shipFileView(this, {
       text: this.fileText,
@@ -369,36 +312,14 @@ export class LubberShip extends LubberElement {
     });
   }
 
-  #editView(): TemplateResult {
-    const state = {
-      latitude: this.read(fields.latitude, 'latitude'),
-      longitude: this.read(fields.longitude, 'longitude'),
-      date: this.read(fields.date, 'date'),
-      time: this.read(fields.time, 'time'),
-    };
-    const plain = (name: 'heightOfEye' | 'heading' | 'variation'): TemplateResult =>
-      fieldView(this, name, fields[name], this.read(fields[name], name), {
-        label: this.t(`sight.${name}`),
-        placeholder: name === 'variation' ? this.t('sight.variation.model') : '',
-      });
-    return html`<details class="no-print">
-      <summary part="summary">${this.t('ship.edit')}</summary>
-      <div class="grid">
-        <div>${placeView(this, state, fields)} ${plain('heightOfEye')} ${plain('heading')}</div>
-        <div>${whenView(this, state, fields)} ${plain('variation')} ${this.#nameView('name')} ${this.#nameView('compassName')}</div>
-        <div>${cardView(this, this.#card, () => this.#removeCard())}</div>
-      </div>
-      ${this.#fileView()}
-    </details>`;
-  }
-
   protected override render(): TemplateResult {
+    const states = this.readAll(fields);
     return html`${this.frame(html`
         <div class="bar">
           <h2 part="title">${this.name || this.t('ship.unnamed')}</h2>
-          <span class="soft small">${this.#summary()}</span>
+          <span class="soft small">${shipSummary(this, states, this.cardInUse)}</span>
         </div>
-        ${this.#editView()}
+        ${editView(this, { states, names: this, card: cardView(this, this.#card, () => this.#removeCard()), file: this.#fileView() })}
       `)}
       <slot></slot>`;
   }
