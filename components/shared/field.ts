@@ -3,6 +3,18 @@ import type { Reading } from '../../core/text/reading.js';
 /** The north a direction is counted from, by the letter of the English catalogue: true, magnetic, compass, gyro. */
 export type North = 'T' | 'M' | 'C' | 'G';
 
+/**
+ * A text with the words of a language in the English ones that fields read: `3,2 oeste` is
+ * `3,2 W`. `words` lists them as `este=E oeste=W`; only whole words are taken.
+ */
+function inEnglish(text: string, words: string): string {
+  return text.replace(/\p{L}+/gu, (word) => {
+    const english = ` ${words} `.split(` ${word.toLowerCase()}=`)[1]?.split(' ')[0];
+    // Chinese has no gap between word and figures, English needs one; a mark such as - stands close.
+    return english === undefined ? word : english.length > 1 ? ` ${english} ` : english;
+  });
+}
+
 /** How one field of a widget is read, written, stepped and shown back. */
 export interface Field<T> {
   /** Reads what was typed; a reader may have refusals of its own, worded in its widget's catalogue. */
@@ -66,10 +78,14 @@ export function textOf<T>(field: Field<T>, input: FieldInput): string {
   }
 }
 
-export function readField<T>(field: Field<T>, input: FieldInput): FieldState<T> {
+/** Reads a property; `words` are those of the page's language for what a field takes in English. */
+export function readField<T>(field: Field<T>, input: FieldInput, words = ''): FieldState<T> {
   const text = textOf(field, input);
   if (text.trim() === '') return { state: 'empty', text: '' };
-  const reading = field.parse(text);
+  const plain = field.parse(text);
+  const worded = plain.ok ? plain : field.parse(inEnglish(text, words));
+  // What is not understood either way is refused as it was typed.
+  const reading = worded.ok ? worded : plain;
   if (!reading.ok) return { state: 'refused', text, refusal: reading.refusal };
   return reading.assumed === undefined
     ? { state: 'value', text, value: reading.value }

@@ -127,7 +127,7 @@ export abstract class LubberElement extends FormElement {
   /** The words of each choice, by its property: what is none of them is told, and there is no answer. */
   protected readonly words: Readonly<Record<string, Choice>> = {};
 
-  readonly #lastRead = new Map<string, { readonly field: unknown; readonly input: FieldInput; readonly state: FieldState<unknown> }>();
+  readonly #lastRead = new Map<string, { readonly field: unknown; readonly input: FieldInput; readonly words: string; readonly state: FieldState<unknown> }>();
 
   #changedByUser = false;
 
@@ -162,9 +162,10 @@ export abstract class LubberElement extends FormElement {
     const input = this.input(name);
     const last = this.#lastRead.get(name);
     // Several views ask for the same field in one update; a date may have been changed within.
-    if (last && last.field === field && last.input === input && typeof input !== 'object') return last.state as FieldState<T>;
-    const state = readField(field, input);
-    this.#lastRead.set(name, { field, input, state });
+    const words = this.t('entry.words');
+    if (last && last.field === field && last.input === input && last.words === words && typeof input !== 'object') return last.state as FieldState<T>;
+    const state = readField(field, input, words);
+    this.#lastRead.set(name, { field, input, words, state });
     return state;
   }
 

@@ -67,6 +67,8 @@ export const sharedMessages: Catalogue = {
   'north.M': 'M',
   'north.C': 'C',
   'north.G': 'G',
+  // For a translation: its words for what fields read in English, `oeste=W enero=Jan`.
+  'entry.words': '',
   'figures.decimal': '.',
   'spoken.east': 'east',
   'spoken.west': 'west',

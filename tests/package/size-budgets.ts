@@ -17,13 +17,13 @@ const defined = (names: readonly string[]): string[] => names.map((name) => `${n
 
 export const budgets: readonly Budget[] = [
   { what: 'lit alone, to compare with', allowed: 7 },
-  { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 50 },
+  { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 50.1 },
   { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 38 },
   { what: 'variation', modules: defined(['variation']), allowed: 36 },
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 58.8 },
-  { what: 'transit', modules: defined(['transit']), allowed: 41 },
+  { what: 'transit', modules: defined(['transit']), allowed: 41.2 },
   { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 77 },
-  { what: 'map of the field', modules: defined(['field-map']), wanted: 45, allowed: 50 },
+  { what: 'map of the field', modules: defined(['field-map']), wanted: 45, allowed: 50.1 },
   { what: 'the chart library, late', modules: defined(['deviation-curve']), late: 'uplot', allowed: 30 },
   { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 109 },
   { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 102.5 },

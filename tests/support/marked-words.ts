@@ -7,9 +7,9 @@ import { projectFolder } from '../install.js';
 
 const folder = join(projectFolder, 'components');
 
-/** Keys that hold a list of words, or a mark within figures, not a text. */
+/** Keys that hold a list of words shown one by one; and what is no text: a mark within figures, words that are read. */
 const lists = ['day.weekdays', 'day.months'];
-const marks = ['figures.decimal'];
+const marks = ['figures.decimal', 'entry.words'];
 
 const marked = (text: string): string => (text === '' ? '' : `⟦${text}⟧`);
 

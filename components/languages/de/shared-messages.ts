@@ -65,6 +65,7 @@ export const sharedMessages: Catalogue = {
   'north.M': 'mw',
   'north.C': 'Mg',
   'north.G': 'Kr',
+  'entry.words': 'ost=E west=W nord=N süd=S zunehmend=increasing zunahme=increasing abnehmend=decreasing abnahme=decreasing jährlich=annual jährliche=annual im=per jahr=year januar=Jan februar=Feb mär=Mar mrz=Mar märz=Mar mai=May juni=Jun juli=Jul okt=Oct oktober=Oct dez=Dec dezember=Dec',
   'figures.decimal': ',',
   'spoken.east': 'Ost',
   'spoken.west': 'West',

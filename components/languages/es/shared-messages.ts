@@ -65,6 +65,7 @@ export const sharedMessages: Catalogue = {
   'north.M': 'm',
   'north.C': 'a',
   'north.G': 'g',
+  'entry.words': 'este=E oeste=W norte=N sur=S aumenta=increasing aumentando=increasing aumento=increasing disminuye=decreasing disminuyendo=decreasing disminución=decreasing anual=annual al=per año=year de= ene=Jan enero=Jan febrero=Feb marzo=Mar abr=Apr abril=Apr mayo=May junio=Jun julio=Jul ago=Aug agosto=Aug septiembre=Sep octubre=Oct noviembre=Nov dic=Dec diciembre=Dec',
   'figures.decimal': ',',
   'spoken.east': 'este',
   'spoken.west': 'oeste',

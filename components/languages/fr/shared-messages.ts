@@ -65,6 +65,7 @@ export const sharedMessages: Catalogue = {
   'north.M': 'm',
   'north.C': 'c',
   'north.G': 'g',
+  'entry.words': 'est=E ouest=W nord=N sud=S augmente=increasing augmentant=increasing augmentation=increasing croissante=increasing diminue=decreasing diminuant=decreasing diminution=decreasing décroissante=decreasing annuelle=annual par=per an=year janv=Jan janvier=Jan févr=Feb février=Feb mars=Mar avr=Apr avril=Apr mai=May juin=Jun juil=Jul juillet=Jul août=Aug sept=Sep septembre=Sep octobre=Oct novembre=Nov déc=Dec décembre=Dec',
   'figures.decimal': ',',
   'spoken.east': 'est',
   'spoken.west': 'ouest',

@@ -66,6 +66,7 @@ export const sharedMessages: Catalogue = {
   'north.M': 'm',
   'north.C': 'p',
   'north.G': 'g',
+  'entry.words': 'timur=E barat=W utara=N selatan=S lu=N ls=S bt=E bb=W bertambah=increasing berkurang=decreasing tahunan=annual per=per tahun=year januari=Jan februari=Feb maret=Mar mei=May juni=Jun juli=Jul agu=Aug agt=Aug agustus=Aug okt=Oct oktober=Oct des=Dec desember=Dec',
   'figures.decimal': ',',
   'spoken.east': 'timur',
   'spoken.west': 'barat',

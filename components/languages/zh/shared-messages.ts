@@ -65,6 +65,7 @@ export const sharedMessages: Catalogue = {
   'north.M': '磁',
   'north.C': '罗',
   'north.G': '陀',
+  'entry.words': '东=E 西=W 北=N 南=S 偏东=E 偏西=W 东经=E 西经=W 北纬=N 南纬=S 增加=increasing 减少=decreasing 年增=increasing 年减=decreasing 每年增加=increasing 每年减少=decreasing 年=- 月=- 日=',
   'figures.decimal': '.',
   'spoken.east': '偏东',
   'spoken.west': '偏西',
