@@ -25,6 +25,7 @@ export function explanationView(
           ${stepsView(host, result.handSteps, host.t('amplitude.hand'))} ${handText(host, result, result.latitude)}`
       : nothing;
   return html`${horizonRibbon(
+      host,
       [
         { bearing: result.trueBearing, label: host.t('sight.mark.true'), kind: 'body', height: result.centreHeight },
         { bearing: compassBearing, label: host.t(`sight.mark.${result.compass === 'gyro' ? 'gyro' : 'compass'}`), kind: 'reading' },

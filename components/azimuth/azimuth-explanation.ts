@@ -17,6 +17,7 @@ type States = StatesOf<Readonly<Record<string, Field<unknown>>>>;
 
 function picture(host: LubberElement, trueBearing: number, compassBearing: number, error: number, gyro: boolean): TemplateResult {
   return horizonRibbon(
+    host,
     [
       { bearing: trueBearing, label: host.t('sight.mark.true'), kind: 'body', height: 1.2 },
       { bearing: compassBearing, label: host.t(gyro ? 'sight.mark.gyro' : 'sight.mark.compass'), kind: 'reading' },

@@ -5,8 +5,9 @@ import type { ReactiveController, ReactiveControllerHost, TemplateResult } from 
 const LONGEST = 200;
 
 /**
- * Holds back what stands behind a closed summary until the answer is on the screen: a sixth of
- * the time a widget needs to start. Then it is there whether opened or not, for a search in the page.
+ * Holds back what is not wanted at once until the answer is on the screen: what stands behind a
+ * closed summary, the lines of a picture, the far end of a list; a third of the time a widget
+ * needs to start. Then it is there whether opened or not, for a search in the page.
  */
 export class ClosedContent implements ReactiveController {
   readonly #host: ReactiveControllerHost;
@@ -19,10 +20,14 @@ export class ClosedContent implements ReactiveController {
   }
 
   /** What is shown behind a summary: at once where it starts open. */
-  view(open: boolean, content: () => TemplateResult): TemplateResult | typeof nothing {
-    if (open || this.#drawn) return content();
+  view<Content extends TemplateResult | TemplateResult<2>>(open: boolean, content: () => Content): Content | typeof nothing {
+    return open || this.drawn ? content() : nothing;
+  }
+
+  /** Whether it is time for what can wait; who asks is asked again once it is. */
+  get drawn(): boolean {
     this.#held = true;
-    return nothing;
+    return this.#drawn;
   }
 
   hostUpdated(): void {
