@@ -17,6 +17,10 @@ const NEAR_RECIPROCAL = 30;
 const CONVERGENCE = 0.1;
 /** Standard deviations beyond which a reading does not belong to the others. Common practice, no source. */
 const ODD = 3;
+/** A line that cannot have been seen so from there: its place is at fault, and what follows from that comes after it. */
+const WRONG_PLACE: ReadonlySet<string> = new Set(['mark-beyond-sight', 'marks-far-apart', 'marks-exchanged', 'between-marks']);
+/** What a wrong place does to the error of the one line. */
+const CONSEQUENCES: ReadonlySet<string> = new Set(['deviation-large', 'gyro-error-large', 'far-from-card']);
 
 const miles = (metres: number): Caution['values'][string] => quantity(metres / METRES_PER_MILE, 'nauticalMiles');
 
@@ -79,5 +83,9 @@ function splitCautions(found: Found): Caution[] {
 /** Everything odd about an error from marks ashore, by code; `number` counts the lines from 1. */
 export function transitCautions(found: Found, doubts: TransitDoubts): Caution[] {
   const lines = found.marks.flatMap((mark, index) => lineCautions(mark, String(index + 1), doubts));
-  return [...splitCautions(found), ...oddCautions(found), ...lines];
+  const causes = lines.filter(({ code }) => WRONG_PLACE.has(code));
+  // Of several lines the others may be right, and the mean large for another reason.
+  const explained = causes.length > 0 && found.marks.length === 1;
+  const ofSplit = splitCautions(found).filter(({ code }) => !explained || !CONSEQUENCES.has(code));
+  return [...causes, ...ofSplit, ...oddCautions(found), ...lines.filter((caution) => !causes.includes(caution))];
 }

@@ -155,6 +155,18 @@ describe('what is odd about a transit', () => {
     expect(text(element, '.headline')).not.to.match(/±|say/);
   });
 
+  // Longitude typed E for W: the headline claimed 88° W ± 0.5° for a mark 385 miles away.
+  it('a mark out of sight leaves no error to be used', async () => {
+    const element = await fixture<LubberTransit>(html`<lubber-transit
+      .marks=${[{ kind: 'one-mark', frontLatitude: '50-01.2N', frontLongitude: '005W', bearing: '2' }]}
+      latitude="50N"
+      longitude="005E"
+      variation="1W"
+    ></lubber-transit>`);
+    expect(text(element, '.cautions li')).to.match(/A mark 38\d.\d M away cannot be seen: check the positions/);
+    expect(text(element, '.headline')).to.contain('not to be used, see below');
+  });
+
   it('the same place twice: words', async () => {
     const element = await fixture<LubberTransit>(html`<lubber-transit
       .marks=${[{ kind: 'two-marks', frontLatitude: '10N', frontLongitude: '10E', rearLatitude: '10N', rearLongitude: '10E', bearing: '1' }]}

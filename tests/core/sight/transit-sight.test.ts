@@ -162,6 +162,14 @@ test('the ship’s side of the marks: between them, behind them, out of sight', 
   assert.ok(seen(170).includes('mark-beyond-sight'));
 });
 
+// A wrong place is the cause and the error its consequence: told first, and once (practitioner's review, common practice).
+test('the ship’s longitude typed E for W: the mark out of sight is told first, without a large deviation beside it', () => {
+  const found = sight({ sightings: [{ line: { kind: 'one-mark', mark: at(50.02, -5) }, compassBearing: 2 }], ship: at(50, 5), variation: -1 });
+  assert.deepEqual(codes(found), ['mark-beyond-sight']);
+  const exchanged = codes(sight({ sightings: [{ line, compassBearing: 91 }], ship: at(0, -dms(0, 2)), variation: 0 }));
+  assert.deepEqual(exchanged.slice(0, 2), ['marks-exchanged', 'reciprocal']);
+});
+
 test('off the line by 500 m with the marks 1.86 km away: said, and to which distance', () => {
   // A minute of latitude at the equator is 1842.9 m (Pub. 9, table 7): 0.2713′ are 500 m.
   const found = sight({ sightings: [looking], ship: at(dms(0, 0.2713), dms(0, 1)), variation: 0 });
