@@ -54,6 +54,8 @@ export const variationMessages: Catalogue = {
   'caution.rose-agrees': 'Model and chart agree: {difference} apart, within twice the doubt of ± {doubt}. On the chart use the chart’s.',
   'caution.rose-differs':
     'Model and chart are {difference} apart, more than twice the doubt of ± {doubt}. The chart prevails: it may show a local anomaly, which a model of the whole world does not hold. Look on it for a note of one, for a nearer rose, and for corrections.',
+  'caution.rose-outdated':
+    'Model and chart are {difference} apart, more than twice the doubt of ± {doubt}, and the rose is {years} years old: an annual change does not hold that long. Look for a newer edition; until then take the model’s, unless the chart notes a local anomaly.',
   'caution.rose-turned': 'With the other letter, the chart’s {charted} would agree with the model: has east been taken for west?',
   'caution.rose-old': 'The rose is {years} years old. An annual change is a forecast and does not hold that long: look for a newer edition.',
   'caution.rose-ahead': 'The date is {years} years before that of the rose: the change is counted backwards.',

@@ -8,7 +8,7 @@ const MOST_MINUTES = 600;
 
 const NO_CHANGE = /^(?:NO|NIL|ZERO)\b/;
 const DIRECTION = /\b(?:(?<decreasing>DECR?(?:EAS(?:E|ES|ING))?)|(?<increasing>INCR?(?:EAS(?:E|ES|ING))?))\b/;
-const FILLING = /\b(?:ABOUT|APPROX(?:IMATELY)?|ANNUAL(?:LY)?|CHANGE|YEARLY|(?:PER|A|EACH|EVERY) (?:YEAR|ANNUM)|P A|BY)\b/g;
+const FILLING = /\b(?:ABOUT|APPROX(?:IMATELY)?|ANN(?:UAL(?:LY)?)?|RATE|OF|IN|CHANGE|YEARLY|(?:(?:PER|A|EACH|EVERY) )?(?:YEAR|ANNUM|YR)|P A|BY)\b/g;
 const LETTER = /(?:^|[^A-Z])(?<letter>[EWO])(?![A-Z])/;
 
 /** Minutes of arc of `8'`, `7'.5`, `0°08'`, `0.1°`, `8` (minutes, as charts print them). */

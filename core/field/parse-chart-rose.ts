@@ -10,7 +10,8 @@ export type ChartRoseReading =
   | { readonly ok: true; readonly value: ChartRose }
   | { readonly ok: false; readonly refusal: Refusal | 'year-missing' | 'change-missing' };
 
-const HEADING = /^(?:MAG(?:NETIC|N)?\.? ?)?(?:VAR(?:IATION|N|\.)?|VRN\.?) ?[:=]? ?/;
+/** `MAGNETIC VARIATION`, `VAR.`, `DECL. MAG.`, as the language of the chart has it; a note of an anomaly is no rose. */
+const HEADING = /^(?=.*\d)(?:(?!ANOM|LOCAL)\p{L}{2,}\.? ?)+[:=]? ?/u;
 const YEARS = /(?<![\d.,°'"])(?:1[5-9]|2[01])\d\d(?:[.,]\d+)?(?![\d°'"]| ?['°"])/g;
 const VARIATION = /^(?:[EWO] ?)?[+-]?[\d°'".,: -]*\d[\d°'".,: -]*(?:[EWO](?![A-Z]))?/;
 

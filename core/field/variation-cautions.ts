@@ -25,20 +25,27 @@ export function placeCautions(place: FieldPlace, field: MagneticField): Caution[
   return cautions;
 }
 
+const isOld = (years: number): boolean => years > OLD_ROSE;
+
 /** What is odd about a rose by itself. */
 export function roseCautions(rose: ChartRose, years: number, charted: number): Caution[] {
   const cautions: Caution[] = [];
   if (years < 0) cautions.push(note('rose-ahead', { years: quantity(-years, 'years') }));
-  else if (years > OLD_ROSE) cautions.push(note('rose-old', { years: quantity(years, 'years') }));
-  if (rose.variation * charted < 0) cautions.push(note('rose-through-zero', { was: quantity(rose.variation, 'error'), is: quantity(charted, 'error') }));
+  else if (isOld(years)) cautions.push(note('rose-old', { years: quantity(years, 'years') }));
+  // Across south the letter turns too, with nothing passed.
+  if (rose.variation * charted < 0 && Math.abs(rose.variation - charted) < 180) cautions.push(note('rose-through-zero', { was: quantity(rose.variation, 'error'), is: quantity(charted, 'error') }));
   return cautions;
 }
 
-/** What to do about the difference between model and chart: one of four. */
-export function differenceCautions({ charted, modelled, difference, uncertainty }: ModelAgainstRose): Caution[] {
+/**
+ * What to do about the difference between model and chart: one of five. The chart was measured
+ * and prevails, but not by an annual change added up for longer than one holds (common practice).
+ */
+export function differenceCautions({ charted, modelled, difference, uncertainty, years }: ModelAgainstRose): Caution[] {
   if (modelled === null || difference === null || uncertainty === null) return [];
   const values = { difference: quantity(Math.abs(difference), 'angle'), doubt: quantity(uncertainty, 'angle') };
   if (Math.abs(difference) <= BEYOND_DOUBT * uncertainty) return [note('rose-agrees', values)];
   const turned = Math.abs(charted + modelled) <= TURNED && Math.abs(charted) > TURNED;
-  return turned ? [warning('rose-turned', { charted: quantity(charted, 'error') })] : [warning('rose-differs', values)];
+  if (turned) return [warning('rose-turned', { charted: quantity(charted, 'error') })];
+  return isOld(years) ? [warning('rose-outdated', { ...values, years: quantity(years, 'years') })] : [warning('rose-differs', values)];
 }

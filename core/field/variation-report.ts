@@ -50,14 +50,14 @@ export function variationReport({ place, instant, rose }: VariationRequest, opti
   checkPlace(place.latitude, place.longitude, place.heightKm ?? 0);
   const field = outside ? null : magneticField(place, instant, options);
   const compared = !rose ? null : outside ? chartAlone(rose, instant) : modelAgainstRose(rose, place, instant, options);
+  const ofDifference = compared ? differenceCautions(compared) : [];
+  const ofRose = rose && compared ? roseCautions(rose, compared.years, compared.charted) : [];
+  // The age told with the difference is not told again.
+  const ageTold = ofDifference.some(({ code }) => code === 'rose-outdated');
   return {
     field,
     outside,
     rose: compared,
-    cautions: [
-      ...(field ? placeCautions(place, field) : []),
-      ...(compared ? differenceCautions(compared) : []),
-      ...(rose && compared ? roseCautions(rose, compared.years, compared.charted) : []),
-    ],
+    cautions: [...(field ? placeCautions(place, field) : []), ...ofDifference, ...ofRose.filter(({ code }) => !ageTold || code !== 'rose-old')],
   };
 }

@@ -51,6 +51,7 @@ export const variationMessages: Catalogue = {
   'step.iron.total': 'Totalkraft',
   'caution.rose-agrees': 'Modell und Karte stimmen überein: Unterschied {difference}, im Doppelten der Unsicherheit von ± {doubt}. In der Seekarte die der Karte nehmen.',
   'caution.rose-differs': 'Modell und Karte unterscheiden sich um {difference}, mehr als das Doppelte der Unsicherheit von ± {doubt}. Die Karte geht vor: Sie kann eine örtliche Störung zeigen, die ein Weltmodell nicht enthält. Nach einem Vermerk darüber, einer näheren Rose und Berichtigungen sehen.',
+  'caution.rose-outdated': 'Modell und Karte unterscheiden sich um {difference}, mehr als das Doppelte der Unsicherheit von ± {doubt}, und die Rose ist {years} Jahre alt: So lange gilt keine jährliche Änderung. Nach einer neueren Ausgabe sehen; bis dahin die Missweisung des Modells nehmen, wenn die Karte keine örtliche Störung vermerkt.',
   'caution.rose-turned': 'Mit dem anderen Buchstaben stimmte die der Karte, {charted}, mit dem Modell überein: Wurden Ost und West verwechselt?',
   'caution.rose-old': 'Die Rose ist {years} Jahre alt. Eine jährliche Änderung ist eine Vorhersage und gilt nicht so lange: nach einer neueren Ausgabe sehen.',
   'caution.rose-ahead': 'Das Datum liegt {years} Jahre vor dem der Rose: Die Änderung wird rückwärts gezählt.',

@@ -51,6 +51,7 @@ export const variationMessages: Catalogue = {
   'step.iron.total': 'Fuerza total',
   'caution.rose-agrees': 'Modelo y carta concuerdan: difieren {difference}, dentro del doble de la incertidumbre de ± {doubt}. En la carta usar el de la carta.',
   'caution.rose-differs': 'Modelo y carta difieren {difference}, más del doble de la incertidumbre de ± {doubt}. Prevalece la carta: puede mostrar una anomalía local, que un modelo de todo el mundo no recoge. Buscar en ella una nota que la mencione, una rosa más cercana y las correcciones.',
+  'caution.rose-outdated': 'Modelo y carta difieren {difference}, más del doble de la incertidumbre de ± {doubt}, y la rosa tiene {years} años: una variación anual no vale tanto tiempo. Buscar una edición más reciente; hasta entonces tomar la del modelo, salvo que la carta señale una anomalía local.',
   'caution.rose-turned': 'Con la otra letra, el valor de la carta, {charted}, concordaría con el modelo: ¿se han confundido este y oeste?',
   'caution.rose-old': 'La rosa tiene {years} años. La variación anual es una previsión y no vale tanto tiempo: buscar una edición más reciente.',
   'caution.rose-ahead': 'La fecha es {years} años anterior a la de la rosa: el cambio se cuenta hacia atrás.',

@@ -52,6 +52,7 @@ export const variationMessages: Catalogue = {
   'caution.rose-agrees': 'Model dan peta cocok: berbeda {difference}, dalam dua kali ketidakpastian ± {doubt}. Di peta pakailah nilai peta.',
   // unsure: "anomali setempat" for a local anomaly; charts also print "gangguan magnet"
   'caution.rose-differs': 'Model dan peta berbeda {difference}, lebih dari dua kali ketidakpastian ± {doubt}. Peta lebih menentukan: mungkin menunjukkan anomali setempat, yang tidak terdapat dalam model seluruh dunia. Cari di peta catatan tentangnya, mawar yang lebih dekat, dan koreksi.',
+  'caution.rose-outdated': 'Model dan peta berbeda {difference}, lebih dari dua kali ketidakpastian ± {doubt}, dan mawar ini berumur {years} tahun: perubahan tahunan tidak berlaku selama itu. Cari edisi yang lebih baru; sementara itu pakai variasi dari model, kecuali peta mencatat anomali setempat.',
   'caution.rose-turned': 'Dengan huruf yang lain, {charted} dari peta cocok dengan model: apakah timur tertukar dengan barat?',
   'caution.rose-old': 'Mawar ini berumur {years} tahun. Perubahan tahunan adalah ramalan dan tidak berlaku selama itu: cari edisi yang lebih baru.',
   'caution.rose-ahead': 'Tanggal ini {years} tahun sebelum tanggal mawar: perubahan dihitung mundur.',

@@ -51,6 +51,7 @@ export const variationMessages: Catalogue = {
   'step.iron.total': '总磁力',
   'caution.rose-agrees': '模型与海图相符：相差{difference}，在不确定度±{doubt}的两倍之内。在海图上请用海图磁差。',
   'caution.rose-differs': '模型与海图相差{difference}，超过不确定度±{doubt}的两倍。以海图为准：海图可能反映局部磁异常，全球模型不含此类异常。请在海图上查找有关注记、更近的罗经花以及改正资料。',
+  'caution.rose-outdated': '模型与海图相差{difference}，超过不确定度±{doubt}的两倍，而罗经花已有{years}年：年差不能用这么久。请找新版海图；在此之前采用模型的磁差，除非海图注明局部磁异常。',
   'caution.rose-turned': '若换成另一字母，海图的{charted}便与模型相符：是否把东当成了西？',
   'caution.rose-old': '罗经花已有{years}年。年差是预报值，不能用这么久：请找新版海图。',
   'caution.rose-ahead': '此日期比罗经花早{years}年：变化按倒推计算。',

@@ -66,6 +66,13 @@ const forms: readonly (readonly [string, number, number, number])[] = [
   ['2°W 2015 (0.1°E)', -2, 2015, 6],
   ['4 deg 15 min W 2015 (8 min E)', -4.25, 2015, 8],
   ["4°15'W 2015 increasing 8' W", -4.25, 2015, -8],
+  ["Var 4°05'W (1995), Ann. change 7'E", -(4 + 5 / 60), 1995, 7],
+  ["23°15'W (2010), annual rate of change 9'W", -23.25, 2010, -9],
+  ["Var. 14°W in 1980, decreasing 5' yearly", -14, 1980, 5],
+  ["2°10'W 2020 (9'E/yr)", -(2 + 10 / 60), 2020, 9],
+  ["Magnetic 12°05'E 2014 (0')", 12 + 5 / 60, 2014, 0],
+  ["Decl. mag. 3°05'W 2012 (7'E)", -(3 + 5 / 60), 2012, 7],
+  ["Déclinaison: 1°20'W 2012 (8'E)", -(1 + 20 / 60), 2012, 8],
 ];
 
 for (const [text, variation, year, minutes] of forms) {
@@ -94,6 +101,7 @@ const refusals: readonly (readonly [string, string])[] = [
   ["4°15'W 2015 (8'O)", 'letter-o'],
   ["4°15'W 2015 increasing 8' E", 'sign-and-letter'],
   ["4°15'W 2015 2018 (8'E)", 'not-understood'],
+  ["Local magnetic anomaly 4°15'W 2015 (8'E)", 'not-understood'],
 ];
 
 for (const [text, refusal] of refusals) {

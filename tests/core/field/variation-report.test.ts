@@ -53,6 +53,20 @@ test('model and rose agree, differ, or differ by the letter', () => {
   assert.deepEqual(with_(-69), ['rose-turned']);
 });
 
+// The chart is the better source while its annual change holds, and no longer (common practice, no source; some ten years).
+test('an old rose that differs does not prevail over the model, and its age is told once', () => {
+  const line = { place: { latitude: 50, longitude: -5 }, instant: newYear(2026) };
+  const of = (year: number) => codes(variationReport({ ...line, rose: { variation: -10, year, annualChangeMinutes: 0 } }));
+  assert.deepEqual(of(2024), ['rose-differs']);
+  assert.deepEqual(of(1960), ['rose-outdated']);
+});
+
+test('a variation carried across south has not passed zero: 175° W changing 60′ W for 11 years is 174° E (arithmetic)', () => {
+  const report = variationReport({ place: cape, instant: newYear(2011), rose: { variation: -175, year: 2000, annualChangeMinutes: -60 } });
+  assertClose(report.rose?.charted ?? 0, 174, 1e-9);
+  assert.ok(!codes(report).includes('rose-through-zero'));
+});
+
 test('an old rose, one ahead of the date, and a change through zero are noted', () => {
   const report = (year: number, variation: number, annualChangeMinutes: number) =>
     codes(variationReport({ place: cape, instant: newYear(2010), rose: { variation, year, annualChangeMinutes } }));
