@@ -12,8 +12,12 @@ const TELLING_VARIATION = 5;
 const MIX_UP = 2;
 /** A difference from the card larger than this is worth a second look, whatever its doubt. Common practice, no source. */
 const CARD_DIFFERENCE = 3;
-/** Deviations beyond this are rare on a corrected compass (common flag notices: 5°; Panama Canal: 7°). */
-const UNUSUAL_DEVIATION = 7;
+/**
+ * Deviations beyond this are rare on a corrected compass (common flag notices: 5°; Panama Canal: 7°).
+ * In the caution zone the force that holds the needle is a third of the usual or less, and what
+ * the ship's iron does to it three times as much (B and C go as 1/H); beyond, the zone is told and enough.
+ */
+const UNUSUAL_DEVIATION = { normal: 7, caution: 21, blackout: Infinity } as const;
 
 function gyroCautions({ error, variation }: ErrorSplit): Caution[] {
   if (Math.abs(error) <= GYRO_ERROR_LIMIT) return [];
@@ -47,7 +51,7 @@ export function errorCautions(split: ErrorSplit, doubt: number): Caution[] {
     if (Math.abs(difference) > Math.max(CARD_DIFFERENCE, 2 * doubt)) cautions.push(warning('far-from-card', size));
     else if (Math.abs(difference) > 2 * doubt) cautions.push(warning('beyond-doubt-of-card', size));
     else cautions.push(note('within-doubt-of-card', size));
-  } else if (Math.abs(deviation) > UNUSUAL_DEVIATION && !looksLikeGyro && !signTurned) {
+  } else if (Math.abs(deviation) > Math.max(UNUSUAL_DEVIATION[variation.zone ?? 'normal'], 2 * doubt) && !looksLikeGyro && !signTurned) {
     cautions.push(warning('deviation-large', { deviation: quantity(deviation, 'error') }));
   }
   return cautions;
