@@ -112,5 +112,6 @@ export const conversionMessages: Catalogue = {
   'caution.taken-for-bearing': 'The deviation {deviation} looks as if it were taken for the bearing: for the ship’s head the card says {ofHead}.',
   'caution.wrong-name': 'For this head the card says {ofHead}: has the deviation of {deviation} been given the wrong name?',
   'caution.belongs-to-head': 'The deviation {deviation} is that of the ship’s head. On the bearing itself the card says {ofBearing}, which does not count.',
+  'caution.deviation-beyond': 'A deviation of {deviation} is far beyond that of a corrected compass, where 5° is the usual limit: check the figure and its name. Is it the variation, or the whole error?',
   'caution.gyro-error-beyond': 'A gyro error of {error} is large: check the gyro before relying on it.',
 };

@@ -191,7 +191,7 @@ export class LubberConversion extends LubberElement {
       heading: { value: heading, by: state.headingBy },
       bearing: state.kind === 'bearing' && bearing !== undefined ? { value: bearing, by: state.bearingBy } : undefined,
       variation: variationInUse(state) ?? null,
-      zone: state.variation.state === 'empty' ? (state.modelVariation?.zone ?? null) : null,
+      zone: state.modelVariation?.zone ?? null,
       deviation: deviationFrom(state.source, state.sources),
       cardBeside: state.given.card ?? valueOf(state.sources.table) ?? null,
       gyroError: valueOf(state.gyroError) ?? null,

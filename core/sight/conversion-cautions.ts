@@ -13,6 +13,9 @@ const FAR = 1;
 /** A gyro error above this is no steady error of a sound gyro, degrees (trade practice). */
 const GYRO_ALARM = 3;
 
+/** No corrected compass deviates so far, degrees (flag notices allow 5°, the Panama Canal 7°; common practice). */
+const ABSURD_DEVIATION = 20;
+
 /** What of a card's own faults matters to a conversion. */
 const ofCard = new Set(['slope-too-steep', 'lost-headings', 'half-of-compass', 'wide-gap']);
 
@@ -44,7 +47,9 @@ function wrongName({ deviation, cardBeside }: ConversionInput, { head }: Chain):
 
 /** What is odd about a conversion, by code. */
 export function conversionCautions(input: ConversionInput, chain: Chain): readonly Caution[] {
+  const { deviation } = chain;
   const cautions = [...takenForBearing(input, chain), ...wrongName(input, chain), ...belongsToHead(input, chain)];
+  if (deviation !== null && Math.abs(deviation) > ABSURD_DEVIATION) cautions.push(warning('deviation-beyond', { deviation: quantity(deviation, 'error') }));
   if (input.zone === 'blackout') cautions.push(warning('blackout-zone'));
   if (input.zone === 'caution') cautions.push(warning('caution-zone'));
   if (input.gyroError !== null && Math.abs(input.gyroError) > GYRO_ALARM) cautions.push(warning('gyro-error-beyond', { error: quantity(input.gyroError, 'error') }));

@@ -14,7 +14,7 @@ export interface ConversionInput {
   /** Undefined for a course. */
   readonly bearing: Direction | undefined;
   readonly variation: number | null;
-  /** Of a variation by the model: how far a compass can be trusted there. */
+  /** Of the ship's place, where it is known: how far a compass can be trusted there. */
   readonly zone?: CompassZone | null;
   readonly deviation: number | DeviationCard | null;
   /** A card that is there though another source of deviation is chosen. */

@@ -114,5 +114,6 @@ export const conversionMessages: Catalogue = {
   'caution.taken-for-bearing': 'Die Ablenkung {deviation} scheint für die Peilung entnommen: Für den anliegenden Kurs sagt die Tafel {ofHead}.',
   'caution.wrong-name': 'Für diesen Kurs sagt die Tafel {ofHead}: Trägt die Ablenkung von {deviation} den falschen Namen?',
   'caution.belongs-to-head': 'Die Ablenkung {deviation} ist die des anliegenden Kurses. Für die Peilung selbst sagt die Tafel {ofBearing}, das zählt nicht.',
+  'caution.deviation-beyond': 'Eine Ablenkung von {deviation} liegt weit über der eines kompensierten Kompasses, für den meist 5° als Grenze gelten: Zahl und Namen prüfen. Ist es die Missweisung oder die ganze Fehlweisung?',
   'caution.gyro-error-beyond': 'Eine Kreiselfehlweisung von {error} ist groß: den Kreisel prüfen, bevor man sich auf ihn verlässt.',
 };

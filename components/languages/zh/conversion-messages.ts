@@ -113,5 +113,6 @@ export const conversionMessages: Catalogue = {
   'caution.taken-for-bearing': '自差{deviation}像是按方位取的：按船首向，自差表为{ofHead}。',
   'caution.wrong-name': '此船首向上自差表为{ofHead}：自差{deviation}的符号是否弄反了？',
   'caution.belongs-to-head': '自差{deviation}是船首向上的自差。按方位查自差表得{ofBearing}，不应采用。',
+  'caution.deviation-beyond': '自差{deviation}远超过校正过的罗经，其通常限值为5°：请检查数值和名称。是否误用了磁差或罗经差？',
   'caution.gyro-error-beyond': '陀罗差{error}偏大：使用前请检查陀罗经。',
 };
