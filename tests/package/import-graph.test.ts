@@ -115,6 +115,12 @@ describe('the import graph', () => {
     assert.deepEqual([...unknown], []);
   });
 
+  it('lists core in its barrel layer by layer, in their order', () => {
+    const listed = imports.filter(({ from }) => from === 'core/index.ts').map(({ to }) => folderOf(to));
+    const inOrder = layers.flat().flatMap((layer) => listed.filter((each) => each === layer));
+    assert.deepEqual(listed, inOrder);
+  });
+
   it('goes downwards through the layers of core, for types too', () => {
     const upwards = imports.filter(
       ({ from, to }) =>
