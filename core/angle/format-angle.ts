@@ -23,12 +23,12 @@ export function fixed(size: number, decimals: number, mark = '.', width = 1): st
   return figures.replace('.', mark);
 }
 
-/** A bearing with three figures: `045.0°`; the rounded 360 is written 000. */
+/** A bearing, any finite degrees, with three figures: `045.0°`; the rounded 360 is written 000. Errors as `roundTo`. */
 export function formatBearing(degrees: number, decimals = 1, mark = '.'): string {
   return `${fixed(wrap360(roundTo(wrap360(degrees), decimals)), decimals, mark, 3)}°`;
 }
 
-/** An error, variation or deviation with its letter: `3.2° E`, `0.0°`. */
+/** An error, variation or deviation, degrees, east positive, with its letter: `3.2° E`, `0.0°`. Errors as `roundTo`. */
 export function formatError(degrees: number, decimals = 1, mark = '.'): string {
   const rounded = wrap180(roundTo(wrap180(degrees), decimals));
   const letter = rounded === 0 ? '' : rounded > 0 ? ' E' : ' W';
@@ -45,25 +45,28 @@ function degreesAndMinutes(degrees: number, width: number, decimals: number, mar
   return `${String(whole).padStart(width, '0')}° ${rest}′ ${letter}`;
 }
 
-/** A latitude: `33° 24.0′ N`. */
+/** A latitude, degrees, north positive, to `decimals` of a minute: `33° 24.0′ N`. Errors as `roundTo`. */
 export function formatLatitude(degrees: number, decimals = 1, mark = '.'): string {
   return degreesAndMinutes(degrees, 2, decimals, mark, 'NS');
 }
 
-/** A longitude: `071° 42.5′ W`; the 180th meridian is written E, however it was come to. */
+/**
+ * A longitude, any finite degrees, east positive, to `decimals` of a minute: `071° 42.5′ W`; the
+ * 180th meridian is written E, however it was come to. Errors as `roundTo`.
+ */
 export function formatLongitude(degrees: number, decimals = 1, mark = '.'): string {
   const longitude = wrap180(degrees);
   const onMeridian180 = roundTo(longitude * 60, decimals) === -180 * 60;
   return degreesAndMinutes(onMeridian180 ? 180 : longitude, 3, decimals, mark, 'EW');
 }
 
-/** The size of an angle, with a true minus sign: `−0.7°`. */
+/** An angle in degrees with its sign, a true minus: `−0.7°`. Errors as `roundTo`. */
 export function formatAngle(degrees: number, decimals = 1, mark = '.'): string {
   checkFinite('degrees', degrees);
   return `${formatNumber(degrees, decimals, mark)}°`;
 }
 
-/** A number with fixed decimals and a true minus sign; never a negative zero. */
+/** A number with fixed decimals and a true minus sign; never a negative zero. Errors as `roundTo`. */
 export function formatNumber(value: number, decimals = 1, mark = '.'): string {
   const rounded = roundTo(value, decimals);
   return `${rounded < 0 ? '−' : ''}${fixed(Math.abs(rounded), decimals, mark)}`;

@@ -13,7 +13,7 @@ export function parseLongitude(text: string): Reading<number> {
   return reading.ok && reading.value === -180 ? understood(180) : reading;
 }
 
-/** Reads a declination in the same forms as a latitude. */
+/** Reads a declination in the same forms as a latitude. Degrees [-90, 90], north positive. */
 export function parseDeclination(text: string): Reading<number> {
   return parseLatitude(text);
 }

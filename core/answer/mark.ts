@@ -11,6 +11,7 @@ import { apart } from './make-question.js';
 export type Mark =
   | { readonly outcome: 'empty' }
   | { readonly outcome: 'unreadable'; readonly refusal: Refusal }
+  /** Degrees from the answer kept; 0 for a choice. */
   | { readonly outcome: 'right'; readonly off: number }
   | {
       readonly outcome: 'wrong';
@@ -23,7 +24,7 @@ export type Mark =
 /** Room for the last digit of a sum of decimals. */
 const ROUNDING = 1e-9;
 
-/** Reads an answer as it is typed: point or comma, letter or sign. */
+/** Reads an answer as it is typed: point or comma, letter or sign. Degrees, a bearing in [0, 360), others in (-180, 180]. */
 export function readAnswer(form: AnswerForm, text: string): Reading<number> {
   return form === 'bearing' ? parseBearing(text) : parseError(text);
 }

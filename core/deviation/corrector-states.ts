@@ -19,6 +19,7 @@ export const correctorEnds = {
 
 export type CorrectorName = keyof typeof correctorEnds;
 
+/** The correctors in the order they are listed. */
 export const correctorNames = Object.keys(correctorEnds) as readonly CorrectorName[];
 
 export type Correctors = Readonly<Record<CorrectorName, CorrectorState>>;
@@ -30,7 +31,7 @@ function stateOf(name: CorrectorName, given: unknown): CorrectorState {
   return { what: text('what'), end: (correctorEnds[name] as readonly string[]).includes(end) ? end : '', distance: text('distance') };
 }
 
-/** Reads the correctors from plain data or from its JSON; what is not understood is left empty. */
+/** Reads the correctors from plain data or from its JSON; what is not understood is left empty. Never throws. */
 export function readCorrectors(given: unknown): Correctors {
   let value: unknown = given;
   if (typeof given === 'string') {

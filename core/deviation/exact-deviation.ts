@@ -89,7 +89,10 @@ export function exactDeviationByCompass(exact: ExactCoefficients, compassHeading
   return deviation === undefined || second !== undefined ? null : deviation;
 }
 
-/** The magnetic headings, degrees [0, 360), on which the compass shows a given heading. */
+/**
+ * The magnetic headings, degrees [0, 360), on which the compass shows a given heading (any finite
+ * degrees): one as a rule, none or two where the iron is very strong. Errors as `exactDeviation`.
+ */
 export function exactMagneticHeadings(exact: ExactCoefficients, compassHeading: number): readonly number[] {
   return exactDeviationsByCompass(exact, compassHeading).map((deviation) => wrap360(compassHeading + deviation));
 }

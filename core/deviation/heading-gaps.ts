@@ -7,7 +7,10 @@ export interface HeadingGap {
   readonly width: number;
 }
 
-/** The widest gap between headings (degrees, any finite); 360 wide for a single heading, null without any. */
+/**
+ * The widest gap between headings (degrees, any finite); 360 wide for a single heading, null
+ * without any. Throws `RangeError` for a heading that is not finite.
+ */
 export function widestGap(headings: readonly number[]): HeadingGap | null {
   const sorted = headings.map(wrap360).sort((a, b) => a - b);
   let widest: HeadingGap | null = null;

@@ -20,6 +20,7 @@ export type ExerciseKind = (typeof exerciseKinds)[number];
 /** 1: one rule at a time, friendly numbers; 2: the usual task; 3: everything that makes it hard. */
 export type Level = 1 | 2 | 3;
 
+/** From the easiest. */
 export const levels: readonly Level[] = [1, 2, 3];
 
 /** What a learner is told: a quantity; a word of the trade by code; figures written out, such as a date; a table. */

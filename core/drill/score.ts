@@ -5,7 +5,7 @@ import { markAnswer } from '../answer/mark.js';
 /** The texts of one exercise's answers, by the code of the question. */
 export type AnswerTexts = Readonly<Record<string, string>>;
 
-/** The share of an exercise's results that are right, 0 to 1; its steps help, but do not count. */
+/** The share of an exercise's results that are right, 0 to 1; its steps help, but do not count. What is not readable is not right. */
 export function exerciseScore(exercise: Exercise, texts: AnswerTexts): number {
   const results = exercise.asked.filter(({ part }) => part === 'result');
   const right = results.filter((question) => markAnswer(question, texts[question.code] ?? '').outcome === 'right');

@@ -22,7 +22,7 @@ const TYPICAL = 0.15;
 
 /**
  * The colours hammering and riveting left in the hard iron: those the field of the slip
- * induced, which stay when she turns or sails away (common practice).
+ * induced, which stay when she turns or sails away (common practice). Errors as `inducedPolarity`.
  */
 export function hardIronPolarity(slip: BuildingSlip): PolarityOfShip {
   return inducedPolarity(slip.field, slip.magneticHeading);

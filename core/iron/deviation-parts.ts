@@ -50,6 +50,7 @@ export function largestParts(parameters: IronParameters, field: EarthField, heel
  *
  * The textbook's five curves. Their sum is the deviation as long as that is small; what is
  * left over belongs to their product and is no single iron's doing (`IronCurvePoint.rest`).
+ * Throws `RangeError` naming `compassHeading` unless it is finite.
  */
 export function partsOnHeading(largest: DeviationParts, compassHeading: number): DeviationParts {
   checkFinite('compassHeading', compassHeading);

@@ -28,6 +28,7 @@ export type IronParameterName = keyof IronParameters;
 /** A ship without iron: the start of every bench. */
 export const noIron: IronParameters = { a: 0, b: 0, c: 0, d: 0, e: 0, f: 0, g: 0, h: 0, k: 0, P: 0, Q: 0, R: 0 };
 
+/** The nine rods, then P, Q and R. */
 export const ironParameterNames = Object.keys(noIron) as readonly IronParameterName[];
 
 /** Products of held numbers stay finite, so that no absurd rod turns a result into NaN. */

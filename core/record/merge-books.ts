@@ -1,5 +1,6 @@
 import type { RecordEntry } from './entry.js';
 
+/** What is to be added; or the number of the first entry in which the two books differ. */
 export type Merge =
   | { readonly ok: true; readonly added: readonly RecordEntry[] }
   | { readonly ok: false; readonly number: number };

@@ -29,6 +29,7 @@ function inForm(entry: RecordEntry): boolean {
  * Follows the chain and says where it breaks first. A part of a book is followed by giving
  * what stands before it: the number and hash of the entry before.
  * A chain shows an edit; it cannot show that all of it was written anew: keep the last hash elsewhere too.
+ * Throws `RangeError` for a name that is no book's.
  */
 export function verifyChain(
   book: string,

@@ -6,14 +6,15 @@ export type CompassKind = 'magnetic' | 'gyro';
 
 export interface AmplitudeObservation {
   readonly body: BodyName;
-  /** Degrees, north and east positive. */
+  /** Degrees [-90, 90], north positive. */
   readonly latitude: number;
+  /** Degrees [-360, 360], east positive. */
   readonly longitude: number;
   readonly instant: Date;
   readonly moment: HorizonMoment;
   /** Metres; counts for the moments on the visible horizon. */
   readonly heightOfEye: number;
-  /** Degrees [0, 360). */
+  /** Degrees [0, 360]. */
   readonly compassBearing: number;
   readonly compass: CompassKind;
   /** Degrees, east positive; the model's where it is not given. */

@@ -24,7 +24,10 @@ function bearingOn(side: HorizonSide, latitude: number, declination: number, alt
 
 /**
  * True bearing of a body at rising or setting; the side of the meridian it stands on at
- * the time tells which. Throws `RangeError` naming a bad argument.
+ * the time tells which. Latitude in [-90, 90], longitude in [-360, 360], degrees, north and east
+ * positive; height of eye in metres, 0 to 1000. Throws `RangeError` naming a bad argument, `instant`
+ * outside 1900-01-01 to 2100-01-01 among them.
+ * Source: Pub. 9, American Practical Navigator, ch. 17; the altitudes of `horizonAltitude`.
  */
 export function amplitudeBearing(
   observation: Pick<AmplitudeObservation, 'body' | 'latitude' | 'longitude' | 'instant' | 'moment' | 'heightOfEye'>,
@@ -77,7 +80,10 @@ function bearingPerMinute(latitude: number, altitude: number, bearing: number): 
 
 const turn = (from: number, to: number): number => wrap180(to - from);
 
-/** The whole sight: true bearing, error, its split, how far to trust it, and the working. */
+/**
+ * The whole sight: true bearing, error, its split, how far to trust it, and the working.
+ * Throws `RangeError` as `amplitudeBearing`, and naming a reading that is out of range.
+ */
 export function amplitudeSight(observation: AmplitudeObservation): AmplitudeSight | NoAmplitude {
   checkReading(observation);
   const bearing = amplitudeBearing(observation);

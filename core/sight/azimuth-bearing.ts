@@ -12,8 +12,9 @@ import type { AzimuthSource, TimedSource } from './azimuth-source.js';
 /** What was looked at, from where and when. */
 export interface AzimuthLook {
   readonly source: AzimuthSource;
-  /** Degrees, north and east positive. */
+  /** Degrees [-90, 90], north positive. */
   readonly latitude: number;
+  /** Degrees [-360, 360], east positive. */
   readonly longitude: number;
   /** May be null where the source has no need of it: figures typed from an almanac. */
   readonly instant: Date | null;

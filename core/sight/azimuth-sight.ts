@@ -20,7 +20,9 @@ export interface AzimuthObservation extends AzimuthLook, CompassReading {
 }
 
 export interface AzimuthSight extends AzimuthBearing, SplitError {
+  /** One standard deviation of the deviation, degrees: that of the error and that of the variation; null with them. */
   readonly deviationDoubt: number | null;
+  /** Of the error. */
   readonly doubt: Doubt;
   readonly steps: readonly Step[];
   /** The form of the hand tables: A, B and C, or the short form of Polaris; empty where neither applies. */
@@ -36,7 +38,7 @@ function handSteps({ latitude, declination, localHourAngle, trueBearing }: Azimu
 
 /**
  * The whole sight: true bearing, error, its split, how far to trust it, and the working.
- * Throws `RangeError` naming a bad argument.
+ * Throws `RangeError` as `azimuthBearing`, and naming a reading that is out of range.
  */
 export function azimuthSight(observation: AzimuthObservation): AzimuthSight | NoAzimuth {
   const { source, longitude, compassBearing } = observation;

@@ -63,7 +63,9 @@ export interface BearingSeries extends SeriesMean {
   readonly shots: readonly ReducedShot[];
   readonly kept: number;
   readonly drift: Drift | null;
+  /** Of the mean error. */
   readonly doubt: Doubt;
+  /** One standard deviation of the mean deviation, degrees; null where there is none. */
   readonly deviationDoubt: number | null;
   /** The working of the mean and its standard error. */
   readonly steps: readonly Step[];
@@ -115,7 +117,7 @@ function seriesCautions(shots: readonly ReducedShot[], drift: Drift | null, byCa
 /**
  * A series of bearings of one body: each reduced to its own error, a bad one struck, the mean
  * of the rest with its standard error, and a drift with time flagged. Throws `RangeError`
- * naming a bad argument; `shots` when there are none.
+ * as `azimuthBearing`, and naming a reading out of range; `shots` when there are none.
  */
 export function bearingSeries(observation: SeriesObservation): BearingSeries | NoSeries {
   const { compass } = observation;

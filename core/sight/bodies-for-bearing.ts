@@ -133,7 +133,9 @@ const badness = ({ doubt, reasons, seenMagnitude }: RankedBody): number =>
 
 /**
  * Which body now: those in sight at a place and instant, the best for a bearing first, each
- * with the reasons for its rank. Throws `RangeError` naming a bad argument.
+ * with the reasons for its rank. Latitude in [-90, 90], longitude in [-360, 360], degrees, north and
+ * east positive. None is named at a pole, where no bearing tells one from another.
+ * Throws `RangeError` naming a bad argument, `instant` outside 1900-01-01 to 2100-01-01 among them.
  */
 export function bodiesForBearing(latitude: number, longitude: number, instant: Date): BodiesForBearing {
   const { sunAltitude, bodies, faintest } = surveySky(latitude, longitude, instant);

@@ -6,7 +6,7 @@ import type { Reckoning } from './chain-steps.js';
 
 export type ConversionKind = 'course' | 'bearing';
 
-/** What the fields amount to. */
+/** A direction to convert and all that is known of the ship; errors in degrees, east positive, null where not known. */
 export interface ConversionInput {
   readonly kind: ConversionKind;
   /** The course, or for a bearing the ship's head. */
@@ -20,7 +20,7 @@ export interface ConversionInput {
   /** A card that is there though another source of deviation is chosen. */
   readonly cardBeside: DeviationCard | null;
   readonly gyroError: number | null;
-  /** For a course: degrees of leeway and where the wind comes from, true. */
+  /** For a course: degrees of leeway, 0 to 90, and where the wind comes from, true, any finite degrees. */
   readonly wind: { readonly amount: number; readonly from: number } | null;
 }
 

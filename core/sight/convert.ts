@@ -38,7 +38,10 @@ function drifted(input: ConversionInput, course: number | null): { leeway: numbe
   return { leeway, madeGood, steps: [madeGoodStep(course, leeway, madeGood)] };
 }
 
-/** Converts a course or a bearing; the deviation is always that of the ship's head. */
+/**
+ * Converts a course or a bearing; the deviation is always that of the ship's head. With leeway a
+ * true course is the one to make good. Throws `RangeError` as `convertDirection` and `leewayAngle`.
+ */
 export function convert(input: ConversionInput): Conversion {
   const { variation, gyroError, deviation } = input;
   const errors = { variation, gyroError, deviation };

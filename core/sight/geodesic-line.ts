@@ -5,7 +5,7 @@ import { metresPerArc, onGeodesic, POLAR_RATIO, reducedLatitude, stretch } from 
 import { geodesicBetween } from './geodesic-inverse.js';
 import { EQUATORIAL_RADIUS } from './meridian-arc.js';
 
-/** A place on WGS 84: degrees, north and east positive. */
+/** A place on WGS 84: degrees, latitude in [-90, 90], longitude in [-360, 360], north and east positive. */
 export interface Position {
   readonly latitude: number;
   readonly longitude: number;
@@ -34,6 +34,8 @@ export function checkPosition(name: string, { latitude, longitude }: Position): 
 /**
  * The shortest line on WGS 84. From a pole every direction is the same, and between places
  * opposite each other on the globe there are two shortest lines or more: no direction then.
+ * Throws `RangeError` naming the part of `from` or `to` that is out of range.
+ * Source: Karney, Journal of Geodesy 87 (2013), and Vincenty, Survey Review 23 (1975), see beside.
  */
 export function geodesicLine(from: Position, to: Position): DirectedLine {
   checkPosition('from', from);

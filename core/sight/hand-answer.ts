@@ -20,7 +20,8 @@ function cardMistakes({ deviation: card, bearing, heading }: ConversionInput, fr
 
 /**
  * Holds what the user found by hand against the result and names the mistake that explains
- * the difference; null unless the way is from compass to true or back.
+ * the difference; null unless the way is from compass to true or back. `text` is read as a bearing,
+ * right within the assessor's tolerance. Throws `RangeError` as `deviationCurve` for a bad card.
  */
 export function markByHand(input: ConversionInput, result: Conversion, text: string): Mark | null {
   const { from, to, values, variation, deviation } = result;

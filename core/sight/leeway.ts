@@ -19,14 +19,20 @@ export function leewayAngle(set: { readonly amount: number; readonly windFrom: n
   return side < 0 ? set.amount : 0 - set.amount;
 }
 
-/** Course made good through the water, degrees [0, 360): the course steered plus the leeway (degrees, starboard positive). */
+/**
+ * Course made good through the water, degrees [0, 360): the course steered plus the leeway
+ * (degrees, starboard positive). Throws `RangeError` naming an argument that is not finite.
+ */
 export function courseMadeGood(courseSteered: number, leeway: number): number {
   checkFinite('courseSteered', courseSteered);
   checkFinite('leeway', leeway);
   return wrap360(courseSteered + leeway);
 }
 
-/** Course to steer, degrees [0, 360), to make good a course through the water with a leeway (degrees, starboard positive). */
+/**
+ * Course to steer, degrees [0, 360), to make good a course through the water with a leeway
+ * (degrees, starboard positive). Throws `RangeError` naming an argument that is not finite.
+ */
 export function courseToSteer(courseMadeGood: number, leeway: number): number {
   checkFinite('courseMadeGood', courseMadeGood);
   checkFinite('leeway', leeway);

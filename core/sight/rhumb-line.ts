@@ -53,6 +53,7 @@ export function meridionalParts(from: number, to: number): number {
  * The rhumb line on WGS 84, the straight line of a Mercator chart, the shorter way round:
  * tan C = Δλ/Δψ, its length that of the meridian over cos C. To a pole and from one every
  * rhumb line leads, and half a turn of longitude may be gone either way: no direction then.
+ * Throws `RangeError` naming the part of `from` or `to` that is out of range. Source: Snyder, as above.
  */
 export function rhumbLine(from: Position, to: Position): DirectedLine {
   checkPosition('from', from);

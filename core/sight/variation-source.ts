@@ -18,6 +18,8 @@ const GIVEN_SIGMA = 0.25;
 /**
  * The variation to use at a place and instant: the one given, or that of the World Magnetic
  * Model. Unless one is given there is none outside the models' years, nor without an instant.
+ * Degrees, latitude in [-90, 90], longitude in [-180, 360). Throws `RangeError` naming `latitude`,
+ * `longitude` or `instant`.
  */
 export function variationSource(
   place: { readonly latitude: number; readonly longitude: number },

@@ -11,8 +11,9 @@ export type HorizonMoment = 'celestial' | 'centre' | 'upper-limb' | 'lower-limb'
 export interface HorizonConditions {
   /** Metres, 0 to 1000; counts for the visible horizon only. */
   readonly heightOfEye: number;
-  /** Degrees. */
+  /** Degrees, 0 to 2. */
   readonly horizontalParallax: number;
+  /** Degrees, 0 to 1. */
   readonly semidiameter: number;
 }
 

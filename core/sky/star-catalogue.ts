@@ -76,6 +76,7 @@ export const starCatalogue = {
 /** A navigational star, spelled as the Nautical Almanac spells it. */
 export type StarName = keyof typeof starCatalogue;
 
+/** The stars of the catalogue: 57 in the order of their almanac numbers, then Polaris. */
 export const starNames = /* @__PURE__ */ Object.keys(starCatalogue) as readonly StarName[];
 
 /** Number of a star in the Nautical Almanac, 1 to 57; null for Polaris, which has a table of its own. */

@@ -10,14 +10,16 @@ export interface ObservedAltitude extends Air {
   readonly limb: 'centre' | 'upper' | 'lower';
   /** Metres, 0 to 1000. */
   readonly heightOfEye: number;
-  /** Degrees; 0 for a star. */
+  /** Degrees, 0 to 2; 0 for a star. */
   readonly horizontalParallax: number;
+  /** Degrees, 0 to 1; 0 for a star. */
   readonly semidiameter: number;
 }
 
 export interface TrueAltitude {
   /** Above the visible horizon without dip, degrees. */
   readonly apparentAltitude: number;
+  /** Degrees, never negative. */
   readonly refraction: number;
   /** Parallax in altitude, degrees. */
   readonly parallax: number;

@@ -18,7 +18,10 @@ export function decimalYear(instant: Date): number {
   return year + (instant.getTime() - start) / (startOfYear(year + 1) - start);
 }
 
-/** The instant, to the millisecond, at a year with decimals: the inverse of `decimalYear`. */
+/**
+ * The instant, to the millisecond, at a year with decimals: the inverse of `decimalYear`.
+ * Throws `RangeError` naming `year` unless it is finite and within the calendar of `Date`.
+ */
 export function instantOfDecimalYear(year: number): Date {
   checkFinite('year', year);
   const whole = Math.floor(year);

@@ -27,7 +27,7 @@ export function instantOf(date: CivilDate, secondOfDay: number): Date {
  */
 const DAY_AND_TIME = /^(\d{4}[/-]\d{1,2}[/-]\d{1,2}|\d{8}|.{1,16}?[^\d]\d{4})(?: ?T ?| )(\d.*)$/;
 
-/** Reads a whole instant, UTC: `2026-11-26T09:05:20Z` or the same with a space. */
+/** Reads a whole instant of 1900 to 2100, UTC: `2026-11-26T09:05:20Z` or the same with a space. */
 export function parseInstant(text: string): Reading<Date> {
   const plain = normalise(text);
   if (plain === '') return refused('empty');
@@ -58,7 +58,10 @@ export function formatTimeOfDay(instant: Date): string {
   return [instant.getUTCHours(), instant.getUTCMinutes(), instant.getUTCSeconds()].map((part) => figures(part, 2)).join(':');
 }
 
-/** An instant as machines write it, with the second that runs: `2026-11-26T09:05:20Z`. */
+/**
+ * An instant as machines write it, with the second that runs: `2026-11-26T09:05:20Z`.
+ * Throws `RangeError` for an instant that is none.
+ */
 export function formatInstant(instant: Date): string {
   return `${formatDate(instant)}T${formatTimeOfDay(instant)}Z`;
 }

@@ -1,9 +1,10 @@
+/** Angles are in degrees, before the function or behind it. */
+export type FunctionName = 'sin' | 'cos' | 'tan' | 'arcsin' | 'arccos' | 'arctan';
+
 /**
  * A formula as a tree, so that a view can set it in mathematics with symbols, the same
  * view can set it again with numbers in their place, and a test can work it out.
  */
-export type FunctionName = 'sin' | 'cos' | 'tan' | 'arcsin' | 'arccos' | 'arctan';
-
 export type Expression =
   | { readonly is: 'symbol'; readonly name: string }
   | { readonly is: 'constant'; readonly value: number }

@@ -5,7 +5,8 @@
  * - `bearing`: degrees [0, 360), three figures; `error`: degrees, east positive, written E or W
  * - `latitude`, `declination`: degrees, north positive; `longitude`: degrees, east positive
  * - `hourAngle`: degrees, west positive; `angle`: any other angle in degrees
- * - `arcminutes`: minutes of arc; `metres`, `nanotesla`, `years`, `seconds`, `minutes`, `knots`
+ * - `arcminutes`: minutes of arc; `minutes` and `seconds`: of time; `metres`, `nauticalMiles`,
+ *   `nanotesla`, `years`, `knots`
  * - `perMinute`: degrees per minute of time; `number`: a pure number
  */
 export type Unit =
@@ -32,6 +33,7 @@ export interface Quantity {
   readonly unit: Unit;
 }
 
+/** A number and what it means. */
 export function quantity(value: number, unit: Unit): Quantity {
   return { value, unit };
 }
