@@ -2,7 +2,7 @@ import { atanDegrees, cosDegrees, sinDegrees, tanDegrees } from '../angle/trigon
 import { arctan, constant, cos, product, quotient, sin, sum, symbol, tan } from '../working/expression.js';
 import type { Expression } from '../working/expression.js';
 import { quantity } from '../working/quantity.js';
-import type { Quantity } from '../working/quantity.js';
+import { step } from '../working/step.js';
 import type { Step } from '../working/step.js';
 
 /** How A, B and C are named; the azimuth is counted from that pole. */
@@ -47,10 +47,6 @@ export function abcParts(latitude: number, declination: number, localHourAngle: 
   return { a, b, c, meridianAngle, side: localHourAngle > 180 ? 'E' : 'W', azimuth };
 }
 
-function step(code: string, name: string, expression: Expression | null, values: Record<string, Quantity>, result: Quantity): Step {
-  return { code: `azimuth.hand.${code}`, symbol: name, expression, values, result };
-}
-
 /** How far round from north the named angle is, as a sum. */
 function wholeBearing(name: AbcName, side: 'E' | 'W'): Expression {
   const Az = symbol('Az');
@@ -72,17 +68,17 @@ export function abcSteps(latitude: number, declination: number, localHourAngle: 
   const together = a.name === b.name ? sum([symbol('A'), symbol('B')]) : sum([symbol(greater)], [symbol(smaller)]);
   const fromHourAngle = localHourAngle > 180 ? sum([constant(360)], [symbol('LHA')]) : symbol('LHA');
   return [
-    step(`p.${side}`, 'P', fromHourAngle, { LHA: quantity(localHourAngle, 'hourAngle') }, P),
-    step(`a.${a.name}`, 'A', quotient(tan(symbol('L')), tanP), { L, P }, A),
-    step(`b.${b.name}`, 'B', quotient(tan(symbol('d')), sin(symbol('P'))), { d: quantity(Math.abs(declination), 'angle'), P }, B),
-    step(`c.${c.name}`, 'C', together, { A, B }, quantity(c.size, 'number')),
+    step(`azimuth.hand.p.${side}`, 'P', fromHourAngle, { LHA: quantity(localHourAngle, 'hourAngle') }, P),
+    step(`azimuth.hand.a.${a.name}`, 'A', quotient(tan(symbol('L')), tanP), { L, P }, A),
+    step(`azimuth.hand.b.${b.name}`, 'B', quotient(tan(symbol('d')), sin(symbol('P'))), { d: quantity(Math.abs(declination), 'angle'), P }, B),
+    step(`azimuth.hand.c.${c.name}`, 'C', together, { A, B }, quantity(c.size, 'number')),
     step(
-      `azimuth.${c.name}.${side}`,
+      `azimuth.hand.azimuth.${c.name}.${side}`,
       'Az',
       arctan(quotient(constant(1), product(symbol('C'), cos(symbol('L'))))),
       { C: quantity(c.size, 'number'), L },
       quantity(azimuth, 'angle'),
     ),
-    step('bearing', 'T', wholeBearing(c.name, side), { Az: quantity(azimuth, 'angle') }, quantity(trueBearing, 'bearing')),
+    step('azimuth.hand.bearing', 'T', wholeBearing(c.name, side), { Az: quantity(azimuth, 'angle') }, quantity(trueBearing, 'bearing')),
   ];
 }

@@ -1,7 +1,7 @@
 import { arcsin, constant, cos, product, quotient, sin, sum, symbol } from '../working/expression.js';
-import type { Expression } from '../working/expression.js';
 import { quantity } from '../working/quantity.js';
 import type { Quantity } from '../working/quantity.js';
+import { step } from '../working/step.js';
 import type { Step } from '../working/step.js';
 import type { AmplitudeSight } from './amplitude-result.js';
 import type { AmplitudeObservation } from './amplitude-observation.js';
@@ -10,10 +10,6 @@ import { errorSteps } from './error-steps.js';
 type Found = Omit<AmplitudeSight, 'steps' | 'handSteps' | 'cautions'>;
 
 const [L, d, h] = [symbol('L'), symbol('d'), symbol('h')];
-
-function step(code: string, name: string, expression: Expression | null, values: Record<string, Quantity>, result: Quantity): Step {
-  return { code, symbol: name, expression, values, result };
-}
 
 /** h = (HP − dip − R ± SD) / 60: the true altitude of the centre when the limb or centre touches the visible horizon. */
 function altitudeStep(observation: AmplitudeObservation, found: Found): Step {

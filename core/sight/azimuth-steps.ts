@@ -1,19 +1,15 @@
 import { cosDegrees, sinDegrees } from '../angle/trigonometry.js';
 import { wrap180 } from '../angle/wrap.js';
 import { arccos, arcsin, arctan, constant, cos, product, quotient, sin, sum, symbol } from '../working/expression.js';
-import type { Expression } from '../working/expression.js';
 import { quantity } from '../working/quantity.js';
 import type { Quantity } from '../working/quantity.js';
+import { step } from '../working/step.js';
 import type { Step } from '../working/step.js';
 import type { AltitudeCorrections } from './altitude-source.js';
 import type { AzimuthBearing } from './azimuth-bearing.js';
 import type { AzimuthSource } from './azimuth-source.js';
 
 const [L, d, h, LHA] = [symbol('L'), symbol('d'), symbol('h'), symbol('LHA')];
-
-function step(code: string, name: string, expression: Expression | null, values: Record<string, Quantity>, result: Quantity): Step {
-  return { code: `azimuth.${code}`, symbol: name, expression, values, result };
-}
 
 /** A sum of hour angles brought back into [0, 360) by whole turns. */
 function hourAngleStep(code: string, name: string, parts: Record<string, Quantity>, result: number): Step {
@@ -30,12 +26,12 @@ function placeSteps(source: AzimuthSource, bearing: AzimuthBearing, longitude: n
   const gha = bearing.gha ?? 0;
   const found =
     source.by === 'sidereal-hour-angle'
-      ? hourAngleStep('gha.star', 'GHA', { GHA_Aries: quantity(source.ghaAries, 'hourAngle'), SHA: quantity(source.sha, 'hourAngle') }, gha)
-      : step(`gha.${from}`, 'GHA', null, {}, quantity(gha, 'hourAngle'));
+      ? hourAngleStep('azimuth.gha.star', 'GHA', { GHA_Aries: quantity(source.ghaAries, 'hourAngle'), SHA: quantity(source.sha, 'hourAngle') }, gha)
+      : step(`azimuth.gha.${from}`, 'GHA', null, {}, quantity(gha, 'hourAngle'));
   return [
-    step(`declination.${from}`, 'd', null, {}, quantity(bearing.declination, 'declination')),
+    step(`azimuth.declination.${from}`, 'd', null, {}, quantity(bearing.declination, 'declination')),
     found,
-    hourAngleStep('lha', 'LHA', { GHA: quantity(gha, 'hourAngle'), λ: quantity(longitude, 'longitude') }, bearing.localHourAngle ?? 0),
+    hourAngleStep('azimuth.lha', 'LHA', { GHA: quantity(gha, 'hourAngle'), λ: quantity(longitude, 'longitude') }, bearing.localHourAngle ?? 0),
   ];
 }
 
@@ -56,28 +52,28 @@ function triangleSteps(bearing: AzimuthBearing): Step[] {
   const bearingExpression = turned === 0 ? symbol('α') : sum([constant(turned), symbol('α')]);
   return [
     step(
-      'altitude',
+      'azimuth.altitude',
       'h',
       arcsin(sum([product(sin(L), sin(d)), product(cos(L), cos(d), cos(LHA))])),
       values,
       quantity(altitude, 'angle'),
     ),
-    step('east', 'e', sum([], [product(cos(d), sin(LHA))]), { d: values.d, LHA: values.LHA }, quantity(east, 'number')),
-    step('north', 'n', sum([product(sin(d), cos(L))], [product(cos(d), cos(LHA), sin(L))]), values, quantity(north, 'number')),
+    step('azimuth.east', 'e', sum([], [product(cos(d), sin(LHA))]), { d: values.d, LHA: values.LHA }, quantity(east, 'number')),
+    step('azimuth.north', 'n', sum([product(sin(d), cos(L))], [product(cos(d), cos(LHA), sin(L))]), values, quantity(north, 'number')),
     step(
-      'angle',
+      'azimuth.angle',
       'α',
       arctan(quotient(symbol('e'), symbol('n'))),
       { e: quantity(east, 'number'), n: quantity(north, 'number') },
       quantity(angle, 'angle'),
     ),
-    step(`bearing.${turned}`, 'T', bearingExpression, { α: quantity(angle, 'angle') }, quantity(trueBearing, 'bearing')),
+    step(`azimuth.bearing.${turned}`, 'T', bearingExpression, { α: quantity(angle, 'angle') }, quantity(trueBearing, 'bearing')),
   ];
 }
 
 /** h = H − dip − R ± SD + P, in degrees: Nautical Almanac, explanation of the altitude corrections. */
 function altitudeStep(altitude: number, corrections: AltitudeCorrections | null): Step {
-  if (!corrections) return step('altitude.typed', 'h', null, {}, quantity(altitude, 'angle'));
+  if (!corrections) return step('azimuth.altitude.typed', 'h', null, {}, quantity(altitude, 'angle'));
   const { observed, dip, refraction, semidiameter, parallax } = corrections;
   const lower = semidiameter > 0;
   const [H, SD] = [symbol('H'), symbol('SD')];
@@ -86,7 +82,7 @@ function altitudeStep(altitude: number, corrections: AltitudeCorrections | null)
   const minus = [symbol('dip'), symbol('R'), ...(semidiameter < 0 ? [SD] : [])];
   const values: Record<string, Quantity> = { H: quantity(observed, 'angle'), dip: minutes(dip), R: minutes(refraction), P: minutes(parallax) };
   if (semidiameter !== 0) values['SD'] = minutes(Math.abs(semidiameter));
-  return step('altitude.observed', 'h', sum([H, quotient(sum(plus, minus), constant(60))]), values, quantity(altitude, 'angle'));
+  return step('azimuth.altitude.observed', 'h', sum([H, quotient(sum(plus, minus), constant(60))]), values, quantity(altitude, 'angle'));
 }
 
 /** cos Z = (sin d − sin L sin h) / (cos L cos h), counted from north to the side told. */
@@ -103,10 +99,10 @@ function byAltitudeSteps(source: AzimuthSource, bearing: AzimuthBearing): Step[]
   const expression = arccos(quotient(sum([sin(d)], [product(sin(L), sin(h))]), product(cos(L), cos(h))));
   const whole = east || trueBearing === 0 ? symbol('Z') : sum([constant(360)], [symbol('Z')]);
   return [
-    step(`declination.${from}`, 'd', null, {}, values.d),
+    step(`azimuth.declination.${from}`, 'd', null, {}, values.d),
     altitudeStep(altitude, corrections),
-    step('by-altitude', 'Z', expression, values, quantity(angle, 'angle')),
-    step(`side.${east ? 'east' : 'west'}`, 'T', whole, { Z: quantity(angle, 'angle') }, quantity(trueBearing, 'bearing')),
+    step('azimuth.by-altitude', 'Z', expression, values, quantity(angle, 'angle')),
+    step(`azimuth.side.${east ? 'east' : 'west'}`, 'T', whole, { Z: quantity(angle, 'angle') }, quantity(trueBearing, 'bearing')),
   ];
 }
 

@@ -1,8 +1,8 @@
 import { wrap180 } from '../angle/wrap.js';
 import { arctan, constant, product, quotient, sum, symbol } from '../working/expression.js';
-import type { Expression } from '../working/expression.js';
 import { quantity } from '../working/quantity.js';
 import type { Quantity } from '../working/quantity.js';
+import { step } from '../working/step.js';
 import type { Step } from '../working/step.js';
 import { errorSteps } from './error-steps.js';
 import type { Position } from './geodesic-line.js';
@@ -12,10 +12,6 @@ import type { MarkError, TransitSight } from './transit-result.js';
 import type { TransitObservation } from './transit-observation.js';
 
 type Found = Omit<TransitSight, 'steps' | 'cautions'>;
-
-function step(code: string, name: string, expression: Expression | null, values: Record<string, Quantity>, result: Quantity): Step {
-  return { code, symbol: name, expression, values, result };
-}
 
 /** Δλ = 60 (λ₂ − λ₁), the shorter way: a whole turn is added or taken where the line crosses 180°. */
 function longitudeStep(from: Position, to: Position): Step {

@@ -16,3 +16,8 @@ export interface Step {
   readonly values: Readonly<Record<string, Quantity>>;
   readonly result: Quantity;
 }
+
+/** A line put together; the parts as in `Step`. */
+export function step(code: string, symbol: string, expression: Expression | null, values: Step['values'], result: Quantity): Step {
+  return { code, symbol, expression, values, result };
+}
