@@ -1,4 +1,3 @@
-import { wrap180 } from '../angle/wrap.js';
 import { amplitude } from '../sky/amplitude.js';
 import { geographicalPosition } from '../sky/geographical-position.js';
 import type { DoubtItem } from '../working/doubt.js';
@@ -28,10 +27,9 @@ function declinationRate(observation: AmplitudeObservation, declination: number)
 export function amplitudeDoubts(observation: AmplitudeObservation, bearing: AmplitudeBearing, doubts: SightDoubts): DoubtItem[] {
   const at = (latitude: number, declination: number, altitude: number): number | null =>
     Math.abs(latitude) > 90 ? null : (amplitude({ latitude, declination, altitude })?.[bearing.side] ?? null);
-  const turn = (from: number, to: number): number => wrap180(to - from);
   const { latitude } = observation;
   const { declination, altitude } = bearing;
-  const effect = (change: number, of: (shift: number) => number | null): number => effectOf(change, of, turn) ?? WHOLE_SIDE;
+  const effect = (change: number, of: (shift: number) => number | null): number => effectOf(change, of) ?? WHOLE_SIDE;
   const byTime = Math.abs(declinationRate(observation, declination)) * doubts.time;
   return [
     { code: 'reading', cause: quantity(doubts.reading, 'angle'), effect: doubts.reading },

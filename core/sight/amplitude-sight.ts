@@ -1,6 +1,6 @@
 import { checkRange } from '../angle/check-number.js';
 import { cosDegrees, sinDegrees, tanDegrees } from '../angle/trigonometry.js';
-import { wrap180, wrap360 } from '../angle/wrap.js';
+import { wrap360 } from '../angle/wrap.js';
 import { altitudeAzimuth } from '../sky/altitude-azimuth.js';
 import { amplitude } from '../sky/amplitude.js';
 import { dip } from '../sky/dip.js';
@@ -14,7 +14,7 @@ import { amplitudeCautions } from './amplitude-cautions.js';
 import { amplitudeDoubts } from './amplitude-doubts.js';
 import { amplitudeSteps, handSteps } from './amplitude-steps.js';
 import { effectOf, usualDoubts } from './sight-doubts.js';
-import { checkReading, splitError } from './split-error.js';
+import { checkReading, deviationDoubtOf, splitError } from './split-error.js';
 
 /** The bearing of a body on the horizon on one side of the meridian; null where it does not reach that altitude. */
 function bearingOn(side: HorizonSide, latitude: number, declination: number, altitude: number): number | null {
@@ -49,7 +49,7 @@ export function amplitudeBearing(
   }
   const side: HorizonSide = localHourAngle > 180 ? 'rising' : 'setting';
   const trueBearing = reached[side];
-  const perTenthOfAltitude = effectOf(0.1, (shift) => bearingOn(side, latitude, declination, altitude + shift), turn) ?? 180;
+  const perTenthOfAltitude = effectOf(0.1, (shift) => bearingOn(side, latitude, declination, altitude + shift)) ?? 180;
   return {
     determined: true,
     side,
@@ -78,8 +78,6 @@ function bearingPerMinute(latitude: number, altitude: number, bearing: number): 
   return (sinDegrees(latitude) - cosDegrees(latitude) * tanDegrees(altitude) * cosDegrees(bearing)) * HOUR_ANGLE_PER_MINUTE;
 }
 
-const turn = (from: number, to: number): number => wrap180(to - from);
-
 /**
  * The whole sight: true bearing, error, its split, how far to trust it, and the working.
  * Throws `RangeError` as `amplitudeBearing`, and naming a reading that is out of range.
@@ -91,9 +89,7 @@ export function amplitudeSight(observation: AmplitudeObservation): AmplitudeSigh
   const doubts = { ...usualDoubts, ...observation.doubts };
   const split = splitError(bearing.trueBearing, observation, observation);
   const doubt = combineDoubt(amplitudeDoubts(observation, bearing, doubts));
-  const { deviation, variation } = split;
-  const deviationDoubt = deviation === null || variation.source === 'none' ? null : Math.hypot(doubt.total, variation.sigma);
-  const found = { ...bearing, ...split, deviationDoubt, doubt };
+  const found = { ...bearing, ...split, deviationDoubt: deviationDoubtOf(split, doubt), doubt };
   return {
     ...found,
     steps: amplitudeSteps(observation, found),

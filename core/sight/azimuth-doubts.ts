@@ -1,5 +1,4 @@
 import { cosDegrees, tanDegrees } from '../angle/trigonometry.js';
-import { wrap180 } from '../angle/wrap.js';
 import { altitudeAzimuth } from '../sky/altitude-azimuth.js';
 import { azimuthByAltitude } from '../sky/azimuth-by-altitude.js';
 import type { DoubtItem } from '../working/doubt.js';
@@ -24,11 +23,10 @@ export const usualAzimuthDoubts: AzimuthDoubts = { ...usualDoubts, altitude: 1 /
 /** Past this a bearing is anyone's guess: no cause needs to do more. */
 const WORST = 90;
 
-const turn = (from: number, to: number): number => wrap180(to - from);
 const held = (effect: number): number => Math.min(WORST, effect);
 
 function effect(change: number, of: (shift: number) => number | null): number {
-  return held(effectOf(change, of, turn) ?? WORST);
+  return held(effectOf(change, of) ?? WORST);
 }
 
 /** A circle tilted by t across the line of sight turns a bearing at altitude h by t · tan h. */

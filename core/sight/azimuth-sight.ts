@@ -11,7 +11,7 @@ import type { AzimuthDoubts } from './azimuth-doubts.js';
 import { bearingSteps } from './azimuth-steps.js';
 import { errorSteps } from './error-steps.js';
 import { isPoleStar, polarisSteps } from './polaris-steps.js';
-import { checkReading, splitError } from './split-error.js';
+import { checkReading, deviationDoubtOf, splitError } from './split-error.js';
 import type { CompassReading, SplitError } from './split-error.js';
 
 /** A body looked at over the compass at any instant; angles in degrees. */
@@ -48,8 +48,7 @@ export function azimuthSight(observation: AzimuthObservation): AzimuthSight | No
   const doubts = { ...usualAzimuthDoubts, ...observation.doubts };
   const split = splitError(bearing.trueBearing, observation, observation);
   const doubt = combineDoubt(azimuthDoubts(source, bearing, doubts));
-  const { variation } = split;
-  const deviationDoubt = split.deviation === null || variation.source === 'none' ? null : Math.hypot(doubt.total, variation.sigma);
+  const deviationDoubt = deviationDoubtOf(split, doubt);
   const handForm = isPoleStar(bearing.latitude, bearing.declination) ? 'polaris' : 'abc';
   const found = { ...bearing, ...split, deviationDoubt, doubt };
   return {

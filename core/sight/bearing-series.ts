@@ -17,7 +17,7 @@ import { meanOf } from './series-mean.js';
 import type { SeriesMean } from './series-mean.js';
 import { seriesSteps } from './series-steps.js';
 import { sourceAfter } from './source-at.js';
-import { checkReading, splitWith } from './split-error.js';
+import { checkReading, deviationDoubtOf, splitWith } from './split-error.js';
 import type { CompassReading } from './split-error.js';
 import { strikeOutliers } from './strike-outliers.js';
 import { variationSource } from './variation-source.js';
@@ -153,7 +153,7 @@ export function bearingSeries(observation: SeriesObservation): BearingSeries | N
   // What time, place and tilt do is common to all shots: only the reading is better for being repeated.
   const common = bearing.determined ? azimuthDoubts(source, bearing, doubts).filter(({ code }) => code !== 'reading') : [];
   const doubt = combineDoubt([{ code: 'series', cause: quantity(mean.scatter, 'angle'), effect: mean.standardError }, ...common]);
-  const deviationDoubt = variation.source === 'none' || mean.deviation === null ? null : Math.hypot(doubt.total, variation.sigma);
+  const deviationDoubt = deviationDoubtOf({ deviation: mean.deviation, variation }, doubt);
   return {
     ...mean,
     compass,

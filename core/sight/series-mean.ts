@@ -1,4 +1,5 @@
 import { angleFromTo, wrap180, wrap360 } from '../angle/wrap.js';
+import { splitOf } from './split-error.js';
 import type { VariationSource } from './variation-source.js';
 
 /** A bearing of a series that counts; degrees. */
@@ -40,9 +41,8 @@ function meanTurn(angles: readonly number[]): number {
 /** Error, split and standard error of the bearings kept; there must be at least one. */
 export function meanOf(shots: readonly KeptShot[], variation: VariationSource, compass: 'magnetic' | 'gyro', reading: number): SeriesMean {
   const error = wrap180(meanTurn(shots.map((shot) => shot.error ?? 0)));
-  const deviation = compass === 'magnetic' && variation.source !== 'none' ? wrap180(error - variation.value) : null;
   const cards = shots.flatMap(({ cardDeviation }) => (cardDeviation === undefined ? [] : [cardDeviation]));
-  const cardDeviation = compass === 'magnetic' && cards.length === shots.length ? meanOfNumbers(cards) : null;
+  const { deviation, cardDeviation, difference } = splitOf(error, variation, { compass, cardDeviation: cards.length === shots.length ? meanOfNumbers(cards) : undefined });
   const meanOffset = meanOfNumbers(shots.map(({ offset }) => offset));
   const squares = shots.reduce((all, { offset }) => all + (offset - meanOffset) ** 2, 0);
   const scatter = shots.length > 1 ? Math.sqrt(squares / (shots.length - 1)) : 0;
@@ -53,7 +53,7 @@ export function meanOf(shots: readonly KeptShot[], variation: VariationSource, c
     error,
     deviation,
     cardDeviation,
-    difference: deviation !== null && cardDeviation !== null ? wrap180(deviation - cardDeviation) : null,
+    difference,
     meanOffset,
     scatter,
     standardError: single / Math.sqrt(shots.length),

@@ -1,3 +1,5 @@
+import { angleFromTo } from '../angle/wrap.js';
+
 /** What is supposed of one observation, each one standard deviation. */
 export interface SightDoubts {
   /** Of a bearing read from the compass, degrees. */
@@ -19,11 +21,11 @@ export interface SightDoubts {
  */
 export const usualDoubts: SightDoubts = { reading: 0.5, time: 5, position: 1, horizonAltitude: 0.1, tilt: 0.5 };
 
-/** Half the difference a change of one argument makes, up and down; one side where the other has no value. */
-export function effectOf(change: number, of: (shift: number) => number | null, turn: (from: number, to: number) => number): number | null {
+/** Half the turn of a bearing that a change of one argument makes, up and down, degrees; one side where the other has no value. */
+export function effectOf(change: number, of: (shift: number) => number | null): number | null {
   const [below, here, above] = [of(-change), of(0), of(change)];
-  if (below !== null && above !== null) return Math.abs(turn(below, above)) / 2;
+  if (below !== null && above !== null) return Math.abs(angleFromTo(below, above)) / 2;
   if (here === null) return null;
   const other = below ?? above;
-  return other === null ? null : Math.abs(turn(here, other));
+  return other === null ? null : Math.abs(angleFromTo(here, other));
 }

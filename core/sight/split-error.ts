@@ -1,5 +1,6 @@
 import { checkRange } from '../angle/check-number.js';
 import { angleFromTo, wrap180 } from '../angle/wrap.js';
+import type { Doubt } from '../working/doubt.js';
 import { variationSource } from './variation-source.js';
 import type { VariationSource } from './variation-source.js';
 
@@ -34,15 +35,22 @@ export function checkReading({ compassBearing, compass, variation = 0, cardDevia
   checkRange('cardDeviation', cardDeviation, -180, 180);
 }
 
-/** The error of a reading against a true bearing, and its split with a variation at hand. */
-export function splitWith(variation: VariationSource, trueBearing: number, reading: CompassReading): SplitError {
-  const { compass } = reading;
-  const error = angleFromTo(reading.compassBearing, trueBearing);
+/** An error and its split with a variation at hand; a gyro has none. */
+export function splitOf(
+  error: number,
+  variation: VariationSource,
+  { compass, cardDeviation: byCard }: { readonly compass: SplitError['compass']; readonly cardDeviation?: number | undefined },
+): SplitError {
   const magnetic = compass === 'magnetic';
   const deviation = magnetic && variation.source !== 'none' ? wrap180(error - variation.value) : null;
-  const cardDeviation = magnetic ? (reading.cardDeviation ?? null) : null;
+  const cardDeviation = magnetic ? (byCard ?? null) : null;
   const difference = deviation !== null && cardDeviation !== null ? wrap180(deviation - cardDeviation) : null;
   return { error, compass, variation, deviation, cardDeviation, difference };
+}
+
+/** The same for a reading against a true bearing. */
+export function splitWith(variation: VariationSource, trueBearing: number, reading: CompassReading): SplitError {
+  return splitOf(angleFromTo(reading.compassBearing, trueBearing), variation, reading);
 }
 
 /** The same at a place and instant, whose variation is looked up. */
@@ -52,4 +60,9 @@ export function splitError(
   place: { readonly latitude: number; readonly longitude: number; readonly instant: Date | null },
 ): SplitError {
   return splitWith(variationSource(place, place.instant, reading.variation), trueBearing, reading);
+}
+
+/** One standard deviation of the deviation found, degrees: the doubt of the error and that of the variation; null where there is none. */
+export function deviationDoubtOf({ deviation, variation }: Pick<SplitError, 'deviation' | 'variation'>, { total }: Doubt): number | null {
+  return deviation === null || variation.source === 'none' ? null : Math.hypot(total, variation.sigma);
 }

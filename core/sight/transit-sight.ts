@@ -5,6 +5,7 @@ import { checkInstant } from '../time/check-instant.js';
 import { combineDoubt } from '../working/doubt.js';
 import { checkPosition } from './geodesic-line.js';
 import type { Position } from './geodesic-line.js';
+import { deviationDoubtOf, splitOf } from './split-error.js';
 import { transitCautions } from './transit-cautions.js';
 import { transitDoubts, usualTransitDoubts } from './transit-doubts.js';
 import { transitLine } from './transit-line.js';
@@ -48,7 +49,7 @@ function scatterOf(residuals: readonly number[]): number | null {
  */
 export function transitSight(observation: TransitObservation): TransitSight | NoTransit {
   checkObservation(observation);
-  const { compass, ship, instant, sightings } = observation;
+  const { ship, instant, sightings } = observation;
   const taken: OneError[] = [];
   for (const [index, { line, compassBearing }] of sightings.entries()) {
     const found = transitLine(line, ship);
@@ -59,29 +60,20 @@ export function transitSight(observation: TransitObservation): TransitSight | No
   const error = meanError(taken.map((one) => one.error));
   if (error === null) return { determined: false, reason: 'errors-cancel', index: 0 };
   const marks = taken.map((one) => ({ ...one, residual: wrap180(one.error - error) }));
-  const magnetic = compass === 'magnetic';
   const place = placeOf(observation);
   // A line by its charted bearing alone may lie anywhere: no place is as good as no date.
   const variation = variationSource(place ?? { latitude: 0, longitude: 0 }, (place && instant) ?? null, observation.variation);
-  const deviation = magnetic && variation.source !== 'none' ? wrap180(error - variation.value) : null;
-  const cardDeviation = magnetic ? (observation.cardDeviation ?? null) : null;
-  const difference = deviation !== null && cardDeviation !== null ? wrap180(deviation - cardDeviation) : null;
+  const split = splitOf(error, variation, observation);
   const doubts = { ...usualTransitDoubts, ...observation.doubts };
   const doubt = combineDoubt(transitDoubts(marks, doubts));
-  const deviationDoubt = deviation === null || variation.source === 'none' ? null : Math.hypot(doubt.total, variation.sigma);
   const [first, second] = marks;
   const found = {
     determined: true as const,
     marks,
     trueBearing: first && !second ? first.trueBearing : null,
-    error,
+    ...split,
     scatter: scatterOf(marks.map(({ residual }) => residual)),
-    compass,
-    variation,
-    deviation,
-    deviationDoubt,
-    cardDeviation,
-    difference,
+    deviationDoubt: deviationDoubtOf(split, doubt),
     doubt,
   };
   return { ...found, steps: transitSteps(observation, found), cautions: transitCautions(found, doubts) };
