@@ -6,6 +6,7 @@ import { amplitude } from '../sky/amplitude.js';
 import { dip } from '../sky/dip.js';
 import { geographicalPosition } from '../sky/geographical-position.js';
 import { horizonAltitude } from '../sky/horizon-altitude.js';
+import { MEAN_SUN_RATE } from '../sky/hour-angle-rates.js';
 import { combineDoubt } from '../working/doubt.js';
 import type { AmplitudeObservation } from './amplitude-observation.js';
 import type { AmplitudeBearing, AmplitudeSight, HorizonSide, NoAmplitude } from './amplitude-result.js';
@@ -70,12 +71,9 @@ export function amplitudeBearing(
   };
 }
 
-/** A body's hour angle grows by a quarter of a degree a minute. */
-const HOUR_ANGLE_PER_MINUTE = 0.25;
-
 /** dZ/dt = (sin L − cos L tan h cos Z) × the rate of the hour angle, the declination at rest; our own working. */
 function bearingPerMinute(latitude: number, altitude: number, bearing: number): number {
-  return (sinDegrees(latitude) - cosDegrees(latitude) * tanDegrees(altitude) * cosDegrees(bearing)) * HOUR_ANGLE_PER_MINUTE;
+  return (sinDegrees(latitude) - cosDegrees(latitude) * tanDegrees(altitude) * cosDegrees(bearing)) * MEAN_SUN_RATE;
 }
 
 /**

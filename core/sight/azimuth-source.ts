@@ -3,6 +3,7 @@ import { wrap360 } from '../angle/wrap.js';
 import { bodyMotion } from '../sky/body-motion.js';
 import type { BodyName } from '../sky/body.js';
 import { geographicalPosition } from '../sky/geographical-position.js';
+import { MEAN_SUN_RATE, STARS_RATE } from '../sky/hour-angle-rates.js';
 import type { AltitudeSource } from './altitude-source.js';
 
 /** What places the body in the sky by time: the ephemeris, or figures typed from an almanac; degrees. */
@@ -22,10 +23,6 @@ export interface SkyPlace {
   readonly hourAngleRate: number;
   readonly declinationRate: number;
 }
-
-/** The hour angle of the mean Sun and of the stars, degrees per minute (IAU 2000 Earth rotation). */
-const MEAN_SUN = 0.25;
-const STARS = 360.98564736629 / 1440;
 
 const point = { horizontalParallax: 0, semidiameter: 0, declinationRate: 0 };
 
@@ -50,12 +47,12 @@ export function skyPlace(source: TimedSource, instant: Date | null): SkyPlace {
     case 'hour-angle': {
       const { gha, declination } = source;
       checkFigures({ gha, declination });
-      return { ...point, gha: wrap360(gha), declination, hourAngleRate: MEAN_SUN };
+      return { ...point, gha: wrap360(gha), declination, hourAngleRate: MEAN_SUN_RATE };
     }
     case 'sidereal-hour-angle': {
       const { sha, ghaAries, declination } = source;
       checkFigures({ sha, ghaAries, declination });
-      return { ...point, gha: wrap360(ghaAries + sha), declination, hourAngleRate: STARS };
+      return { ...point, gha: wrap360(ghaAries + sha), declination, hourAngleRate: STARS_RATE };
     }
   }
 }

@@ -16,7 +16,7 @@ import { errorCautions } from './error-cautions.js';
 import { meanOf } from './series-mean.js';
 import type { SeriesMean } from './series-mean.js';
 import { seriesSteps } from './series-steps.js';
-import { sourceAfter } from './source-at.js';
+import { sourceAfter } from './source-after.js';
 import { checkReading, deviationDoubtOf, splitWith } from './split-error.js';
 import type { CompassReading } from './split-error.js';
 import { strikeOutliers } from './strike-outliers.js';

@@ -1,11 +1,12 @@
 import { wrap180 } from '../angle/wrap.js';
 import type { BodyName } from './body.js';
+import { STARS_A_DAY } from './hour-angle-rates.js';
 import { skyAt } from './sky-at.js';
 import type { GeographicalPosition } from './sky-at.js';
 
 const MINUTE = 60_000;
-/** Of a star, degrees a millisecond: every body keeps near it, and the rest is smooth (IAU 2000 Earth rotation). */
-const TURN = 360.98564736629 / 86_400_000;
+/** Of a star, degrees a millisecond: every body keeps near it, and the rest is smooth. */
+const TURN = STARS_A_DAY / 86_400_000;
 /** Seven places over a day carry the Moon, the swiftest, to a hundredth of a second of arc. */
 const PLACES = 7;
 

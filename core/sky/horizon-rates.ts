@@ -1,10 +1,9 @@
 import { checkFinite } from '../angle/check-number.js';
 import { cosDegrees, sinDegrees } from '../angle/trigonometry.js';
+import { MEAN_SUN_RATE } from './hour-angle-rates.js';
 import { checkTriangle, horizonVector } from './triangle.js';
 import type { Triangle } from './triangle.js';
 
-/** The mean Sun's hour angle grows so fast, degrees per minute of time. */
-const MEAN_SUN = 0.25;
 const NEAR_ZENITH = 1e-10;
 
 /** How a body moves in the sky, degrees per minute of time. */
@@ -27,7 +26,7 @@ export interface HorizonRates {
  * Source: the triangle's equations differentiated, our own working; with the declination
  * at rest dZ/dt = (sin L − cos L tan h cos Z) × the rate of the hour angle.
  */
-export function horizonRates(triangle: Triangle, { hourAngleRate = MEAN_SUN, declinationRate = 0 }: BodyMotion = {}): HorizonRates {
+export function horizonRates(triangle: Triangle, { hourAngleRate = MEAN_SUN_RATE, declinationRate = 0 }: BodyMotion = {}): HorizonRates {
   checkTriangle(triangle);
   checkFinite('hourAngleRate', hourAngleRate);
   checkFinite('declinationRate', declinationRate);

@@ -1,8 +1,6 @@
 import { wrap360 } from '../angle/wrap.js';
+import { MEAN_SUN_RATE, STARS_RATE } from '../sky/hour-angle-rates.js';
 import type { TimedSource } from './azimuth-source.js';
-
-/** Hour angles run on so many degrees a minute: the mean Sun, and the stars (IAU 2000 Earth rotation). */
-const RATE = { 'hour-angle': 0.25, 'sidereal-hour-angle': 360.98564736629 / 1440 };
 
 /**
  * The source as it stands some minutes on: figures typed from an almanac hold for one time and
@@ -13,8 +11,8 @@ export function sourceAfter(source: TimedSource, minutes: number): TimedSource {
     case 'body':
       return source;
     case 'hour-angle':
-      return { ...source, gha: wrap360(source.gha + RATE['hour-angle'] * minutes) };
+      return { ...source, gha: wrap360(source.gha + MEAN_SUN_RATE * minutes) };
     case 'sidereal-hour-angle':
-      return { ...source, ghaAries: wrap360(source.ghaAries + RATE['sidereal-hour-angle'] * minutes) };
+      return { ...source, ghaAries: wrap360(source.ghaAries + STARS_RATE * minutes) };
   }
 }
