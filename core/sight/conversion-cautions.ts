@@ -5,13 +5,11 @@ import { note, warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
 import type { ConversionInput } from './conversion.js';
+import { ODD_GYRO_ERROR } from './odd-errors.js';
 
 /** A value this near to what a card says is taken from it; one this far is not: degrees, common practice, no source. */
 const NEAR = 0.3;
 const FAR = 1;
-
-/** A gyro error above this is no steady error of a sound gyro, degrees (trade practice). */
-const GYRO_ALARM = 3;
 
 /** No corrected compass deviates so far, degrees (flag notices allow 5°, the Panama Canal 7°; common practice). */
 const ABSURD_DEVIATION = 20;
@@ -52,7 +50,7 @@ export function conversionCautions(input: ConversionInput, chain: Chain): readon
   if (deviation !== null && Math.abs(deviation) > ABSURD_DEVIATION) cautions.push(warning('deviation-beyond', { deviation: quantity(deviation, 'error') }));
   if (input.zone === 'blackout') cautions.push(warning('blackout-zone'));
   if (input.zone === 'caution') cautions.push(warning('caution-zone'));
-  if (input.gyroError !== null && Math.abs(input.gyroError) > GYRO_ALARM) cautions.push(warning('gyro-error-beyond', { error: quantity(input.gyroError, 'error') }));
+  if (input.gyroError !== null && Math.abs(input.gyroError) > ODD_GYRO_ERROR) cautions.push(warning('gyro-error-beyond', { error: quantity(input.gyroError, 'error') }));
   if (typeof input.deviation === 'object' && input.deviation !== null) {
     cautions.push(...checkCard(input.deviation).cautions.filter(({ code }) => ofCard.has(code)));
   }

@@ -3,24 +3,20 @@ import { note, warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
 import type { ErrorSplit } from './error-steps.js';
+import { ODD_BESIDE_CARD, ODD_DEVIATION, ODD_GYRO_ERROR } from './odd-errors.js';
 
-/** A gyro that errs by more than this wants looking at. Common practice, no source. */
-const GYRO_ERROR_LIMIT = 3;
 /** Below this variation a magnetic and a gyro bearing cannot be told apart by their errors. */
 const TELLING_VARIATION = 5;
 /** How near an error must lie to what the other compass would show. */
 const MIX_UP = 2;
-/** A difference from the card larger than this is worth a second look, whatever its doubt. Common practice, no source. */
-const CARD_DIFFERENCE = 3;
 /**
- * Deviations beyond this are rare on a corrected compass (common flag notices: 5°; Panama Canal: 7°).
- * In the caution zone the force that holds the needle is a third of the usual or less, and what
+ * What is odd of a deviation, degrees, by the zone of the place. In the caution zone the force that holds the needle is a third of the usual or less, and what
  * the ship's iron does to it three times as much (B and C go as 1/H); beyond, the zone is told and enough.
  */
-const UNUSUAL_DEVIATION = { normal: 7, caution: 21, blackout: Infinity } as const;
+const UNUSUAL_DEVIATION = { normal: ODD_DEVIATION, caution: 3 * ODD_DEVIATION, blackout: Infinity } as const;
 
 function gyroCautions({ error, variation }: ErrorSplit): Caution[] {
-  if (Math.abs(error) <= GYRO_ERROR_LIMIT) return [];
+  if (Math.abs(error) <= ODD_GYRO_ERROR) return [];
   const likeMagnetic =
     variation.source !== 'none' && Math.abs(variation.value) >= TELLING_VARIATION && Math.abs(wrap180(error - variation.value)) < MIX_UP;
   return likeMagnetic
@@ -48,7 +44,7 @@ export function errorCautions(split: ErrorSplit, doubt: number): Caution[] {
   if (otherSide) return cautions;
   if (difference !== null && cardDeviation !== null) {
     const size = { difference: quantity(difference, 'error'), doubt: quantity(doubt, 'angle') };
-    if (Math.abs(difference) > Math.max(CARD_DIFFERENCE, 2 * doubt)) cautions.push(warning('far-from-card', size));
+    if (Math.abs(difference) > Math.max(ODD_BESIDE_CARD, 2 * doubt)) cautions.push(warning('far-from-card', size));
     else if (Math.abs(difference) > 2 * doubt) cautions.push(warning('beyond-doubt-of-card', size));
     else cautions.push(note('within-doubt-of-card', size));
   } else if (Math.abs(deviation) > Math.max(UNUSUAL_DEVIATION[variation.zone ?? 'normal'], 2 * doubt) && !looksLikeGyro && !signTurned) {

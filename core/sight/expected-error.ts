@@ -1,4 +1,5 @@
 import { wrap180 } from '../angle/wrap.js';
+import { ODD_BESIDE_CARD, ODD_DEVIATION, ODD_GYRO_ERROR } from './odd-errors.js';
 import type { SplitError } from './split-error.js';
 
 /** What an error should be near, and how far from it is odd; degrees. */
@@ -7,19 +8,12 @@ export interface ExpectedError {
   readonly odd: number;
 }
 
-/** A gyro is looked at from here. Common practice, no source. */
-const ODD_GYRO = 3;
-/** With a card at hand a deviation this far from it is odd; common practice, no source. */
-const ODD_BESIDE_CARD = 3;
-/** Without one: deviations beyond are rare on a corrected compass (Panama Canal: 7°). */
-const ODD_DEVIATION = 7;
-
 /**
  * The error a sight should come near: nothing for a gyro, variation and the card's deviation
  * for a magnetic compass. Null where the variation is not known.
  */
 export function expectedError({ compass, variation, cardDeviation }: Omit<SplitError, 'error'>): ExpectedError | null {
-  if (compass === 'gyro') return { error: 0, odd: ODD_GYRO };
+  if (compass === 'gyro') return { error: 0, odd: ODD_GYRO_ERROR };
   if (variation.source === 'none') return null;
   return cardDeviation === null
     ? { error: variation.value, odd: ODD_DEVIATION }
