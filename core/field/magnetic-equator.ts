@@ -1,7 +1,7 @@
 import { checkLongitude } from './check-place.js';
 import { fieldVector } from './field-vector.js';
 import { timedModel } from './timed-model.js';
-import type { MagneticModelName } from './magnetic-models.js';
+import type { MagneticFieldOptions } from './magnetic-field.js';
 
 /** The magnetic equator keeps within 16° of the geographic one in every model. */
 const FURTHEST = 40;
@@ -14,7 +14,7 @@ const FURTHEST = 40;
 export function magneticEquatorLatitude(
   longitude: number,
   instant: Date,
-  options: { readonly model?: MagneticModelName } = {},
+  options: MagneticFieldOptions = {},
 ): number {
   checkLongitude(longitude);
   const { main } = timedModel(instant, options.model);

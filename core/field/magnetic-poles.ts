@@ -4,6 +4,7 @@ import { placeOfG } from './field-coefficients.js';
 import { fieldVector } from './field-vector.js';
 import { FLATTENING } from './geocentric.js';
 import type { HarmonicWeights } from './harmonic-weights.js';
+import type { MagneticFieldOptions } from './magnetic-field.js';
 import type { MagneticModelName } from './magnetic-models.js';
 import { timedModel } from './timed-model.js';
 import type { TimedModel } from './timed-model.js';
@@ -103,7 +104,7 @@ function geomagneticNorth({ coefficients, years }: TimedModel): GeomagneticPole 
  * The dip poles, to better than 0.001°, and the geomagnetic poles at an instant.
  * Throws `RangeError` naming `instant` or `model`.
  */
-export function magneticPoles(instant: Date, options: { readonly model?: MagneticModelName } = {}): MagneticPoles {
+export function magneticPoles(instant: Date, options: MagneticFieldOptions = {}): MagneticPoles {
   const timed = timedModel(instant, options.model);
   const north = geomagneticNorth(timed);
   const south = {

@@ -3,7 +3,7 @@ import { checkRange } from '../angle/check-number.js';
 import { wrap180 } from '../angle/wrap.js';
 import { fieldVector } from './field-vector.js';
 import type { HarmonicWeights } from './harmonic-weights.js';
-import type { MagneticModelName } from './magnetic-models.js';
+import type { MagneticFieldOptions } from './magnetic-field.js';
 import { magneticPoles } from './magnetic-poles.js';
 import type { Pole } from './magnetic-poles.js';
 import { timedModel } from './timed-model.js';
@@ -50,7 +50,7 @@ function edgeAlong(weights: HarmonicWeights, pole: Pole, direction: number, limi
 export function zoneOutlines(
   limit: number,
   instant: Date,
-  options: { readonly model?: MagneticModelName } = {},
+  options: MagneticFieldOptions = {},
 ): { readonly north: readonly (readonly [number, number])[]; readonly south: readonly (readonly [number, number])[] } {
   checkRange('limit', limit, 100, 10_000);
   const { dip } = magneticPoles(instant, options);
