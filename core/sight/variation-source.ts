@@ -1,3 +1,5 @@
+import { checkFinite } from '../angle/check-number.js';
+import { wrap180 } from '../angle/wrap.js';
 import { magneticModelYears } from '../field/magnetic-models.js';
 import { modelVariation } from '../field/model-variation.js';
 import type { CompassZone } from '../field/zone.js';
@@ -18,17 +20,18 @@ const GIVEN_SIGMA = 0.25;
 /**
  * The variation to use at a place and instant: the one given, or that of the World Magnetic
  * Model. Unless one is given there is none outside the models' years, nor without an instant.
- * Degrees, latitude in [-90, 90], longitude in [-180, 360). Throws `RangeError` naming `latitude`,
- * `longitude` or `instant`.
+ * Degrees, latitude in [-90, 90], longitude any finite number, counted as the callers do. Throws
+ * `RangeError` naming `latitude`, `longitude` or `instant`.
  */
 export function variationSource(
-  place: { readonly latitude: number; readonly longitude: number },
+  { latitude, longitude }: { readonly latitude: number; readonly longitude: number },
   instant: Date | null,
   given?: number,
 ): VariationSource {
+  checkFinite('longitude', longitude);
   const year = instant && decimalYear(instant);
   const inModels = year !== null && year >= magneticModelYears.from && year <= magneticModelYears.until;
-  const field = instant && inModels ? modelVariation(place, instant) : null;
+  const field = instant && inModels ? modelVariation({ latitude, longitude: wrap180(longitude) }, instant) : null;
   if (given !== undefined) return { source: 'given', value: given, sigma: GIVEN_SIGMA, zone: field?.zone ?? null };
   if (!field) return { source: 'none', reason: instant ? 'outside-models' : 'no-date' };
   // Straight over a dip pole the needle has no direction to take.

@@ -266,6 +266,13 @@ describe('the working of an amplitude', () => {
     assert.deepEqual(west, east);
   });
 
+  it('takes a longitude whichever way round it is counted', () => {
+    const [west, east] = [found(plain), found({ ...plain, longitude: plain.longitude + 360 })];
+    assertClose(east.error, west.error, 1e-9);
+    assertClose(east.deviation ?? NaN, west.deviation ?? 0, 1e-9);
+    assertClose(found({ ...plain, longitude: -200 }).deviation ?? NaN, found({ ...plain, longitude: 160 }).deviation ?? 0, 1e-9);
+  });
+
   it('splits error = variation + deviation', () => {
     const sight = found(plain);
     assert.equal(sight.variation.source, 'model');
