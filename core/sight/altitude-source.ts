@@ -41,9 +41,10 @@ export interface AltitudePlace {
 
 /** Declination and true altitude of a body placed by altitude. Throws `RangeError` naming a bad argument. */
 export function altitudePlace(source: AltitudeSource, instant: Date | null): AltitudePlace {
-  const { body, seen, altitude } = source;
+  const { seen, altitude } = source;
+  const body = source.body === null ? null : checkBody(source.body);
   if (source.side !== 'east' && source.side !== 'west') throw new RangeError(`side: ${String(source.side)} is not a side of the meridian`);
-  const known = body !== null && instant !== null ? geographicalPosition(checkBody(body), instant) : null;
+  const known = body !== null && instant !== null ? geographicalPosition(body, instant) : null;
   const declination = source.declination ?? known?.declination;
   if (declination === undefined) throw new RangeError('declination: neither given nor known from body and instant');
   checkRange('declination', declination, -90, 90);

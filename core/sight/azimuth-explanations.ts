@@ -1,5 +1,6 @@
 import { angleFromTo, wrap180 } from '../angle/wrap.js';
 import { altitudeAzimuth } from '../sky/altitude-azimuth.js';
+import { checkBody } from '../sky/body.js';
 import { warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
 import type { AzimuthBearing, AzimuthLook } from './azimuth-bearing.js';
@@ -49,7 +50,7 @@ export function explanations(look: AzimuthLook, bearing: AzimuthBearing, expecte
     if (hours !== null) cautions.push(warning('time-by-hours', { hours: `${hours > 0 ? '+' : '−'}${Math.abs(hours)}` }));
   }
   if (instant === null) return cautions;
-  const observed = 'body' in source ? source.body : null;
+  const observed = 'body' in source && source.body !== null ? checkBody(source.body) : null;
   const other = otherBodyAt(expected, observed, { latitude, longitude, instant });
   // Figures of an almanac do not say whose they are: the body they describe may be found again.
   const same = other !== null && fits(bearing.trueBearing, expected);

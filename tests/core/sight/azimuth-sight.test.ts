@@ -155,6 +155,15 @@ describe('an azimuth by altitude', () => {
     assertSameDirection(sight.trueBearing, 97.7, 0.1);
   });
 
+  it('knows the Sun, and her limbs, in any spelling', () => {
+    const place = { latitude: 33.4, longitude: -71.7, instant: new Date('2026-11-26T12:00:00Z'), compassBearing: 110, compass: 'gyro' as const };
+    const by = (body: string) =>
+      found({ ...place, source: { by: 'altitude', body: body as 'Sun', altitude: 10, side: 'east', seen: { limb: 'lower', heightOfEye: 12 } } });
+    assert.deepEqual(by('SUN'), by('Sun'));
+    // Half a degree of disc: the centre stands a quarter of a degree above the limb (Nautical Almanac).
+    assertClose(by('sun').corrections?.semidiameter ?? NaN, 16.2 / 60, 0.3 / 60);
+  });
+
   it('knows an altitude the body never reaches', () => {
     const sight = azimuthSight({
       source: { by: 'altitude', body: null, declination: -20, altitude: 60, side: 'west' },
@@ -174,7 +183,6 @@ describe('slips that explain an odd azimuth', () => {
   it('sees the longitude named wrongly', () => assert.ok(codes({ ...sun, longitude: 40, instant, compassBearing: right }).includes('longitude-turned')));
   it('sees a time three hours behind UTC', () => {
     const told = new Date(instant.getTime() - 3 * 3_600_000);
-    assert.ok(codes({ ...sun, instant: told, compassBearing: right }).includes('time-by-hours') || codes({ ...sun, instant: told, compassBearing: right }).includes('below-horizon'));
     const cautions = found({ ...sun, instant: told, compassBearing: right }).cautions;
     assert.equal(cautions.find(({ code }) => code === 'time-by-hours')?.values['hours'], '+3');
   });
