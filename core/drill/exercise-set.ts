@@ -36,8 +36,12 @@ export function exerciseSet({ seed, parts, tolerances = {} }: SetOrder): Exercis
   });
 }
 
-/** A set of so many exercises of one level that goes round the kinds in turn. */
+/**
+ * The parts of a set of so many exercises, 0 to 500, of one level that goes round the kinds in
+ * turn; none without a kind. Throws `RangeError` naming `count`.
+ */
 export function mixedParts(kinds: readonly ExerciseKind[], level: Level, count: number): SetPart[] {
+  checkRange('count', count, 0, MOST);
   if (kinds.length === 0) return [];
-  return Array.from({ length: count }, (_, index) => ({ kind: kinds[index % kinds.length] as ExerciseKind, level, count: 1 }));
+  return Array.from({ length: Math.floor(count) }, (_, index) => ({ kind: kinds[index % kinds.length] as ExerciseKind, level, count: 1 }));
 }

@@ -13,9 +13,11 @@ export function isStar(body: BodyName): body is StarName {
   return Object.hasOwn(starCatalogue, body);
 }
 
+/** What sort of body it is, in any spelling `bodyNamed` reads. Throws `RangeError` naming `body`. */
 export function kindOf(body: BodyName): BodyKind {
-  if (body === 'Sun' || body === 'Moon') return body;
-  return isStar(body) ? 'star' : 'planet';
+  const named = checkBody(body);
+  if (named === 'Sun' || named === 'Moon') return named;
+  return isStar(named) ? 'star' : 'planet';
 }
 
 function lettersOf(text: string): string {

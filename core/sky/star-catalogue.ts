@@ -79,7 +79,11 @@ export type StarName = keyof typeof starCatalogue;
 /** The stars of the catalogue: 57 in the order of their almanac numbers, then Polaris. */
 export const starNames = /* @__PURE__ */ Object.keys(starCatalogue) as readonly StarName[];
 
-/** Number of a star in the Nautical Almanac, 1 to 57; null for Polaris, which has a table of its own. */
+/**
+ * Number of a star in the Nautical Almanac, 1 to 57; null for Polaris, which has a table of its
+ * own. Throws `RangeError` naming `star` unless it is spelled as there.
+ */
 export function almanacNumber(star: StarName): number | null {
+  if (!Object.hasOwn(starCatalogue, star)) throw new RangeError(`star: ${String(star)} is not a star of the almanac`);
   return star === 'Polaris' ? null : starNames.indexOf(star) + 1;
 }

@@ -54,6 +54,7 @@ describe('a set', () => {
 
   it('is empty without kinds, and refuses a count that is none', () => {
     assert.deepEqual(mixedParts([], 1, 5), []);
+    for (const count of [-1, NaN, 501]) assert.throws(() => mixedParts(kinds, 1, count), /^RangeError: count/, String(count));
     assert.throws(() => exerciseSet({ seed: 'a', parts: [{ kind: 'card', level: 1, count: -1 }] }), /parts\[0\].count/);
   });
 

@@ -51,6 +51,10 @@ test('blackout below 2000 nT, caution below 6000 nT', () => {
   assert.deepEqual(inputs.H.map(compassZone), expected.zone);
 });
 
+test('a force that is none has no zone', () => {
+  for (const h of [NaN, -1, Infinity]) assert.throws(() => compassZone(h), { name: 'RangeError', message: /^h: / }, String(h));
+});
+
 test('the zones of places: the dip poles, the rims of the zones, the Atlantic', () => {
   const zone = (latitude: number, longitude: number) =>
     magneticField({ latitude, longitude }, new Date('2025-01-01T00:00:00Z')).zone;

@@ -18,6 +18,15 @@ for (const [star, number] of [['Alpheratz', 1], ['Aldebaran', 10], ['Sirius', 18
   test(`${star} is number ${number} of the almanac`, () => assert.equal(almanacNumber(star), number));
 }
 
+test('what is no star of the almanac has no number there', () => {
+  for (const name of ['Sun', 'sirius', 'Mercury', 'toString']) assert.throws(() => almanacNumber(name as 'Sirius'), { name: 'RangeError', message: /^star: / }, name);
+});
+
+test('the kind of a body is told in any spelling, and of no other text', () => {
+  assert.deepEqual(['SUN', 'moon', 'VENUS', 'Rigil Kent.'].map((name) => kindOf(name as 'Sun')), ['Sun', 'Moon', 'planet', 'star']);
+  assert.throws(() => kindOf('Pluto' as 'Sun'), { name: 'RangeError', message: /^body: Pluto/ });
+});
+
 test('Polaris has no almanac number', () => {
   assert.equal(almanacNumber('Polaris'), null);
   assert.equal(starNames.at(-1), 'Polaris');
