@@ -6,6 +6,9 @@ export type Catalogue = Readonly<Record<string, string>>;
 
 export type Values = Readonly<Record<string, string | number>>;
 
+/** The text of a key in the page's language, as a widget's `t` gives it. */
+export type Translate = (key: string, values?: Values) => string;
+
 interface PageWords {
   readonly catalogues: Map<string, Catalogue>;
   readonly listeners: Set<() => void>;

@@ -1,9 +1,8 @@
 import { html, nothing, svg } from 'lit';
 import type { SVGTemplateResult, TemplateResult } from 'lit';
+import type { Translate } from './catalogue.js';
 import type { ChartContent } from './deviation-chart.js';
 import { curveTone } from './curve-tone.js';
-
-type Translate = (key: string) => string;
 
 function swatch(inner: SVGTemplateResult): TemplateResult {
   return html`<svg viewBox="0 0 28 12" class="swatch" aria-hidden="true">${inner}</svg>`;

@@ -1,8 +1,7 @@
+import type { Translate } from './catalogue.js';
 import type { ChartCurve } from './deviation-chart.js';
 import { formatBearing } from './figures.js';
 import { spokenError } from './spoken.js';
-
-type Translate = (key: string, values?: Record<string, string | number>) => string;
 
 /** Headings where a curve crosses zero, by the straight line from degree to degree. */
 function crossings(curve: ChartCurve): number[] {

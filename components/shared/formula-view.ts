@@ -2,13 +2,12 @@ import { mathml, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { Expression } from '../../core/working/expression.js';
 import type { Quantity } from '../../core/working/quantity.js';
+import type { Translate } from './catalogue.js';
 import { formatPlain } from './figures.js';
 import { quantityText } from './quantity-text.js';
 
 /** How a symbol is set: by its name, or by its number. */
 type Setting = (name: string) => TemplateResult<3>;
-
-type Translate = (key: string) => string;
 
 /** Symbols by their names; a word below one, such as `card`, is in the page's language. */
 function naming(t: Translate): Setting {

@@ -1,4 +1,4 @@
-type Translate = (key: string) => string;
+import type { Translate } from './catalogue.js';
 
 /** Things told one after the other as the page's language strings them: `A, B and C`. */
 export function listText(t: Translate, parts: readonly string[]): string {

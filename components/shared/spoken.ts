@@ -1,8 +1,7 @@
 import { roundTo } from '../../core/angle/format-angle.js';
 import { wrap180, wrap360 } from '../../core/angle/wrap.js';
+import type { Translate } from './catalogue.js';
 import { formatFixed } from './figures.js';
-
-type Translate = (key: string, values?: Record<string, string | number>) => string;
 
 /** An error as it is said: `3.2 degrees west`. */
 export function spokenError(degrees: number, t: Translate, decimals = 1): string {
