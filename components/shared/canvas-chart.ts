@@ -1,8 +1,7 @@
 import type uPlot from 'uplot';
-import { compassPoints } from '../../core/angle/compass-points.js';
 import { wrap360 } from '../../core/angle/wrap.js';
 import { curveTone } from './curve-tone.js';
-import { chartedDeviations } from './deviation-chart.js';
+import { chartedDeviations, pointName } from './deviation-chart.js';
 import type { ChartContent, ChartPoint } from './deviation-chart.js';
 import { deviationScale } from './deviation-scale.js';
 import { formatBearing, formatError } from './figures.js';
@@ -110,7 +109,7 @@ export function canvasOptions(content: ChartContent, paint: ChartPaint, size: { 
         ticks: line,
         size: 44,
         splits: () => Array.from({ length: 360 / every + 1 }, (_, index) => index * every),
-        values: (_, splits) => splits.map((heading) => `${formatBearing(heading, 0).replace('°', '')}\n${compassPoints[(heading % 360) / 22.5] ?? ''}`),
+        values: (_, splits) => splits.map((heading) => `${formatBearing(heading, 0).replace('°', '')}\n${pointName(heading)}`),
       },
       { ...text, grid: line, ticks: line, size: 56, splits: () => [...scale.ticks], values: (_, splits) => splits.map((deviation) => formatError(deviation, decimals)) },
     ],

@@ -94,8 +94,8 @@ function pointView(point: ChartPoint, { x, y }: Place): SVGTemplateResult {
   return svg`<circle cx=${across} cy=${up} r="3.2" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.4"></circle>`;
 }
 
-/** How the name of a tick's direction stands under its figures. */
-function pointName(heading: number): string {
+/** The name of a tick's direction, which stands under its figures; empty where it has none of the sixteen. */
+export function pointName(heading: number): string {
   return compassPoints[(heading % 360) / 22.5] ?? '';
 }
 

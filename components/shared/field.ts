@@ -49,7 +49,7 @@ export type StatesOf<Fields> = { readonly [Name in keyof Fields]: Fields[Name] e
 export type FieldInput = string | number | Date | undefined | null;
 
 /** Whether a property says nothing; frameworks write two words when they mean nothing. */
-export function isUnset(input: FieldInput): input is undefined | null | 'undefined' | 'null' {
+export function isUnset(input: unknown): input is undefined | null | 'undefined' | 'null' {
   return input === undefined || input === null || input === 'undefined' || input === 'null' || Number.isNaN(input);
 }
 

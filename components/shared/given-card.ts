@@ -1,5 +1,6 @@
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { readDeviationCard } from '../../core/deviation/read-deviation-card.js';
+import { isUnset } from './field.js';
 
 /** A card handed over by the host, by the ship, or none; or why what was handed over is no card. */
 export type GivenCard =
@@ -8,7 +9,7 @@ export type GivenCard =
 
 /** Reads a card from a property or, as JSON, from an attribute. */
 export function readGivenCard(given: unknown): GivenCard {
-  if (given === undefined || given === null || given === '' || given === 'undefined' || given === 'null') return { card: null, problem: null };
+  if (isUnset(given) || given === '') return { card: null, problem: null };
   let value: unknown = given;
   if (typeof given === 'string') {
     try {

@@ -14,7 +14,7 @@ const partsOf = (instant: Date): InstantParts => ({ date: formatDate(instant), t
 /** The parts of an instant a page has set; null where it says nothing. */
 export function instantParts(instant: unknown): InstantParts | null {
   if (instant instanceof Date) return Number.isNaN(instant.getTime()) ? null : partsOf(instant);
-  if (isUnset(instant as string | undefined)) return null;
+  if (isUnset(instant)) return null;
   const reading = parseInstant(String(instant));
   if (reading.ok) return partsOf(reading.value);
   if (reading.refusal === 'empty') return null;
