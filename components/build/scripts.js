@@ -5,8 +5,15 @@ import { build } from 'esbuild';
 import { minify } from 'terser';
 import { projectFolder } from './run.js';
 
-const sights = ['amplitude', 'azimuth', 'transit', 'variation', 'conversion', 'ship'];
-const ships = ['deviation-card', 'deviation-curve', 'drill', 'iron', 'record', 'swing'];
+/** The daily work of the watch. */
+export const sights = ['amplitude', 'azimuth', 'transit', 'variation', 'conversion', 'ship'];
+
+const sources = join(projectFolder, 'components');
+
+/** Folders with a `define.ts`, here or in a folder of here: widgets, or languages. */
+function defined(folder = '.') {
+  return readdirSync(join(sources, folder)).filter((name) => existsSync(join(sources, folder, name, 'define.ts'))).sort();
+}
 
 const defining = (names) => names.map((name) => `${name}/define.js`);
 
@@ -15,20 +22,14 @@ const scripts = {
   // Everything.
   'lubberline.js': ['define.js'],
   // Everything but the map of the field.
-  'lubberline-without-map.js': defining([...sights, ...ships]),
-  // The daily work of the watch: no charts, no map, no exercises.
+  'lubberline-without-map.js': defining(defined().filter((name) => name !== 'field-map')),
+  // No charts, no map, no exercises.
   'lubberline-sights.js': defining(sights),
   // Exercises alone.
   'lubberline-drill.js': defining(['drill']),
   // For the lessons of a course package, after the first or the drill's.
   'lubberline-course.js': ['lms/course-page.js'],
 };
-
-/** Languages there are: folders with a `define.ts`. */
-function languages() {
-  const folder = join(projectFolder, 'components', 'languages');
-  return existsSync(folder) ? readdirSync(folder).filter((name) => existsSync(join(folder, name, 'define.ts'))).sort() : [];
-}
 
 const options = {
   absWorkingDir: projectFolder,
@@ -88,7 +89,7 @@ async function bundle(out, name, entries) {
 
 /** Makes the scripts from the modules in a folder; resolves to what each is made of. */
 export async function buildScripts(out) {
-  const all = { ...scripts, ...Object.fromEntries(languages().map((language) => [`languages/${language}.js`, [`languages/${language}/define.js`]])) };
+  const all = { ...scripts, ...Object.fromEntries(defined('languages').map((language) => [`languages/${language}.js`, [`languages/${language}/define.js`]])) };
   const made = [];
   for (const [name, entries] of Object.entries(all)) made.push(await bundle(out, name, entries));
   return made;

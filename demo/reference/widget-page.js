@@ -32,7 +32,12 @@ function memberRow({ kind, name, type, parameters = [], return: returned, readon
   return [code(shape), `${prose(description)}${readonly ? ' <span class="aside">Read only.</span>' : ''}`];
 }
 
-const exampleTag = (name) => tag(name, examples[name], (inside[name] ?? []).map(([each, attributes]) => tag(each, attributes)).join(''));
+function exampleOf(name) {
+  if (!examples[name]) throw new Error(`demo/reference/examples.js has no example of ${name}.`);
+  return examples[name];
+}
+
+const exampleTag = (name) => tag(name, exampleOf(name), (inside[name] ?? []).map(([each, attributes]) => tag(each, attributes)).join(''));
 
 function liveExample(name) {
   const known = 'Attributes of this page’s example, a line each';
@@ -43,7 +48,7 @@ ${exampleTag(name)}
 <h2>Try it</h2>
 <p id="try-help">Change an attribute below: the widget above follows, and so does the HTML to copy.</p>
 <label for="attributes">${known}</label>
-<textarea id="attributes" rows="${Math.min(12, examples[name].length + 1)}" spellcheck="false" autocomplete="off" aria-describedby="try-help refusal">${text(attributeLines(examples[name]))}</textarea>
+<textarea id="attributes" rows="${Math.min(12, exampleOf(name).length + 1)}" spellcheck="false" autocomplete="off" aria-describedby="try-help refusal">${text(attributeLines(exampleOf(name)))}</textarea>
 <p id="refusal" role="status"></p>
 <h3>HTML to copy</h3>
 <pre id="copied-html"></pre>

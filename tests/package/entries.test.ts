@@ -19,8 +19,13 @@ describe('the package in Node, where there is no page', () => {
     assert.equal(said, '90');
   });
 
-  it('has the thirteen widgets, and a language at least', () => {
-    assert.equal(widgets.length, 13);
+  it('has the widgets that README lists, each registered and exported with the rest, and a language at least', () => {
+    const inText = (file: string, pattern: RegExp): string[] => [...readFileSync(join(projectFolder, file), 'utf8').matchAll(pattern)].map(([, name = '']) => name).sort();
+    const listed = inText('README.md', /(?<=^\| [^|\n]*)`lubber-([\w-]+)`/gm);
+    assert.ok(listed.includes('amplitude'));
+    assert.deepEqual([...widgets].sort(), listed, 'folders with a define.ts, and rows of README');
+    assert.deepEqual(inText('components/define.ts', /'\.\/([\w-]+)\/define\.js'/g), listed, 'components/define.ts');
+    assert.deepEqual(inText('components/index.ts', /export \{ Lubber\w+ \} from '\.\/([\w-]+)\/\1\.js'/g), listed, 'components/index.ts');
     assert.ok(languages.length > 0);
   });
 

@@ -1,3 +1,5 @@
+import { sights } from '../../components/build/scripts.js';
+
 /** What something may weigh, packed by gzip at its best, in kilobytes of a thousand bytes. */
 export interface Budget {
   readonly what: string;
@@ -12,7 +14,6 @@ export interface Budget {
   readonly late?: 'uplot';
 }
 
-const sights = ['amplitude', 'azimuth', 'transit', 'variation', 'conversion', 'ship'];
 const defined = (names: readonly string[]): string[] => names.map((name) => `${name}/define.js`);
 
 export const budgets: readonly Budget[] = [
