@@ -1,15 +1,13 @@
 /** The classes of all widgets and their types; registers nothing. */
-export { LubberConversion } from './conversion/conversion.js';
-export type { Conversion } from '../core/sight/conversion.js';
-export { LubberDeviationCard } from './deviation-card/deviation-card.js';
-export type { CardResult, Particulars } from './deviation-card/card-content.js';
-export type { Correctors } from '../core/deviation/corrector-states.js';
-export { LubberDeviationCurve } from './deviation-curve/deviation-curve.js';
-export type { CurveResult } from './deviation-curve/curve-result.js';
-export type { NamedCard } from './deviation-curve/given-cards.js';
-export type { CurvePoint } from './deviation-curve/given-points.js';
 export { LubberAmplitude } from './amplitude/amplitude.js';
 export { LubberAzimuth } from './azimuth/azimuth.js';
+export { LubberConversion } from './conversion/conversion.js';
+export { LubberDeviationCard } from './deviation-card/deviation-card.js';
+export type { CardResult, Particulars } from './deviation-card/card-content.js';
+export { LubberDeviationCurve } from './deviation-curve/deviation-curve.js';
+export type { CurvePoint } from './deviation-curve/given-points.js';
+export type { CurveResult } from './deviation-curve/curve-result.js';
+export type { NamedCard } from './deviation-curve/given-cards.js';
 export { LubberDrill } from './drill/drill.js';
 export type { DrillState } from './drill/drill-state.js';
 export { LubberFieldMap } from './field-map/field-map.js';
@@ -23,10 +21,16 @@ export { LubberSwing } from './swing/swing.js';
 export type { GridRow } from './swing/grid-row.js';
 export { LubberTransit } from './transit/transit.js';
 export { LubberVariation } from './variation/variation.js';
-export { LubberRecordRequestEvent, LubberResultEvent } from './shared/events.js';
-export type { RecordRequestDetail, ResultDetail } from './shared/events.js';
+
+// What widgets tell, and what they are told in.
 export { addTranslation } from './shared/catalogue.js';
 export type { Catalogue } from './shared/catalogue.js';
+export { LubberRecordRequestEvent, LubberResultEvent } from './shared/events.js';
+export type { RecordRequestDetail, ResultDetail } from './shared/events.js';
 export { register } from './shared/register.js';
 export { LubberScoreEvent } from './shared/score-event.js';
 export type { ScoreDetail, ScoredAnswer } from './shared/score-event.js';
+
+// Of core, as results and properties hold it.
+export type { Conversion } from '../core/sight/conversion.js';
+export type { Correctors } from '../core/deviation/corrector-states.js';
