@@ -4,7 +4,7 @@ import { quantity, type Quantity } from '../working/quantity.js';
 import { checkCoefficients, type ApproximateCoefficients } from './approximate-deviation.js';
 
 /** What is to be moved, or looked at where nothing can be moved. */
-export type Corrector =
+export type AdvisedCorrector =
   | 'flinders-bar'
   | 'spheres'
   | 'heeling-magnet'
@@ -23,7 +23,7 @@ export type Corrector =
 export interface CorrectorAdvice {
   /** Place in the order of work, from 1. */
   readonly order: number;
-  readonly corrector: Corrector;
+  readonly corrector: AdvisedCorrector;
   readonly code: string;
   /** Compass headings to work on, degrees: the first and the one to check and halve on. */
   readonly headings: readonly number[];
