@@ -1,6 +1,6 @@
 import { html, svg } from 'lit';
 import type { TemplateResult } from 'lit';
-import { dip, totalForce } from '../../core/iron/earth-field.js';
+import { magneticDip, totalForce } from '../../core/iron/earth-field.js';
 import type { EarthField } from '../../core/iron/earth-field.js';
 import { formatAngle } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
@@ -21,7 +21,7 @@ function arrow(x: number, y: number, kind: string): TemplateResult {
 /** H towards magnetic north, Z down or up, and the total force between them, to scale. */
 export function fieldPicture(host: LubberElement, field: EarthField, label: string): TemplateResult {
   const total = totalForce(field) / 1000;
-  const angle = dip(field);
+  const angle = magneticDip(field);
   const scale = Math.min(SCALE, LONGEST / Math.max(total, 1));
   const [h, z] = [(field.h / 1000) * scale, (field.z / 1000) * scale];
   const up = z < 0;

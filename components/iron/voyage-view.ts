@@ -1,6 +1,6 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { dip, totalForce } from '../../core/iron/earth-field.js';
+import { magneticDip, totalForce } from '../../core/iron/earth-field.js';
 import { inducedPolarity } from '../../core/iron/induced-polarity.js';
 import { formatAngle, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
@@ -12,7 +12,7 @@ type Row = readonly [label: string, text: (at: ShipAtPlace) => string];
 
 function rows(host: LubberElement): { readonly changes: readonly Row[]; readonly stays: readonly Row[] } {
   const angle = (at: ShipAtPlace): string => {
-    const found = dip(at.field);
+    const found = magneticDip(at.field);
     return found === null ? NONE : formatAngle(found);
   };
   return {

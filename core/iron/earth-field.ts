@@ -27,7 +27,7 @@ export function totalForce(field: EarthField): number {
 }
 
 /** Dip in degrees [-90, 90], tan dip = Z/H, down positive; null where there is no field at all. */
-export function dip(field: EarthField): number | null {
+export function magneticDip(field: EarthField): number | null {
   checkField('field', field);
   return field.h === 0 && field.z === 0 ? null : atan2Degrees(field.z, field.h);
 }

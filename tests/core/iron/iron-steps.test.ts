@@ -3,7 +3,7 @@ import { test } from 'node:test';
 import fc from 'fast-check';
 import { coefficientSteps } from '../../../core/iron/coefficient-steps.js';
 import { deviationSteps } from '../../../core/iron/deviation-steps.js';
-import { dip, totalForce } from '../../../core/iron/earth-field.js';
+import { magneticDip, totalForce } from '../../../core/iron/earth-field.js';
 import { exactCoefficients } from '../../../core/iron/exact-coefficients.js';
 import { fieldSteps } from '../../../core/iron/field-steps.js';
 import { ironDeviation } from '../../../core/iron/iron-deviation.js';
@@ -29,13 +29,13 @@ test('H 30000 and Z -40000: dip -53.13°, total 50000', () => {
 });
 
 test('dip is 90° where H is 0 and there is none without a field', () => {
-  assert.equal(dip({ h: 0, z: 60000 }), 90);
-  assert.equal(dip({ h: 0, z: -60000 }), -90);
-  assert.equal(dip({ h: 0, z: 0 }), null);
+  assert.equal(magneticDip({ h: 0, z: 60000 }), 90);
+  assert.equal(magneticDip({ h: 0, z: -60000 }), -90);
+  assert.equal(magneticDip({ h: 0, z: 0 }), null);
   assert.equal(totalForce({ h: 0, z: 0 }), 0);
   assert.deepEqual(fieldSteps({ h: 0, z: 0 }).map(({ code }) => code), ['iron.total']);
   fieldSteps({ h: 0, z: -60000 }).forEach(assertWorks);
-  assert.throws(() => dip({ h: -1, z: 0 }), /^RangeError: field\.h/);
+  assert.throws(() => magneticDip({ h: -1, z: 0 }), /^RangeError: field\.h/);
 });
 
 test('every line of the field and of the coefficients works out to its result, and ends where the core does', () => {
