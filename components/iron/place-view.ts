@@ -19,7 +19,7 @@ export function placeOfChoice(name: string): PlaceName | undefined {
 }
 
 /** The port of the scenario that the fields name, or how the place is given. */
-export function chosenPlace(bench: Bench, place: PlaceName): string {
+function chosenPlace(bench: Bench, place: PlaceName): string {
   const source = sourceOf(bench, place);
   if (source !== 'position') return source;
   const latitude = bench.value(placeFieldName(place, 'latitude'));

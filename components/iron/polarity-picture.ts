@@ -52,7 +52,7 @@ function side(host: LubberElement, { mast, deck }: PolarityOfShip): TemplateResu
 }
 
 /** What colour each end takes, in words: the picture's twin. */
-export function polarityText(host: LubberElement, { keel, beam, mast }: PolarityOfShip): string {
+function polarityText(host: LubberElement, { keel, beam, mast }: PolarityOfShip): string {
   const word = (polarity: Polarity): string => host.t(`iron.polarity.${polarity ?? 'none'}`);
   return host.t('iron.polarity', {
     bow: word(keel.bow),

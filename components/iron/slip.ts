@@ -6,7 +6,7 @@ import type { Bench } from './bench.js';
 import { placeField } from './place-field.js';
 
 /** Where she was built; null while a field of it is missing. */
-export function slipOf(bench: Bench): BuildingSlip | null {
+function slipOf(bench: Bench): BuildingSlip | null {
   const field = placeField(bench, 'slip');
   const magneticHeading = bench.value('slipHeading');
   return field && magneticHeading !== undefined ? { field, magneticHeading } : null;

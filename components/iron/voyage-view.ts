@@ -44,7 +44,7 @@ function rows(host: LubberElement): { readonly changes: readonly Row[]; readonly
 }
 
 /** Whether B keeps its sign on the voyage, and why: Z may turn over, or only leave the upper hand to P. */
-export function fateOfB(here: ShipAtPlace, there: ShipAtPlace): 'none' | 'turns' | 'gives-way' | 'keeps' | 'same-side' {
+function fateOfB(here: ShipAtPlace, there: ShipAtPlace): 'none' | 'turns' | 'gives-way' | 'keeps' | 'same-side' {
   const [before, after] = [here.exact.B ?? 0, there.exact.B ?? 0];
   if (Math.abs(before) < 1e-6 || Math.abs(after) < 1e-6) return 'none';
   const crossed = here.field.z * there.field.z < 0;

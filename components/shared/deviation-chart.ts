@@ -35,7 +35,7 @@ export interface ChartContent {
 }
 
 /** Units that are pixels at full size: a narrow widget gets a narrow drawing, not small type. */
-export const CHART_SIZE = { wide: { width: 640, height: 320 }, middle: { width: 440, height: 220 }, narrow: { width: 300, height: 250 } } as const;
+const CHART_SIZE = { wide: { width: 640, height: 320 }, middle: { width: 440, height: 220 }, narrow: { width: 300, height: 250 } } as const;
 
 export type ChartSize = keyof typeof CHART_SIZE;
 

@@ -1,7 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { onTranslation } from './catalogue.js';
 
-export const themeNames = ['auto', 'day', 'dusk', 'night'] as const;
+const themeNames = ['auto', 'day', 'dusk', 'night'] as const;
 export type Theme = (typeof themeNames)[number];
 
 type Host = ReactiveControllerHost & HTMLElement;

@@ -16,7 +16,7 @@ export function apart(form: AnswerForm, a: number, b: number): number {
 const ABSURD = 60;
 
 /** A number in the range of its form, to the hundredth of a degree, alike in every engine. */
-export function written(form: AnswerForm, value: number): number {
+function written(form: AnswerForm, value: number): number {
   if (form === 'signed') return roundTo(value, 2);
   return form === 'bearing' ? wrap360(roundTo(wrap360(value), 2)) : wrap180(roundTo(wrap180(value), 2));
 }

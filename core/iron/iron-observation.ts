@@ -2,7 +2,7 @@ import { checkRange } from '../angle/check-number.js';
 import { checkField, type EarthField } from './earth-field.js';
 
 /** What stays with a ship wherever she goes: λ and the coefficients without vertical iron or P and Q. */
-export const unchangingNames = ['lambda', 'A', 'D', 'E'] as const;
+const unchangingNames = ['lambda', 'A', 'D', 'E'] as const;
 
 export type UnchangingName = (typeof unchangingNames)[number];
 

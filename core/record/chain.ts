@@ -28,7 +28,7 @@ export function firstHash(book: string): string {
 }
 
 /** The fields as texts, in their fixed order. */
-export function fieldTexts(fields: EntryFields): string[] {
+function fieldTexts(fields: EntryFields): string[] {
   return entryFields.map(([name, form]) => fieldText(form, fields[name] as FieldValue));
 }
 

@@ -25,7 +25,7 @@ export interface UsualDoubts {
 }
 
 /** A single sight from a rolling ship, and a card rounded to half a degree: common practice, no source. */
-export const usualRecordDoubts: UsualDoubts = { observation: 0.7, card: 0.3 };
+const usualRecordDoubts: UsualDoubts = { observation: 0.7, card: 0.3 };
 
 const FAR = 3;
 

@@ -24,7 +24,7 @@ export interface Restart {
 }
 
 /** The deviation an entry gives of a compass; null where it gives none. */
-export function deviationOfEntry(entry: RecordEntry, compass: MagneticCompass): ObservedDeviation | null {
+function deviationOfEntry(entry: RecordEntry, compass: MagneticCompass): ObservedDeviation | null {
   const heading = compass === 'standard' ? entry.headingStandard : entry.headingSteering;
   if (heading === null) return null;
   const own = entry.deviationOf === compass;

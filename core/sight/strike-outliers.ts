@@ -8,7 +8,7 @@ const USUAL = 3;
 const FEWEST = 3;
 
 /** The middle of a list of numbers; of an even count the mean of the middle two. */
-export function median(values: readonly number[]): number {
+function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   const half = sorted.length / 2;
   const [below = NaN, above = NaN] = [sorted[Math.ceil(half) - 1], sorted[Math.floor(half)]];

@@ -7,7 +7,7 @@ export const text = (words) => String(words).replace(/[&<>]/g, (letter) => lette
 export const prose = (words = '') => text(words).replace(/\s+/g, ' ').replace(/`([^`]+)`/g, '<code>$1</code>');
 
 /** An attribute in the quotes it needs the fewest escapes in. */
-export function attribute([name, value]) {
+function attribute([name, value]) {
   if (value.includes('"') && !value.includes("'")) return `${name}='${value.replace(/[&<>\n\t]/g, (letter) => letters[letter])}'`;
   return `${name}="${value.replace(/[&<>"\n\t]/g, (letter) => letters[letter])}"`;
 }

@@ -25,7 +25,7 @@ export interface TestStore extends Served {
   readonly statements: readonly Bag[];
 }
 
-export const TOKEN = 'bHViYmVyOmxpbmU=';
+const TOKEN = 'bHViYmVyOmxpbmU=';
 
 async function bodyOf(request: IncomingMessage): Promise<string> {
   const parts: Buffer[] = [];

@@ -11,7 +11,7 @@ const uuid = /^[0-9a-f]{8}-[0-9a-f]{4}-[1-5][0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-
 const duration = /^P(T(\d+H)?(\d+M)?(\d+(\.\d+)?S)?|\d+D)$/;
 
 /** The rules of xAPI 1.0.3, part two (data), for what our statements hold; sections from memory. */
-export function assertStatement(statement: Bag): void {
+function assertStatement(statement: Bag): void {
   const { id, actor, verb, object, context, timestamp, result } = statement;
   // 2.4: no property beside those of a statement, none null.
   for (const [name, value] of Object.entries(statement)) {
@@ -62,7 +62,7 @@ export function assertStatement(statement: Bag): void {
 
 export const verbOf = (statement: Bag): string => String(bag(statement['verb'])['id']).replace(/^.*\//, '');
 
-export function categoriesOf(statement: Bag): readonly string[] {
+function categoriesOf(statement: Bag): readonly string[] {
   const { category = [] } = bag(bag(statement['context'])['contextActivities'] ?? {});
   return (category as Bag[]).map(({ id }) => String(id).replace(/^.*\//, ''));
 }

@@ -6,7 +6,7 @@ import type { Page } from 'puppeteer-core';
 const source = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** Levels A and AA of WCAG 2.0 to 2.2; `wcag22aa` is what turns the size of targets on. */
-export const wcagTags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+const wcagTags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 /** The rules that another light can break: colours alone change with it. */
 export const colourRules = ['color-contrast', 'link-in-text-block'];

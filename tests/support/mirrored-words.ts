@@ -15,7 +15,7 @@ const letters = 'אבגדהוזחטיכלמנסעפצקרשת';
 const mirrored = (word: string): string => [...word.toLowerCase()].map((letter) => letters[(letter.charCodeAt(0) - 97) % letters.length]).join('');
 
 /** Words in other letters; places stay, and figures are set apart as a translator sets them apart, and letters with what they stand for. */
-export function mirroredText(text: string): string {
+function mirroredText(text: string): string {
   return text
     .split(/([A-Z] \{\w+\}|\{\w+\}|[−+±]?\d[^\s,;)]*\d[°′″]*(?: ?[NSEW]\b)?|[−+±]?\d[°′″]*(?: ?[NSEW]\b)?)/)
     .map((part, index) => (index % 2 === 0 ? part.replace(/[A-Za-z]{2,}/g, mirrored) : part.startsWith('{') ? part : `\u2066${part}\u2069`))

@@ -57,7 +57,7 @@ export async function visit(browser: Browser, address: string, inside = '', widt
 }
 
 /** What the page has noted of itself. */
-export const notedBy = (frame: Frame): Promise<Noted> => frame.evaluate(() => (globalThis as unknown as { lubberlineNoted: Noted }).lubberlineNoted);
+const notedBy = (frame: Frame): Promise<Noted> => frame.evaluate(() => (globalThis as unknown as { lubberlineNoted: Noted }).lubberlineNoted);
 
 /** Lit leaves a list of its releases on a page, for the day two of them meet, and one of decorated properties. */
 const LIT = ['litElementVersions', 'litHtmlVersions', 'litPropertyMetadata', 'reactiveElementVersions'];

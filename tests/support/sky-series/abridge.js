@@ -5,7 +5,7 @@ import { ladders } from './ladders.js';
 export const DEGREES = 180 / Math.PI;
 
 /** Value of a theory at a time in centuries: by power of it, terms `[size, phase, speed]` of cosines. */
-export function valueAt(powers, century) {
+function valueAt(powers, century) {
   return powers.reduceRight((sum, terms) => terms.reduce((part, [size, phase, speed]) => part + size * Math.cos(phase + speed * century), 0) + sum * century, 0);
 }
 
