@@ -4,7 +4,6 @@ import { wrap180 } from '../angle/wrap.js';
 import { checkField, type EarthField } from './earth-field.js';
 import { lambdaOf } from './exact-coefficients.js';
 import { finiteOrNull } from './finite-or-null.js';
-import { heeledParameters } from './heeled-parameters.js';
 import { ironDeviationByCompass } from './iron-by-compass.js';
 import { ironDeviation } from './iron-deviation.js';
 import { checkedIron, type IronParameters } from './iron-parameters.js';
@@ -65,19 +64,6 @@ export function heelingCoefficient(parameters: IronParameters, field: EarthField
   checkField('field', field);
   const iron = checkedIron(parameters);
   return finiteOrNull(((iron.e - iron.k) * field.z - iron.R) / (lambdaOf(iron) * field.h));
-}
-
-/**
- * How fast ℭ changes with heel at upright, degrees for each degree: J with the change of λ.
- * Derived as J; null where λ or H is 0.
- */
-export function heelingRate(parameters: IronParameters, field: EarthField): number | null {
-  const coefficient = heelingCoefficient(parameters, field);
-  if (coefficient === null) return null;
-  const iron = heeledParameters(parameters, 0);
-  const lambda = lambdaOf(iron);
-  const exactC = (iron.Q + iron.f * field.z) / (lambda * field.h);
-  return finiteOrNull(coefficient + (exactC * (iron.f + iron.h)) / (2 * lambda));
 }
 
 /**

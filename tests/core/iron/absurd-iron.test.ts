@@ -37,7 +37,6 @@ test('iron of any finite size, any field and any heel give numbers or null, neve
         ironCautions: ironCautions(iron, field, heel),
         heelingError: heeling.heelingError(iron, field, heading, heel),
         heelingErrorByCompass: heeling.heelingErrorByCompass(iron, field, heading, heel),
-        heelingRate: heeling.heelingRate(iron, field),
         linearHeelingError: heeling.linearHeelingError(iron, field, heading, heel),
       };
       for (const [name, result] of Object.entries(results)) {

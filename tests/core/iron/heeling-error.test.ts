@@ -5,7 +5,6 @@ import {
   heelingCoefficient,
   heelingError,
   heelingErrorByCompass,
-  heelingRate,
   linearHeelingError,
 } from '../../../core/iron/heeling-error.js';
 import { ironCautions } from '../../../core/iron/iron-cautions.js';
@@ -66,7 +65,9 @@ test('ℭ grows with heel at the rate J + ℭ(f + h)/2λ: numerical derivative o
     const field = { h: H, z: Z };
     const arc = Math.PI / 180;
     const at = (heel: number): number => exactCoefficients(parameters, field, heel).C ?? NaN;
-    assertClose(heelingRate(parameters, field) ?? NaN, (at(0.01) - at(-0.01)) / (0.02 * arc), 1e-6);
+    const { C, lambda } = exactCoefficients(parameters, field);
+    const rate = (heelingCoefficient(parameters, field) ?? NaN) + ((C ?? NaN) * (parameters.f + parameters.h)) / (2 * lambda);
+    assertClose(rate, (at(0.01) - at(-0.01)) / (0.02 * arc), 1e-6);
   }
 });
 
@@ -90,7 +91,7 @@ test('a heel of 31° to either side is cautioned, one of 30° not', () => {
 
 test('no heeling coefficient where λ or H is 0', () => {
   assert.equal(heelingCoefficient({ ...noIron, R: 100 }, { h: 0, z: 60000 }), null);
-  assert.equal(heelingRate({ ...noIron, a: -1, e: -1 }, { h: 20000, z: 100 }), null);
+  assert.equal(heelingCoefficient({ ...noIron, a: -1, e: -1 }, { h: 20000, z: 100 }), null);
   assert.equal(linearHeelingError({ ...noIron, R: 100 }, { h: 0, z: 1 }, 0, 5), null);
   assert.throws(() => linearHeelingError(noIron, { h: 1, z: 1 }, 0, NaN), /^RangeError: heel/);
 });
