@@ -113,6 +113,8 @@ describe('the import graph', () => {
   it('knows every folder of core as a layer', () => {
     const unknown = new Set(files.filter((file) => file.startsWith('core/') && folderOf(file) !== '' && layerOf(file) < 0).map(folderOf));
     assert.deepEqual([...unknown], []);
+    const told = [...readFileSync(join(projectFolder, 'DEVELOPERS.md'), 'utf8').matchAll(/^\| `(\w+)` \|/gm)].map(([, layer]) => layer);
+    assert.deepEqual(told, layers.flat(), 'DEVELOPERS.md');
   });
 
   it('lists core in its barrel layer by layer, in their order', () => {
