@@ -1,23 +1,12 @@
 import { expect, fixture, html } from '@open-wc/testing';
-import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
 import type { LubberDrill } from '../../../components/drill/drill.js';
 import type { LubberElement } from '../../../components/shared/lubber-element.js';
 import { subjects } from '../../support/scenes.js';
+import { input, root, type } from '../../support/in-widget.js';
 
 // Widgets in a form: JSON text of what lubber-result tells. The inputs are invented.
-
-const root = (element: Element): ShadowRoot => element.shadowRoot as ShadowRoot;
-const input = (element: Element, name: string): HTMLInputElement => root(element).querySelector(`#${name}`) as HTMLInputElement;
-
-async function type(element: LubberElement, name: string, text: string): Promise<void> {
-  input(element, name).focus();
-  input(element, name).select();
-  await sendKeys({ type: text });
-  await sendKeys({ press: 'Tab' });
-  await element.updateComplete;
-}
 
 interface Around {
   readonly form: HTMLFormElement;

@@ -4,13 +4,9 @@ import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/amplitude/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
 import { shipContext } from '../../../components/shared/ship-context.js';
+import { headline, input, problem, root } from '../../support/in-widget.js';
 
 // The base of all widgets, tried in one of them: each test names a fault that once was. The inputs are invented.
-
-const root = (element: LubberAmplitude): ShadowRoot => element.shadowRoot as ShadowRoot;
-const input = (element: LubberAmplitude, name: string): HTMLInputElement => root(element).querySelector(`#${name}`) as HTMLInputElement;
-const headline = (element: LubberAmplitude): string => (root(element).querySelector('.headline')?.textContent ?? '').replace(/\s+/g, ' ').trim();
-const problem = (element: LubberAmplitude, name: string): string => root(element).querySelector(`#${name}-problem`)?.textContent ?? '';
 
 const answered = (): Promise<LubberAmplitude> =>
   fixture(html`<lubber-amplitude latitude="48-17.0S" longitude="071-42.5W" instant="2026-11-26T08:52:40Z" bearing="113.5" heading=""></lubber-amplitude>`);

@@ -1,28 +1,16 @@
 import { expect, fixture, fixtureSync, html } from '@open-wc/testing';
-import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
 import type { LubberElement } from '../../../components/shared/lubber-element.js';
 import { assertAccessible } from '../../support/axe.js';
+import { flat, input, problem, root, type } from '../../support/in-widget.js';
 
 // What hosts do to widgets. The inputs are invented.
 
-const root = (element: Element): ShadowRoot => element.shadowRoot as ShadowRoot;
-const input = (element: Element, name: string): HTMLInputElement => root(element).querySelector(`#${name}`) as HTMLInputElement;
-const flat = (element: Element | null | undefined): string => (element?.textContent ?? '').replace(/\s+/g, ' ').trim();
-const problem = (element: Element, name: string): string => flat(root(element).querySelector(`#${name}-problem`));
 const text = (element: Element): string => flat(root(element).querySelector('.frame'));
 
 const answered = (): Promise<LubberAmplitude> =>
   fixture(html`<lubber-amplitude latitude="48-17.0S" longitude="071-42.5W" instant="2026-11-26T08:52:40Z" bearing="113.5"></lubber-amplitude>`);
-
-async function type(element: LubberElement, name: string, typed: string): Promise<void> {
-  input(element, name).focus();
-  input(element, name).select();
-  await sendKeys({ type: typed });
-  await sendKeys({ press: 'Tab' });
-  await element.updateComplete;
-}
 
 type Case = readonly [tag: string, answeredBy: Readonly<Record<string, string>>, attribute: string, word: string, choice: string | null];
 
