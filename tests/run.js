@@ -79,14 +79,18 @@ const missing = isAsked('components') || isAsked('pages') ? ensureBrowsers() : [
 let passed = 0;
 // What could not be tried has not passed.
 let failed = missing.length;
+const summary = [];
 for (const [name, part] of Object.entries(parts)) {
   if (!isAsked(name)) continue;
   console.log(`— ${name}`);
-  for (const result of await part()) {
-    passed += result.passed;
-    failed += result.failed;
-  }
+  const began = performance.now();
+  const results = await part();
+  const sum = (count) => results.reduce((all, result) => all + result[count], 0);
+  passed += sum('passed');
+  failed += sum('failed');
+  summary.push(`${sum('failed') > 0 ? 'FAILED' : 'passed'}: ${name}, ${Math.round((performance.now() - began) / 1000)} s`);
 }
+for (const line of summary) console.log(line);
 for (const lack of missing) console.error(`FAILED: ${lack} Nothing was tried in it.`);
 process.exitCode = failed > 0 || passed === 0 ? 1 : 0;
 console.log(`${passed} passed, ${failed} failed`);

@@ -1,3 +1,4 @@
+import { relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { summaryReporter } from '@web/test-runner';
@@ -5,6 +6,7 @@ import { chromeLauncher } from '@web/test-runner-chrome';
 import { puppeteerLauncher } from '@web/test-runner-puppeteer';
 import { askedBrowsers, findChromium, findFirefox } from './install.js';
 import { bundlePackages } from './support/bundle-packages.js';
+import { slowestLine } from './support/slowest.js';
 import { testPage } from './support/test-page.js';
 
 const quiet = [
@@ -22,18 +24,26 @@ function countReporter() {
     onTestRunFinished({ sessions }) {
       let passed = 0;
       let failed = 0;
+      let time = 0;
+      const times = new Map();
       const walk = (suite) => {
         for (const test of suite?.tests ?? []) {
+          time += test.duration ?? 0;
           if (test.passed) passed += 1;
           else if (!test.skipped) failed += 1;
         }
         for (const inner of suite?.suites ?? []) walk(inner);
       };
       for (const session of sessions) {
+        time = 0;
         walk(session.testResults);
+        const file = `${relative('', session.testFile ?? '')} in ${session.browser.name}`;
+        times.set(file, time);
         // A page that broke before its first test counts as one failure.
         if (!session.passed && !session.testResults?.tests.length && !session.testResults?.suites.length) failed += 1;
       }
+      const slowest = slowestLine(times);
+      if (slowest) console.log(slowest);
       console.log(`in browsers: ${passed} passed, ${failed} failed`);
     },
   };
