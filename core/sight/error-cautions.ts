@@ -10,8 +10,9 @@ const TELLING_VARIATION = 5;
 /** How near an error must lie to what the other compass would show. */
 const MIX_UP = 2;
 /**
- * What is odd of a deviation, degrees, by the zone of the place. In the caution zone the force that holds the needle is a third of the usual or less, and what
- * the ship's iron does to it three times as much (B and C go as 1/H); beyond, the zone is told and enough.
+ * Which deviation is odd, degrees, by the zone of the place. In the caution zone the force that
+ * holds the needle is a third of the usual or less, and what the ship's iron does to it three times
+ * as much (B and C go as 1/H); beyond, the zone is told and enough.
  */
 const UNUSUAL_DEVIATION = { normal: ODD_DEVIATION, caution: 3 * ODD_DEVIATION, blackout: Infinity } as const;
 
