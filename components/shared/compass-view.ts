@@ -32,7 +32,7 @@ export function headAndSplitView(
   return html`${fieldView(host, 'heading', bearingField(gyro ? 'G' : 'C'), state.heading, { label: host.t(gyro ? 'sight.heading.gyro' : 'sight.heading') })}
   ${gyro
     ? nothing
-    : html`<div class="pair">
+    : html`<div class="pair long">
         ${fieldView(host, 'variation', errorField, state.variation, { label: host.t('sight.variation'), placeholder: host.t('sight.variation.model') })}
         ${fieldView(host, 'cardDeviation', errorField, state.cardDeviation, {
           label: host.t('sight.cardDeviation'),

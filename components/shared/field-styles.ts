@@ -31,6 +31,8 @@ export const fieldStyles = css`
   .problem::before { content: '▲ '; }
   .hint { color: var(--soft); font-size: var(--small); margin: var(--space-1) 0 0; }
   .pair { display: grid; grid-template-columns: 1fr 1fr; gap: 0 var(--space-4); }
+  /* Below each other where a label would run over two lines and push its field out of the row. */
+  .pair.long { grid-template-columns: repeat(auto-fit, minmax(min(100%, 8.6rem), 1fr)); }
   /* Two or three in a row, fewer where a word of the language is longer than its share. */
   .choices { display: flex; flex-wrap: wrap; border: 1px solid var(--edge); border-radius: var(--radius); margin-block-start: var(--space-1); }
   .choices label {
