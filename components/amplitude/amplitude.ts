@@ -120,7 +120,7 @@ export class LubberAmplitude extends LubberElement {
   /** Of a bearing read from the compass, one standard deviation, degrees; 0.5 is usual. */
   @property({ attribute: 'doubt-reading' }) doubtReading?: string | number;
 
-  /** Of the altitude at the horizon, mostly its refraction, one standard deviation, degrees; 0.1 is usual. */
+  /** Of the altitude at the horizon, mostly its refraction, one standard deviation, degrees; 0.1 is usual, more beyond 60° of latitude. */
   @property({ attribute: 'doubt-horizon-altitude' }) doubtHorizonAltitude?: string | number;
 
   /** Of the position in each direction, one standard deviation, nautical miles; 1 is usual. */

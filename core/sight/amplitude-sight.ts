@@ -14,7 +14,7 @@ import { centreHeight } from './centre-height.js';
 import { amplitudeCautions } from './amplitude-cautions.js';
 import { amplitudeDoubts } from './amplitude-doubts.js';
 import { amplitudeSteps, handSteps } from './amplitude-steps.js';
-import { effectOf, usualDoubts } from './sight-doubts.js';
+import { effectOf, usualDoubts, usualHorizonDoubt } from './sight-doubts.js';
 import { checkReading, deviationDoubtOf, splitError } from './split-error.js';
 
 /** The bearing of a body on the horizon on one side of the meridian; null where it does not reach that altitude. */
@@ -84,7 +84,7 @@ export function amplitudeSight(observation: AmplitudeObservation): AmplitudeSigh
   checkReading(observation);
   const bearing = amplitudeBearing(observation);
   if (!bearing.determined) return bearing;
-  const doubts = { ...usualDoubts, ...observation.doubts };
+  const doubts = { ...usualDoubts, horizonAltitude: usualHorizonDoubt(observation.latitude), ...observation.doubts };
   const split = splitError(bearing.trueBearing, observation, observation);
   const doubt = combineDoubt(amplitudeDoubts(observation, bearing, doubts));
   const found = { ...bearing, ...split, deviationDoubt: deviationDoubtOf(split, doubt), doubt };

@@ -293,6 +293,21 @@ describe('the doubt of an amplitude', () => {
   });
 });
 
+describe('the doubt of an amplitude in high latitude', () => {
+  const supposed = (latitude: number, doubts = {}): number => {
+    const { doubt } = found({ ...plain, latitude, longitude: 0, instant: new Date('2026-09-23T05:50:00Z'), compassBearing: 90, doubts });
+    return doubt.items.find(({ code }) => code === 'horizonAltitude')?.cause.value ?? NaN;
+  };
+
+  // Cold air refracts more and a mirage more still (Pub. 9, on refraction, from memory); the figures are common practice, no source.
+  it('supposes 0.1° of altitude to 60°, 0.2° in 70°, 0.3° in 80°, north or south, unless told otherwise', () => {
+    assertClose(supposed(60), 0.1, 1e-12);
+    assertClose(supposed(-70), 0.2, 1e-12);
+    assertClose(supposed(80), 0.3, 1e-12);
+    assertClose(supposed(80, { horizonAltitude: 0.05 }), 0.05, 1e-12);
+  });
+});
+
 describe('bad arguments', () => {
   for (const [name, change] of [
     ['latitude', { latitude: 91 }],
