@@ -55,7 +55,7 @@ export function sightExplanation(host: LubberElement, sight: AzimuthSight, compa
 
 /** What stands below the mean of a series. */
 export function seriesExplanation(host: LubberElement, series: BearingSeries, states: States, onRecord: () => void): TemplateResult {
-  return html`${seriesPicture(host, series)} ${cautionsView(host, series.cautions)}
+  return html`${seriesPicture(host, series)} ${cautionsView(host, inOwnWords(series.cautions, 'azimuth', ['longitude-turned']))}
     <div class="after">${workingView(host, series.steps)} ${doubtView(host, series.doubt, states)} ${recordButton(host, onRecord)}</div>
     ${standingCautions(host)}`;
 }

@@ -10,6 +10,7 @@ import type { AzimuthBearing, AzimuthLook } from './azimuth-bearing.js';
 import { explanations } from './azimuth-explanations.js';
 import { errorCautions } from './error-cautions.js';
 import { expectedError } from './expected-error.js';
+import { lightCautions } from './light-cautions.js';
 import type { SplitError } from './split-error.js';
 
 /** What is known of a sight when its cautions are looked for. */
@@ -56,6 +57,11 @@ function altitudeByTimeCautions({ source, latitude, longitude, instant }: Azimut
   return [warning('altitude-not-by-time', { altitude: quantity(altitude, 'angle'), byTime: quantity(byTime, 'angle') })];
 }
 
+/** Whether the body named could be seen in the light of the time named. */
+function lightOf({ source, latitude, longitude, instant }: AzimuthLook): Caution[] {
+  return 'body' in source && source.body && instant ? lightCautions(source.body, { latitude, longitude, instant }) : [];
+}
+
 /** Everything odd about an azimuth, by code. */
 export function azimuthCautions(look: AzimuthLook, judged: Judged): Caution[] {
   const expected = expectedError(judged);
@@ -67,6 +73,7 @@ export function azimuthCautions(look: AzimuthLook, judged: Judged): Caution[] {
   if (dated.length < ofError.length) dated.push(note('variation-needs-date'));
   return [
     ...altitudeCautions(judged),
+    ...lightOf(look),
     ...altitudeByTimeCautions(look, judged),
     ...(odd ? explanations(look, judged, wrap360(judged.compassBearing + expected.error)) : []),
     ...dated,

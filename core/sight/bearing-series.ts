@@ -7,12 +7,12 @@ import type { Doubt } from '../working/doubt.js';
 import { quantity } from '../working/quantity.js';
 import type { Step } from '../working/step.js';
 import { azimuthBearing } from './azimuth-bearing.js';
+import { azimuthCautions } from './azimuth-cautions.js';
 import { azimuthDoubts, usualAzimuthDoubts } from './azimuth-doubts.js';
 import type { AzimuthDoubts } from './azimuth-doubts.js';
 import type { TimedSource } from './azimuth-source.js';
 import { driftOf } from './drift.js';
 import type { Drift } from './drift.js';
-import { errorCautions } from './error-cautions.js';
 import { meanOf } from './series-mean.js';
 import type { SeriesMean } from './series-mean.js';
 import { seriesSteps } from './series-steps.js';
@@ -149,7 +149,8 @@ export function bearingSeries(observation: SeriesObservation): BearingSeries | N
   const middle = kept[Math.floor(kept.length / 2)] as ReducedShot;
   const minutes = (middle.instant.getTime() - (observation.instant ?? first.instant).getTime()) / MINUTE;
   const source = sourceAfter(observation.source, minutes);
-  const bearing = azimuthBearing({ ...observation, source, instant: middle.instant });
+  const look = { ...observation, source, instant: middle.instant };
+  const bearing = azimuthBearing(look);
   // What time, place and tilt do is common to all shots: only the reading is better for being repeated.
   const common = bearing.determined ? azimuthDoubts(source, bearing, doubts).filter(({ code }) => code !== 'reading') : [];
   const doubt = combineDoubt([{ code: 'series', cause: quantity(mean.scatter, 'angle'), effect: mean.standardError }, ...common]);
@@ -171,8 +172,11 @@ export function bearingSeries(observation: SeriesObservation): BearingSeries | N
       reading: doubts.reading,
     }),
     cautions: [
+      // The mean is judged as one bearing would be, taken at the time of the middle one.
+      ...(bearing.determined
+        ? azimuthCautions(look, { ...mean, ...bearing, compass, variation, compassBearing: middle.compassBearing, tilt: doubts.tilt, doubtOfDeviation: deviationDoubt ?? doubt.total })
+        : []),
       ...seriesCautions(shots, drift, byCard, compass),
-      ...errorCautions({ ...mean, compass, variation, compassBearing: middle.compassBearing }, deviationDoubt ?? doubt.total),
     ],
   };
 }

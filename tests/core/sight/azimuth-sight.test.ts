@@ -192,6 +192,12 @@ describe('slips that explain an odd azimuth', () => {
     const named = found({ ...night, source: { by: 'body', body: 'Procyon' }, compassBearing: sirius }).cautions.find(({ code }) => code === 'other-body');
     assert.equal(named?.values['body'], 'Sirius');
   });
+  // Zone time or the wrong star put a sight of Vega into the forenoon and nothing was said (practitioner's review, common practice).
+  it('sees a star taken in daylight, and lets Venus be', () => {
+    const forenoon = { ...sun, source: { by: 'body', body: 'Vega' } as const, instant: new Date('2026-02-10T13:00:00Z') };
+    assert.ok(codes({ ...forenoon, compassBearing: 300 }).includes('lost-in-daylight'));
+    assert.ok(!codes({ ...forenoon, source: { by: 'body', body: 'Venus' }, compassBearing: 120 }).includes('lost-in-daylight'));
+  });
   it('sees a body below the horizon', () => assert.ok(codes({ ...sun, instant: new Date('2026-02-10T04:00:00Z'), compassBearing: 60 }).includes('below-horizon')));
 });
 

@@ -63,6 +63,27 @@ describe('a series of bearings', () => {
 
   it('judges the mean as it would a single bearing: a gyro 4° out', () => assert.ok(codes(reduced([4, 4.1, 3.9])).includes('gyro-error-large')));
 
+  // A series of a body far overhead, or out of sight, was given without a word (practitioner's review, common practice).
+  it('and as it would a body too high, one below the horizon, and a star by day', () => {
+    const taken = (body: 'Sun' | 'Capella', utc: string): string[] => {
+      const from = new Date(utc);
+      const look = { source: { by: 'body', body } as const, latitude: 20, longitude: 0 };
+      const list = [0, 1, 2].map((minute) => {
+        const instant = new Date(from.getTime() + minute * 60_000);
+        const bearing = azimuthBearing({ ...look, instant });
+        return { instant, compassBearing: bearing.determined ? bearing.trueBearing : 0 };
+      });
+      const series = bearingSeries({ ...look, compass: 'gyro', shots: list });
+      assert.ok(series.determined);
+      return codes(series);
+    };
+    assert.ok(taken('Sun', '2026-06-21T11:30:00Z').includes('altitude-very-high'));
+    assert.ok(taken('Sun', '2026-06-21T00:30:00Z').includes('below-horizon'));
+    // Capella, 5h17m of right ascension, is up with the Sun of June (about 6h).
+    assert.ok(taken('Capella', '2026-06-21T09:00:00Z').includes('lost-in-daylight'));
+    assert.ok(!taken('Capella', '2026-12-21T22:00:00Z').includes('lost-in-daylight'));
+  });
+
   it('is of one mind across north', () => {
     const circumpolar = { ...plain, source: { by: 'body', body: 'Polaris' } as const };
     const list = [1, -1, 0.5].map((error, minute) => {
