@@ -34,12 +34,12 @@ export function fieldPicture(host: LubberElement, field: EarthField, label: stri
     dip: angle === null ? '–' : formatAngle(angle),
   };
   return html`<figure class="field-figure">
-    <svg part="picture" viewBox="-70 ${up ? -height + 22 : -22} 300 ${height}" role="img" aria-label=${`${label}: ${host.t('iron.field.picture', words)}`} class="field-picture">
-      <line x1="-66" x2="226" y1="0" y2="0" class="level"></line>
+    <svg part="picture" viewBox="-80 ${up ? -height + 22 : -22} 310 ${height}" role="img" aria-label=${`${label}: ${host.t('iron.field.picture', words)}`} class="field-picture">
+      <line x1="-76" x2="226" y1="0" y2="0" class="level"></line>
       ${svg`<line x1=${h} x2=${h} y1="0" y2=${z} class="closing"></line><line x1="0" x2=${h} y1=${z} y2=${z} class="closing"></line>`}
       ${arrow(h, 0, 'force')}${arrow(0, z, 'force')}${arrow(h, z, 'total')}
       <text x=${Math.max(h + 8, 12)} y=${up ? 15 : -7}>H ${words.h}</text>
-      <text x="-8" y=${z / 2 + 4} text-anchor="end">Z ${words.z}</text>
+      <text x="-8" y=${z / 2 + 4} text-anchor="end">Z ${microtesla(field.z)}</text>
       <text x=${h + 8} y=${z + (up ? 4 : 4)}>${words.total}</text>
     </svg>
     <figcaption class="small soft">${host.t('iron.field.caption', words)}</figcaption>

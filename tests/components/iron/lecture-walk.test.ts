@@ -48,6 +48,8 @@ describe('a lecturer’s walk by keyboard', () => {
     expect(textOf(one(element, '#panel figcaption'))).to.contain('Dip −72.2°');
     const drawn = one(element, '#panel svg').getAttribute('aria-label') ?? '';
     expect(drawn).to.contain('H 16.9 µT to the north, Z 52.5 µT up');
+    // The label stood without its sign where Z points up: down is positive, as in the fields and tables.
+    expect(textOf(one(element, '#panel svg'))).to.contain('Z −52.5 µT');
     // √(16853.8² + 52480.8²) = 55120.6 nT.
     expect(drawn).to.contain('together 55.1 µT');
     // Mast’s top red south of the magnetic equator (common practice); head east, so her port side looks north.
