@@ -1,7 +1,10 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/azimuth/define.js';
+import '../../../components/record/define.js';
+import '../../../components/ship/define.js';
 import type { LubberAzimuth } from '../../../components/azimuth/azimuth.js';
+import type { LubberRecord } from '../../../components/record/record.js';
 import { assertAccessible } from '../../support/axe.js';
 
 const root = (element: LubberAzimuth): ShadowRoot => element.shadowRoot as ShadowRoot;
@@ -118,6 +121,24 @@ describe('which body now', () => {
     const frame = details.querySelector('.scroll');
     if (!name || !frame) throw new Error('no body in the list');
     expect(name.getBoundingClientRect().left).to.be.at.least(frame.getBoundingClientRect().left);
+  });
+
+  // The frame that scrolls sideways cut the ring of the focus at its left edge.
+  it('leaves room in the frame for the ring of the focus', async () => {
+    const element = await evening();
+    const details = root(element).querySelector<HTMLDetailsElement>('details[part=bodies]');
+    if (details) details.open = true;
+    await element.updateComplete;
+    const button = details?.querySelector<HTMLElement>('td button');
+    await sendKeys({ press: 'Tab' });
+    button?.focus();
+    const frame = details?.querySelector('.scroll')?.getBoundingClientRect();
+    if (!button || !frame) throw new Error('no body in the list');
+    const { outlineWidth, outlineOffset } = getComputedStyle(button);
+    const ring = parseFloat(outlineWidth) + parseFloat(outlineOffset);
+    expect(ring).to.be.above(1);
+    expect(button.getBoundingClientRect().left - ring).to.be.at.least(frame.left);
+    expect(button.getBoundingClientRect().top - ring).to.be.at.least(frame.top);
   });
 
   it('offers the bodies in sight and takes one by the keyboard', async () => {
@@ -285,6 +306,30 @@ describe('every state', () => {
     expect(root(element).querySelector<HTMLInputElement>('#longitude')?.readOnly).to.equal(false);
     expect(root(element).querySelector<HTMLSelectElement>('#body')?.disabled).to.equal(true);
     expect(root(element).querySelector('details[part=bodies]')).to.equal(null);
+  });
+
+  // Deck licence question bank (choices printed): 6 February 1981, 01:20 UTC, 52-28.0N 23-48.0W, Polaris 000.2 pgc, 224 pgc; gyro error 1.5W.
+  it('records a star, all by keyboard: Polaris by gyro, with the printed error, into the ship’s book', async () => {
+    const ship = await fixture(html`<lubber-ship name=${`Halcyon Tern ${Date.now()}`}><lubber-azimuth compass="gyro"></lubber-azimuth><lubber-record observer="E. M."></lubber-record></lubber-ship>`);
+    const element = ship.querySelector('lubber-azimuth') as LubberAzimuth;
+    const record = ship.querySelector('lubber-record') as LubberRecord;
+    await record.whole;
+    root(element).querySelector<HTMLElement>('#body')?.focus();
+    await sendKeys({ type: 'Polaris' });
+    await sendKeys({ press: 'Tab' });
+    await element.updateComplete;
+    expect(element.body).to.equal('Polaris');
+    const typed = { latitude: '52-28.0N', longitude: '023-48.0W', date: '6 Feb 1981', time: '0120', bearing: '000.2', heading: '224' };
+    for (const [name, what] of Object.entries(typed)) await type(element, name, what);
+    expect(headline(element)).to.contain('Gyro error 1.5° W');
+    expect(headline(element)).to.contain('gyro high');
+    const button = [...root(element).querySelectorAll('button')].find((one) => one.textContent === 'Enter in the record');
+    button?.focus();
+    await sendKeys({ press: 'Enter' });
+    for (let tries = 0; tries < 100 && record.entries.length === 0; tries++) await new Promise((resolve) => setTimeout(resolve, 20));
+    const [entry] = record.entries;
+    expect([entry?.method, entry?.target, entry?.bearing, entry?.headingGyro, entry?.observer]).to.deep.equal(['azimuth', 'Polaris', 0.2, 224, 'E. M.']);
+    expect(entry?.errorGyro).to.be.closeTo(-1.5, 0.05);
   });
 
   it('offers an entry to the record book', async () => {
