@@ -10,6 +10,7 @@ import { changeView } from './change-view.js';
 import { coefficientsView } from './coefficients-view.js';
 import { curveView } from './curve-view.js';
 import type { CurveBehind } from './curve-view.js';
+import { inPageFigures } from './heading-lists.js';
 import { judgeView } from './settings-view.js';
 import type { SwingState } from './swing-state.js';
 
@@ -55,7 +56,7 @@ function compassView(host: LubberElement, shown: ShownResult, compass: SwungComp
   const name = host.t(state.two ? `swing.stage.${state.stage}` : 'swing.curve');
   return html`<div class="of-compass">
     ${state.steering ? html`<h3 class="compass">${host.t(`swing.compass.${compass}`)}</h3>` : nothing}
-    ${curveView(host, result, { name, behind, limit: state.limit.largest })} ${cautionsView(host, [...cautions, ...(result.check?.cautions ?? [])])}
+    ${curveView(host, result, { name, behind, limit: state.limit.largest })} ${cautionsView(host, inPageFigures(host, [...cautions, ...(result.check?.cautions ?? [])]))}
     ${nextSteps(host, result, compass, holds, () => useCard(compass))} ${before ? changeView(host, before, result) : nothing} ${coefficientsView(host, result)}
   </div>`;
 }
