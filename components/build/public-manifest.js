@@ -34,6 +34,17 @@ function publish(declaration, lists) {
   declaration.cssProperties = (declaration.cssProperties ?? []).map((token) => ({ default: 'by theme', ...token }));
 }
 
+/** The widgets' classes and what they are made from, as far back as this package goes, by name. */
+function chainOf(modules) {
+  const classes = new Map(modules.flatMap(({ declarations }) => (declarations ?? []).filter(({ kind }) => kind === 'class').map((each) => [each.name, each])));
+  const chain = new Set();
+  for (let names = [...classes.values()].filter(({ customElement }) => customElement).map(({ name }) => name); names.length > 0; ) {
+    names.forEach((name) => chain.add(name));
+    names = names.map((name) => classes.get(name)?.superclass?.name).filter((name) => classes.has(name) && !chain.has(name));
+  }
+  return chain;
+}
+
 export function publicManifest() {
   const lists = new Map();
   return {
@@ -45,9 +56,10 @@ export function publicManifest() {
       if (words.every((word) => /^'[^']*'$/.test(word))) lists.set(node.name.text, words);
     },
     packageLinkPhase({ customElementsManifest }) {
+      const chain = chainOf(customElementsManifest.modules);
       for (const module of customElementsManifest.modules) {
         module.path = module.path.replace(/\.ts$/, '.js');
-        module.declarations = (module.declarations ?? []).filter(({ kind, customElement, name }) => kind === 'class' && (customElement || name === 'LubberElement'));
+        module.declarations = (module.declarations ?? []).filter(({ kind, name }) => kind === 'class' && chain.has(name));
         module.declarations.forEach((declaration) => publish(declaration, lists));
         const names = new Set(module.declarations.map(({ name }) => name));
         module.exports = (module.exports ?? []).filter(({ kind, name }) => kind === 'custom-element-definition' || names.has(name));
