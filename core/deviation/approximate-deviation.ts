@@ -54,6 +54,11 @@ function wavesOf(heading: number): Harmonics {
 export function deviationAt(coefficients: ApproximateCoefficients, compassHeading: number): number {
   checkCoefficients('coefficients', coefficients);
   checkFinite('compassHeading', compassHeading);
+  return approximateDeviation(coefficients, compassHeading);
+}
+
+/** The same of coefficients and a heading that have been checked: a card is asked for every degree. */
+export function approximateDeviation(coefficients: ApproximateCoefficients, compassHeading: number): number {
   const [one, sin, cos, sin2, cos2] = harmonics(compassHeading);
   const { A, B, C, D, E } = coefficients;
   return A * one + B * sin + C * cos + D * sin2 + E * cos2;

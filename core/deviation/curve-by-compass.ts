@@ -1,5 +1,5 @@
 import { arcOfDegrees } from '../angle/trigonometry.js';
-import { approximateSlope, checkCoefficients, deviationAt } from './approximate-deviation.js';
+import { approximateDeviation, approximateSlope, checkCoefficients } from './approximate-deviation.js';
 import type { DeviationCard } from './deviation-card.js';
 import { tableCurve } from './deviation-table.js';
 import type { PeriodicCurve } from './periodic-spline.js';
@@ -13,7 +13,7 @@ export function curveByCompass(card: CardByCompass): PeriodicCurve {
   const { coefficients } = card;
   checkCoefficients('card.coefficients', coefficients);
   return {
-    value: (heading) => deviationAt(coefficients, heading),
+    value: (heading) => approximateDeviation(coefficients, heading),
     slope: (heading) => approximateSlope(coefficients, heading),
     // Both waves at their steepest at once.
     leastSlope: -arcOfDegrees(Math.hypot(coefficients.B, coefficients.C) + 2 * Math.hypot(coefficients.D, coefficients.E)),

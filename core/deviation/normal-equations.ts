@@ -57,6 +57,18 @@ function inverted(triangle: readonly (readonly number[])[]): number[][] {
   return inverse;
 }
 
+function leveragesBy({ rows }: Design, inverse: readonly (readonly number[])[]): readonly number[] {
+  return rows.map((row) => {
+    let leverage = 0;
+    for (const line of inverse) {
+      let part = 0;
+      for (let j = 0; j < line.length; j++) part += (line[j] as number) * (row[j] as number);
+      leverage += part * part;
+    }
+    return leverage;
+  });
+}
+
 /**
  * Least squares by the normal equations and Cholesky's triangle (from memory): much less work
  * than the singular values. Headings all round the compass have their columns well apart; null
@@ -79,14 +91,15 @@ export function byNormalEquations(design: Design): Solution | null {
     }
   }
   const estimate = cofactors.map((line) => line.reduce((total, cofactor, i) => total + cofactor * (right[i] as number), 0));
-  const leverages = design.rows.map((row) => {
-    let leverage = 0;
-    for (const line of inverse) {
-      let part = 0;
-      for (let j = 0; j < line.length; j++) part += (line[j] as number) * (row[j] as number);
-      leverage += part * part;
-    }
-    return leverage;
-  });
-  return { estimate, fixed: new Array<boolean>(width).fill(true), rank: width, cofactors, leverages };
+  let leverages: readonly number[] | null = null;
+  return {
+    estimate,
+    fixed: new Array<boolean>(width).fill(true),
+    rank: width,
+    cofactors,
+    // A search by steps asks for them after its last step only.
+    get leverages() {
+      return (leverages ??= leveragesBy(design, inverse));
+    },
+  };
 }
