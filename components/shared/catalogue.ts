@@ -54,7 +54,7 @@ export function shownLanguage(language: string): string {
 }
 
 /** The text of a key with its `{places}` filled; a key nobody knows is shown as it is. */
-export function translate(language: string, english: Catalogue, key: string, values: Values = {}): string {
+export function translate(language: string, english: Catalogue, key: string, values?: Values): string {
   const text = catalogues.get(primaryOf(language))?.[key] ?? english[key] ?? key;
-  return text.replace(/\{(\w+)\}/g, (place, name: string) => String(values[name] ?? place));
+  return values ? text.replace(/\{(\w+)\}/g, (place, name: string) => String(values[name] ?? place)) : text;
 }

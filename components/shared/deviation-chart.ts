@@ -44,16 +44,31 @@ const EDGE = { left: 52, right: 12, top: 12, bottom: 40 } as const;
 /** Fine enough for a smooth line. */
 const SAMPLE = 3;
 const samples = Array.from({ length: 360 / SAMPLE + 1 }, (_, place) => place * SAMPLE);
+/** A band has no line at its edge: every other sample is fine enough. */
+const BAND_STEP = 2;
+const bandSamples = samples.filter((_, place) => place % BAND_STEP === 0);
+
+type Edges = readonly [low: number, high: number] | null;
+
+/** Curves and band at their samples: scale and drawing ask for the same. */
+interface Sampled {
+  readonly lines: readonly (readonly (number | null)[])[];
+  readonly band: readonly Edges[];
+}
+
+function sampled({ curves, band }: ChartContent): Sampled {
+  return { lines: curves.map((curve) => samples.map((heading) => curve.at(heading))), band: band ? bandSamples.map(band) : [] };
+}
 
 /** Everything of a chart that has to fit on its scale. */
-export function* chartedDeviations({ curves, points = [], band, limit }: ChartContent): Generator<number> {
-  for (const { deviation } of points) yield deviation;
-  for (const heading of samples) {
-    for (const curve of curves) yield curve.at(heading) ?? 0;
-    yield* band?.(heading) ?? [];
-  }
+export function chartedDeviations(content: ChartContent, { lines, band } = sampled(content)): readonly number[] {
+  const { points = [], limit } = content;
+  const charted = points.map(({ deviation }) => deviation);
+  for (const line of lines) for (const deviation of line) charted.push(deviation ?? 0);
+  for (const edges of band) if (edges) charted.push(...edges);
   // A limit far outside everything would press the curve flat.
-  if (limit && limit <= 6) yield* [limit, -limit];
+  if (limit && limit <= 6) charted.push(limit, -limit);
+  return charted;
 }
 
 interface Place {
@@ -61,37 +76,48 @@ interface Place {
   y(deviation: number): number;
 }
 
+/** Across a drawing from north to north. */
+const across = (heading: number, width: number): number => EDGE.left + (heading / 360) * (width - EDGE.left - EDGE.right);
+
+/** How far across every sample stands, as it is written in a path: the same at every drawing of a width. */
+const written = new Map<number, readonly string[]>();
+
+function writtenAcross(width: number): readonly string[] {
+  const known = written.get(width) ?? samples.map((heading) => across(heading, width).toFixed(1));
+  written.set(width, known);
+  return known;
+}
+
 /** A line with the pen lifted where there is nothing to draw. */
-function linePath(curve: ChartCurve, { x, y }: Place): string {
+function linePath(line: readonly (number | null)[], { y }: Place, x: readonly string[]): string {
   let down = false;
-  return samples
-    .map((heading) => {
-      const deviation = curve.at(heading);
+  return line
+    .map((deviation, place) => {
       const command = down ? 'L' : 'M';
       down = deviation !== null;
-      return deviation === null ? '' : `${command}${x(heading).toFixed(1)} ${y(deviation).toFixed(1)}`;
+      return deviation === null ? '' : `${command}${x[place]} ${y(deviation).toFixed(1)}`;
     })
     .join('');
 }
 
-function bandPath(band: NonNullable<ChartContent['band']>, { x, y }: Place): string {
-  const edges = samples.flatMap((heading) => {
-    const edge = band(heading);
-    return edge ? [[heading, ...edge] as const] : [];
+function bandPath(band: readonly Edges[], { y }: Place, x: readonly string[]): string {
+  const upper: string[] = [];
+  const lower: string[] = [];
+  band.forEach((edges, place) => {
+    if (!edges) return;
+    const over = x[place * BAND_STEP];
+    lower.push(`${over} ${y(edges[0]).toFixed(1)}`);
+    upper.push(`${over} ${y(edges[1]).toFixed(1)}`);
   });
-  if (edges.length < 2) return '';
-  const at = (heading: number, deviation: number): string => `${x(heading).toFixed(1)} ${y(deviation).toFixed(1)}`;
-  const upper = edges.map(([heading, , high]) => at(heading, high));
-  const lower = edges.map(([heading, low]) => at(heading, low)).reverse();
-  return `M${[...upper, ...lower].join('L')}Z`;
+  return upper.length < 2 ? '' : `M${upper.join('L')}L${lower.reverse().join('L')}Z`;
 }
 
 function pointView(point: ChartPoint, { x, y }: Place): SVGTemplateResult {
-  const [across, up] = [x(wrap360(point.heading)), y(point.deviation)];
-  const cross = svg`<path d="M${across - 4} ${up - 4}l8 8m0 -8l-8 8" stroke="currentColor" stroke-width="1.4" fill="none"></path>`;
+  const [over, up] = [x(wrap360(point.heading)), y(point.deviation)];
+  const cross = svg`<path d="M${over - 4} ${up - 4}l8 8m0 -8l-8 8" stroke="currentColor" stroke-width="1.4" fill="none"></path>`;
   if (point.mark === 'struck') return svg`<g class="struck">${cross}</g>`;
-  if (point.mark === 'suspect') return svg`<g class="suspect">${cross}<circle cx=${across} cy=${up} r="8" fill="none" stroke="currentColor" stroke-width="1.4"></circle></g>`;
-  return svg`<circle cx=${across} cy=${up} r="3.2" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.4"></circle>`;
+  if (point.mark === 'suspect') return svg`<g class="suspect">${cross}<circle cx=${over} cy=${up} r="8" fill="none" stroke="currentColor" stroke-width="1.4"></circle></g>`;
+  return svg`<circle cx=${over} cy=${up} r="3.2" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.4"></circle>`;
 }
 
 /** The name of a tick's direction, which stands under its figures; empty where it has none of the sixteen. */
@@ -135,19 +161,21 @@ function cursorView(cursor: number, curves: readonly ChartCurve[], { x, y }: Pla
 export function deviationChart(content: ChartContent, summary: string, size: ChartSize = 'wide'): TemplateResult {
   const { curves, points = [], band, limit, cursor } = content;
   const { width, height } = CHART_SIZE[size];
-  const scale = deviationScale(chartedDeviations(content));
+  const known = sampled(content);
+  const scale = deviationScale(chartedDeviations(content, known));
+  const x = writtenAcross(width);
   const place: Place = {
-    x: (heading) => EDGE.left + (heading / 360) * (width - EDGE.left - EDGE.right),
+    x: (heading) => across(heading, width),
     y: (deviation) => EDGE.top + ((scale.high - deviation) / (scale.high - scale.low)) * (height - EDGE.top - EDGE.bottom),
   };
   return html`<svg part="picture" viewBox="0 0 ${width} ${height}" role="img" aria-label=${summary} class="deviation-chart">
     ${axes(scale, place, { width, height }, size === 'wide' ? 45 : 90)}
-    ${band ? svg`<path d=${bandPath(band, place)} fill="var(--accent)" fill-opacity="0.16"></path>` : nothing}
+    ${band ? svg`<path d=${bandPath(known.band, place, x)} fill="var(--accent)" fill-opacity="0.16"></path>` : nothing}
     ${limit ? limitView(limit, scale, place, width) : nothing}
-    ${[...curves]
-      .map((curve, index) => ({ curve, tone: curveTone(index) }))
+    ${known.lines
+      .map((line, index) => ({ line, tone: curveTone(index) }))
       .reverse()
-      .map(({ curve, tone }) => svg`<path d=${linePath(curve, place)} fill="none" stroke=${tone.colour} stroke-width=${tone.width} stroke-dasharray=${tone.dash.join(' ') || 'none'}></path>`)}
+      .map(({ line, tone }) => svg`<path d=${linePath(line, place, x)} fill="none" stroke=${tone.colour} stroke-width=${tone.width} stroke-dasharray=${tone.dash.join(' ') || 'none'}></path>`)}
     ${points.map((point) => pointView(point, place))}
     ${cursor === null || cursor === undefined ? nothing : cursorView(cursor, curves, place, height)}
   </svg>`;
@@ -159,7 +187,7 @@ export function headingAt(event: PointerEvent): number | null {
   if (!drawing) return null;
   const { left, width } = drawing.getBoundingClientRect();
   const full = Number(drawing.getAttribute('viewBox')?.split(' ')[2] ?? CHART_SIZE.wide.width);
-  const across = ((event.clientX - left) / width) * full;
-  const heading = Math.round(((across - EDGE.left) / (full - EDGE.left - EDGE.right)) * 360);
+  const from = ((event.clientX - left) / width) * full;
+  const heading = Math.round(((from - EDGE.left) / (full - EDGE.left - EDGE.right)) * 360);
   return heading < 0 || heading > 360 ? null : heading % 360;
 }

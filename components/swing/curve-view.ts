@@ -3,7 +3,7 @@ import type { TemplateResult } from 'lit';
 import { confidenceBands } from '../../core/deviation/confidence-band.js';
 import { deviationCurve } from '../../core/deviation/deviation-curve.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
-import { predict } from '../../core/deviation/predict-deviation.js';
+import { predictedDeviation } from '../../core/deviation/predict-deviation.js';
 import type { Swing } from '../../core/swing/swing.js';
 import { deviationChart } from '../shared/deviation-chart.js';
 import type { ChartContent, ChartCurve, ChartPoint } from '../shared/deviation-chart.js';
@@ -11,31 +11,25 @@ import { deviationKey } from '../shared/deviation-key.js';
 import { deviationSummary } from '../shared/deviation-summary.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
-/** What is asked for the same headings by scale, line and summary is worked out once. */
+/** What drawing and summary ask for the same whole degrees is worked out once. */
 function remembered<T>(of: (heading: number) => T): (heading: number) => T {
-  const known = new Map<number, T>();
-  return (heading) => {
-    const found = known.get(heading);
-    if (found !== undefined) return found;
-    const value = of(heading);
-    known.set(heading, value);
-    return value;
-  };
+  const known: T[] = [];
+  return (heading) => (known[heading] ??= of(heading));
 }
 
 /** The fitted curve; none where the headings determine too little of it. */
 function fittedCurve(name: string, { fit, constantLost }: Swing): ChartCurve | null {
   const enough = fit.determined.length === 5 || (constantLost && fit.determined.length === 4);
-  return enough ? { name, at: remembered((heading) => predict(fit.model, fit.curve.estimate, heading)?.deviation ?? null) } : null;
+  return enough ? { name, at: remembered((heading) => predictedDeviation(fit.model, fit.curve.estimate, heading)) } : null;
 }
 
 function bandOf({ fit }: Swing): ChartContent['band'] {
   if (fit.curve.covariance === null || fit.determined.length < 5) return undefined;
   const band = confidenceBands(fit);
-  return remembered((heading) => {
+  return (heading) => {
     const point = band(heading);
-    return point && point.halfWidth !== null ? ([point.deviation - point.halfWidth, point.deviation + point.halfWidth] as const) : null;
-  });
+    return point && point.halfWidth !== null ? [point.deviation - point.halfWidth, point.deviation + point.halfWidth] : null;
+  };
 }
 
 function pointsOf({ rows }: Swing): readonly ChartPoint[] {

@@ -47,13 +47,16 @@ export function problemOf(host: LubberElement, place: number, content: GridConte
 }
 
 /** What a row came to, as it is written beside it; a curve through every reading leaves nothing over. */
-export type FoundTexts = readonly [byCompass: string, deviation: string, residual: string, bad: boolean];
+export type FoundTexts = readonly [deviation: string, residual: string, bad: boolean];
 
-const nothingFound: FoundTexts = ['', '', '', false];
+const nothingFound: FoundTexts = ['', '', false];
 
 export function foundTexts(swung: SwungRow | null | undefined, whole: Swing | null | undefined): FoundTexts {
   if (!swung?.ok) return nothingFound;
-  const { heading, deviation, residual, suspect, struck } = swung;
+  const { deviation, residual, suspect, struck } = swung;
   const over = residual !== null && (whole?.fit.degreesOfFreedom ?? 0) > 0;
-  return [formatBearing(heading), formatError(deviation), over ? formatError(residual) : '', suspect && !struck];
+  return [formatError(deviation), over ? formatError(residual) : '', suspect && !struck];
 }
+
+/** The head by compass that a row came to. */
+export const headText = (swung: SwungRow | null | undefined): string => (swung?.ok ? formatBearing(swung.heading) : '');

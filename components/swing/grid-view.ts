@@ -6,7 +6,7 @@ import { mixedCells, typedCell, useCell } from './grid-cells.js';
 import type { GridActions, GridContent } from './grid-content.js';
 import { isBlank } from './grid-row.js';
 import type { GridRow } from './grid-row.js';
-import { columnLabel, foundTexts, problemOf, refusedColumn } from './grid-texts.js';
+import { columnLabel, foundTexts, headText, problemOf, refusedColumn } from './grid-texts.js';
 import type { FoundTexts } from './grid-texts.js';
 
 interface RowShown {
@@ -14,7 +14,8 @@ interface RowShown {
   readonly texts: FoundTexts;
   /** Of the steering compass. */
   readonly beside: FoundTexts;
-  readonly byCompass: boolean;
+  /** The head by compass where it was not read; null where there is no such column. */
+  readonly byCompass: string | null;
   /** The column that is not understood, and what all rows have in common. */
   readonly refused: string;
   readonly common: string;
@@ -27,7 +28,7 @@ function typedCells(host: LubberElement, place: number, content: GridContent, ac
   return html`${columns.map((column) => typedCell(host, place, column, content, actions))} ${content.mixed ? mixedCells(host, place, row, actions) : nothing}`;
 }
 
-const figures = ([, deviation, residual, bad]: FoundTexts): TemplateResult => html`<td class="figure">${deviation}</td>
+const figures = ([deviation, residual, bad]: FoundTexts): TemplateResult => html`<td class="figure">${deviation}</td>
   <td class="figure ${bad ? 'bad' : ''}">${bad ? '▲ ' : ''}${residual}</td>`;
 
 /** The steering compass beside the standard: its head, and what that came to. */
@@ -41,10 +42,10 @@ function rowView(host: LubberElement, place: number, content: GridContent, actio
   const { columns, mixed, locked, state } = content;
   const row = state.rows[place] as GridRow;
   const { problem, texts, byCompass } = shown;
-  const width = columns.length + (mixed ? 2 : 0) + (byCompass ? 1 : 0) + (state.steering ? 6 : 3);
+  const width = columns.length + (mixed ? 2 : 0) + (byCompass === null ? 0 : 1) + (state.steering ? 6 : 3);
   return html`<tr class="${row.struck ? 'struck' : isBlank(row) ? 'blank' : ''} ${row.steeringStruck ? 'steering-struck' : ''}">
       ${guard([row, shown.common, shown.refused], () => typedCells(host, place, content, actions))}
-      ${byCompass ? html`<td class="figure">${texts[0]}</td>` : nothing} ${figures(texts)}
+      ${byCompass === null ? nothing : html`<td class="figure">${byCompass}</td>`} ${figures(texts)}
       <td>${guard([row, shown.common], () => useCell(host, place, row, locked, actions, 'standard'))}</td>
       ${state.steering ? besideCells(host, place, content, actions, shown) : nothing}
     </tr>
@@ -78,16 +79,17 @@ export function gridView(host: LubberElement, content: GridContent, actions: Gri
   const { state, worked, columns, mixed, locked } = content;
   const byCompass = state.headingBy !== 'compass' || worked.rows.some(({ headingBy }) => headingBy !== 'compass');
   // A row that looks as it did is not drawn again: most look the same after a figure elsewhere.
-  const common = JSON.stringify([state.method, state.headingBy, state.methods, columns, mixed, locked, byCompass, host.page.language]);
+  const common = JSON.stringify([state.method, state.headingBy, state.methods, columns, mixed, locked, byCompass, host.page.language, host.t('swing.cell')]);
   return html`<div class="scroll" part="grid">
     <table part="table" class="grid">
       <caption class="spoken">${host.t('swing.grid')}</caption>
-      ${headView(host, content, byCompass)}
+      ${guard([common, state.steering], () => headView(host, content, byCompass))}
       <tbody>
         ${state.rows.map((row, place) => {
           const [texts, beside] = [foundTexts(worked.swung[place], worked.result), foundTexts(worked.steered[place], worked.result?.steering)];
-          const shown = { refused: refusedColumn(place, content), common, problem: problemOf(host, place, content), texts, beside, byCompass };
-          return guard([row, common, shown.refused, shown.problem, ...texts, ...beside], () => rowView(host, place, content, actions, shown));
+          const head = byCompass ? headText(worked.swung[place]) : null;
+          const shown = { refused: refusedColumn(place, content), common, problem: problemOf(host, place, content), texts, beside, byCompass: head };
+          return guard([row, common, shown.refused, shown.problem, head, ...texts, ...beside], () => rowView(host, place, content, actions, shown));
         })}
       </tbody>
     </table>

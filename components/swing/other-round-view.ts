@@ -29,8 +29,8 @@ export function otherRoundView(host: LubberElement, state: SwingState, worked: W
         ${state.rows.map(
           (row, place) => html`<tr class=${row.struck ? 'struck' : ''}>
             ${columns.map((column) => html`<td>${row[column]}</td>`)}
-            <td class="figure">${foundTexts(worked.swung[place], worked.result)[1]}</td>
-            ${state.steering ? html`<td class="figure">${foundTexts(worked.steered[place], worked.result?.steering)[1]}</td>` : nothing}
+            <td class="figure">${foundTexts(worked.swung[place], worked.result)[0]}</td>
+            ${state.steering ? html`<td class="figure">${foundTexts(worked.steered[place], worked.result?.steering)[0]}</td>` : nothing}
           </tr>`,
         )}
       </tbody>

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { deviationLimits } from '../../core/deviation/deviation-limits.js';
 import { headingReckonings, swingMethods } from '../../core/swing/swing-row.js';
 import { choiceView, selectView } from '../shared/choice-view.js';
@@ -46,8 +47,20 @@ function objectView(host: LubberElement, state: SwingState): TemplateResult {
     : nothing}`;
 }
 
+/** All that the settings are drawn from: while it is the same nothing of them is drawn again. */
+function drawnFrom(host: LubberElement, { fields, given, ...state }: SwingState): unknown[] {
+  const { method, headingBy, headings, objectBy, turning, transitBy, methods, used, steering, unknown } = state;
+  const chosen = [method, headingBy, headings, objectBy, turning, transitBy, methods.join(), used.join(), steering];
+  const said = [used.map((name) => host.isSettled(name)).join(), unknown && host.unknownWords.join(), host.locked, host.isDisabled, host.page.language, host.t('swing.method')];
+  return [...Object.values(fields), given.problem, ...chosen, ...said];
+}
+
 /** What is common to all headings: the method, and what it asks for. */
-export function settingsView(host: LubberElement, state: SwingState): TemplateResult {
+export function settingsView(host: LubberElement, state: SwingState): unknown {
+  return guard(drawnFrom(host, state), () => settings(host, state));
+}
+
+function settings(host: LubberElement, state: SwingState): TemplateResult {
   const rest = state.used.filter((name) => !shownTogether.includes(name));
   return html`<div class="settings">
       ${selectView(host, 'method', host.t('swing.method'), state.method, [
@@ -68,7 +81,12 @@ export function settingsView(host: LubberElement, state: SwingState): TemplateRe
 }
 
 /** What the curve is judged by. */
-export function judgeView(host: LubberElement, state: SwingState): TemplateResult {
+export function judgeView(host: LubberElement, state: SwingState): unknown {
+  const said = [state.unknown && host.unknownWords.join(), host.locked, host.isDisabled, host.page.language, host.t('limit')];
+  return guard([state.limit, state.model, ...said], () => judge(host, state));
+}
+
+function judge(host: LubberElement, state: SwingState): TemplateResult {
   const { limit } = state;
   return html`<div class="settings judge">
     ${selectView(host, 'limit', host.t('limit'), limit.code, [

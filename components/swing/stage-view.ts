@@ -1,8 +1,10 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { swungCompasses } from '../../core/swing/adjusted-swing.js';
 import type { SwungCompass } from '../../core/swing/adjusted-swing.js';
 import { anyCorrector } from '../../core/deviation/corrector-states.js';
+import type { Correctors } from '../../core/deviation/corrector-states.js';
 import { choiceView } from '../shared/choice-view.js';
 import { correctorsEntry } from '../shared/correctors-entry.js';
 import { correctorsTable } from '../shared/correctors-table.js';
@@ -28,9 +30,11 @@ function compassCorrectors(host: LubberElement, state: SwingState, desk: GridDes
   const { correctors } = state;
   const title = titleOf(host, state, compass);
   const locked = host.isLocked('rows') || host.isLocked('correctors');
+  const take = (changed: Correctors, part: string): void => desk.take({ correctors: { ...correctors, [compass]: changed } }, `${compass}-${part}`);
+  // Fifteen fields and as many choices, of which a reading typed changes none.
   return html`<details class="no-print" id="correctors-${compass}">
       <summary part="summary">${title}</summary>
-      ${correctorsEntry(host, correctors[compass], locked, (changed, part) => desk.take({ correctors: { ...correctors, [compass]: changed } }, `${compass}-${part}`))}
+      ${guard([correctors, locked, title, host.page.language], () => correctorsEntry(host, correctors[compass], locked, take))}
     </details>
     ${anyCorrector(correctors[compass]) ? html`<div class="paper-only">${correctorsTable(host, correctors[compass], title)}</div>` : nothing}`;
 }

@@ -6,10 +6,10 @@ import { answerStyles } from '../shared/answer-styles.js';
 import { correctorsStyles } from '../shared/correctors-styles.js';
 import { deviationChartStyles } from '../shared/deviation-chart-styles.js';
 import type { FieldInput } from '../shared/field.js';
-import { readGivenCard } from '../shared/given-card.js';
 import type { GivenCard } from '../shared/given-card.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import { tickStyles } from '../shared/tick-styles.js';
+import { CardReader } from './card-reader.js';
 import { DraftKeeper } from './draft-keeper.js';
 import { entryView } from './entry-view.js';
 import { GridDesk } from './grid-desk.js';
@@ -76,7 +76,11 @@ export class LubberSwing extends SwingProperties {
     plannedSheet(8),
   );
   readonly #work = new RoundsWork();
+  readonly #cards = new CardReader();
   readonly #draft = new DraftKeeper(this);
+
+  /** What is on the screen. */
+  #shown: WorkedRounds | null = null;
 
   /** The last swing as plain data: what holds now, and what was found before; null while nothing is read. */
   get result(): AdjustedSwing | null {
@@ -137,7 +141,7 @@ export class LubberSwing extends SwingProperties {
   }
 
   get #given(): GivenCard {
-    const own = readGivenCard(this.card);
+    const own = this.#cards.read(this.card);
     return own.card || own.problem ? own : { card: this.ship?.card ?? null, problem: null };
   }
 
@@ -165,9 +169,9 @@ export class LubberSwing extends SwingProperties {
     return this.#work.of((stage) => this.#stateOf(stage), this.#two);
   }
 
-  /** The inputs of the swing as plain data; null while nothing is read. */
+  /** The inputs of the swing as plain data, as they have just been shown; null while nothing is read. */
   protected override resultDetail() {
-    const rounds = this.#rounds;
+    const rounds = this.#shown ?? this.#rounds;
     const { found, whole } = rounds;
     if (!whole) return null;
     const { rows, settings } = roundThatHolds(rounds).worked;
@@ -212,7 +216,7 @@ export class LubberSwing extends SwingProperties {
   }
 
   protected override render(): TemplateResult {
-    const { left, found, whole } = this.#rounds;
+    const { left, found, whole } = (this.#shown = this.#rounds);
     const round = this.#stage === 'found' && found ? found : left;
     const { state: now, worked } = round;
     const { narrow } = this.width;

@@ -4,8 +4,9 @@ import type { SwungRow } from '../../core/swing/swing.js';
 import type { SwingRow } from '../../core/swing/swing-row.js';
 import type { SwingSettings } from '../../core/swing/swing-settings.js';
 import { valueOf } from '../shared/field.js';
-import { marksWestWithMinus, readGridRow } from './grid-reading.js';
+import { marksWestWithMinus } from './grid-reading.js';
 import type { ReadRow } from './grid-reading.js';
+import { RowReader } from './row-reader.js';
 import { settingsOf } from './settings-given.js';
 import type { SwingState } from './swing-state.js';
 
@@ -24,11 +25,11 @@ export interface WorkedSwing {
 }
 
 /** Reads every row, and works out what is understood. */
-export function workOut(state: SwingState): WorkedSwing {
+export function workOut(state: SwingState, reader = new RowReader()): WorkedSwing {
   const { method, headingBy, steering } = state;
   const defaults = { method, headingBy, date: valueOf(state.fields.date), steering };
   const signed = marksWestWithMinus(state.rows, defaults);
-  const read = state.rows.map((row) => readGridRow(row, defaults, signed));
+  const read = reader.readAll(state.rows, defaults, signed);
   const rows = read.flatMap((one) => (one.state === 'row' ? [one.row] : []));
   const settings = settingsOf(state);
   const refused = state.unknown || state.used.some((name) => state.fields[name].state === 'refused');
@@ -43,6 +44,7 @@ export function workOut(state: SwingState): WorkedSwing {
 
 /** The swing is worked out once for the same rows and settings. */
 export class SwingWork {
+  readonly #reader = new RowReader();
   #last: { readonly key: string; readonly state: SwingState; readonly worked: WorkedSwing } | null = null;
 
   of(now: SwingState): WorkedSwing {
@@ -52,7 +54,7 @@ export class SwingWork {
     const last = this.#last;
     const same = last?.key === key && last.state.rows === now.rows && last.state.correctors === now.correctors && last.state.given.card === now.given.card;
     if (last && same) return last.worked;
-    const worked = workOut(now);
+    const worked = workOut(now, this.#reader);
     this.#last = { key, state: now, worked };
     return worked;
   }

@@ -1,5 +1,5 @@
 import { fitModel, type ModelFit } from './model-fit.js';
-import { predict, type FitModel } from './predict-deviation.js';
+import { predictedDeviation, type FitModel } from './predict-deviation.js';
 import type { Reading } from './observations.js';
 import { removalPath, type Removal } from './removal-path.js';
 import { studentLimit } from './student.js';
@@ -66,10 +66,10 @@ function best(contenders: readonly Contender[], removals: number): { contender: 
 function largestDifference(one: ModelFit, other: ModelFit): { difference: number; heading: number } {
   let found = { difference: 0, heading: 0 };
   for (let heading = 0; heading < 360; heading += 5) {
-    const a = predict(one.model, one.estimate, heading);
-    const b = predict(other.model, other.estimate, heading);
+    const a = predictedDeviation(one.model, one.estimate, heading);
+    const b = predictedDeviation(other.model, other.estimate, heading);
     if (a === null || b === null) continue;
-    const difference = Math.abs(a.deviation - b.deviation);
+    const difference = Math.abs(a - b);
     if (difference > found.difference) found = { difference, heading };
   }
   return found;

@@ -28,12 +28,12 @@ export function confidenceBands(fit: DeviationFit, probability = 0.95): (compass
     const prediction = predict(fit.model, estimate, compassHeading);
     if (prediction === null) return null;
     if (covariance === null) return { deviation: prediction.deviation, halfWidth: null };
+    const { change } = prediction;
     let variance = 0;
-    covariance.forEach((row, i) =>
-      row.forEach((value, j) => {
-        variance += value * (prediction.change[i] as number) * (prediction.change[j] as number);
-      }),
-    );
+    for (let i = 0; i < covariance.length; i++) {
+      const row = covariance[i] as readonly number[];
+      for (let j = 0; j < row.length; j++) variance += (row[j] as number) * (change[i] as number) * (change[j] as number);
+    }
     return { deviation: prediction.deviation, halfWidth: limit * Math.sqrt(Math.max(0, variance)) };
   };
 }

@@ -6,7 +6,7 @@ import type { Judgement } from './bad-readings.js';
 import type { PerCoefficient } from './per-coefficient.js';
 import { repeatedHeadings, widestGap } from './heading-gaps.js';
 import type { ModelFit } from './model-fit.js';
-import { predict, type FitModel } from './predict-deviation.js';
+import { predictedDeviation, type FitModel } from './predict-deviation.js';
 import type { Readings } from './observations.js';
 import { studentLimit } from './student.js';
 
@@ -80,7 +80,7 @@ function aboutShape({ model, fit, readings, judgement }: FitFindings): Caution[]
     const values = { difference: quantity(difference, 'angle'), heading: quantity(heading, 'bearing') };
     cautions.push(warning('exact-fit-better', values));
   }
-  const largest = Math.max(...readings.list.map(({ heading }) => Math.abs(predict(model, fit.estimate, heading)?.deviation ?? 0)));
+  const largest = Math.max(...readings.list.map(({ heading }) => Math.abs(predictedDeviation(model, fit.estimate, heading) ?? 0)));
   if (model === 'approximate' && largest > APPROXIMATE_LIMIT) {
     cautions.push(warning('beyond-approximate', { largest: quantity(largest, 'angle'), limit: quantity(APPROXIMATE_LIMIT, 'angle') }));
   }

@@ -7,7 +7,7 @@ import { judged } from './judged-readings.js';
 import type { ModelFit } from './model-fit.js';
 import type { PerCoefficient } from './per-coefficient.js';
 import { perCoefficient } from './per-coefficient.js';
-import { predict, type FitModel } from './predict-deviation.js';
+import { predictedDeviation, type FitModel } from './predict-deviation.js';
 import type { DeviationObservation, Readings } from './observations.js';
 
 /** A curve laid through the readings of a swing: plain data. */
@@ -124,8 +124,8 @@ export function fitJudged({ observations, readings, judgement }: JudgedReadings,
     coefficients,
     standardErrors,
     residuals: observations.map(({ heading, deviation }) => {
-      const prediction = predict(model, fit.estimate, heading);
-      return prediction === null ? null : deviation - prediction.deviation;
+      const predicted = predictedDeviation(model, fit.estimate, heading);
+      return predicted === null ? null : deviation - predicted;
     }),
     rms: Math.sqrt(fit.squares / list.length),
     scatter: freedom > 0 ? Math.sqrt(fit.squares / freedom) : null,

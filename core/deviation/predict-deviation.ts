@@ -9,10 +9,8 @@ export interface Prediction {
   readonly change: readonly number[];
 }
 
-function predictApproximate([A, B, C, D, E]: readonly number[], waves: Harmonics): Prediction {
-  const [one, sin, cos, sin2, cos2] = waves;
-  const deviation = (A as number) * one + (B as number) * sin + (C as number) * cos + (D as number) * sin2 + (E as number) * cos2;
-  return { deviation, change: waves };
+function approximate([A, B, C, D, E]: readonly number[], [one, sin, cos, sin2, cos2]: Harmonics): number {
+  return (A as number) * one + (B as number) * sin + (C as number) * cos + (D as number) * sin2 + (E as number) * cos2;
 }
 
 /**
@@ -47,10 +45,16 @@ function predictExact(estimate: readonly number[], [, sin, cos, sin2, cos2]: Har
 
 /** What a model gives where the waves of the heading are these; null where it gives nothing. */
 export function predictFrom(model: FitModel, estimate: readonly number[], waves: Harmonics): Prediction | null {
-  return model === 'exact' ? predictExact(estimate, waves) : predictApproximate(estimate, waves);
+  return model === 'exact' ? predictExact(estimate, waves) : { deviation: approximate(estimate, waves), change: waves };
 }
 
 /** What a model gives on a compass heading, degrees; null where it gives nothing. */
 export function predict(model: FitModel, estimate: readonly number[], heading: number): Prediction | null {
   return predictFrom(model, estimate, harmonics(heading));
+}
+
+/** The deviation of that alone, degrees. */
+export function predictedDeviation(model: FitModel, estimate: readonly number[], heading: number): number | null {
+  const waves = harmonics(heading);
+  return model === 'exact' ? (predictExact(estimate, waves)?.deviation ?? null) : approximate(estimate, waves);
 }

@@ -35,6 +35,20 @@ export function studentProbability(t: number, degreesOfFreedom: number): number 
 export function studentLimit(probability: number, degreesOfFreedom: number): number {
   checkFreedom(degreesOfFreedom);
   checkRange('probability', probability, Number.MIN_VALUE, 1 - 1e-9);
+  const key = `${probability} ${degreesOfFreedom}`;
+  const known = limits.get(key);
+  if (known !== undefined) return known;
+  if (limits.size >= MOST_LIMITS) limits.clear();
+  const limit = searchLimit(probability, degreesOfFreedom);
+  limits.set(key, limit);
+  return limit;
+}
+
+/** While a swing is typed the same few limits are asked for at every key. */
+const limits = new Map<string, number>();
+const MOST_LIMITS = 64;
+
+function searchLimit(probability: number, degreesOfFreedom: number): number {
   let low = 0;
   let high = 1;
   while (studentProbability(high, degreesOfFreedom) < probability) high *= 2;
