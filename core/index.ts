@@ -1,4 +1,7 @@
-/** The public list of core, layer by layer: everything here is kept stable; nothing else is. */
+/**
+ * The public list of core, layer by layer: everything here is kept stable; nothing else is. What a
+ * function takes and what it gives can be named; what that is made of is reached by its property.
+ */
 
 // Text: what was typed, and why it was not understood.
 export { parseLength } from './text/parse-length.js';
@@ -36,17 +39,21 @@ export type { Step } from './working/step.js';
 // Answer: marked as an assessor does.
 export { markAnswer, readAnswer } from './answer/mark.js';
 export type { Mark } from './answer/mark.js';
+export type { AnswerForm, Question } from './answer/question.js';
 export { assessorsTolerances } from './answer/tolerances.js';
 export type { Tolerances } from './answer/tolerances.js';
 
 // Sky: where the bodies of the almanac stand, when they rise, how high they look.
 export { altitudeAzimuth } from './sky/altitude-azimuth.js';
+export type { AltitudeAzimuth } from './sky/altitude-azimuth.js';
 export { amplitude } from './sky/amplitude.js';
 export type { Amplitude, AmplitudeArguments } from './sky/amplitude.js';
 export { azimuthByAltitude } from './sky/azimuth-by-altitude.js';
+export type { AltitudeTriangle, BearingsAtAltitude } from './sky/azimuth-by-altitude.js';
 export { bodyNamed, bodyNames, kindOf } from './sky/body.js';
 export type { BodyKind, BodyName } from './sky/body.js';
 export { daylight } from './sky/daylight.js';
+export type { Daylight } from './sky/daylight.js';
 export { dip } from './sky/dip.js';
 export { geographicalPosition, ghaAries } from './sky/geographical-position.js';
 export { horizonAltitude } from './sky/horizon-altitude.js';
@@ -57,27 +64,34 @@ export { horizonRates } from './sky/horizon-rates.js';
 export type { BodyMotion, HorizonRates } from './sky/horizon-rates.js';
 export { magnitude } from './sky/magnitude.js';
 export { HORIZON_REFRACTION, refraction } from './sky/refraction.js';
+export type { Air } from './sky/refraction.js';
 export type { GeographicalPosition } from './sky/sky-at.js';
 export { almanacNumber, starNames } from './sky/star-catalogue.js';
+export type { StarName } from './sky/star-catalogue.js';
 export type { Triangle } from './sky/triangle.js';
 export { trueAltitude } from './sky/true-altitude.js';
+export type { ObservedAltitude, TrueAltitude } from './sky/true-altitude.js';
 
 // Field: the magnetic models of the Earth, and the rose of a chart.
 export { chartedVariation } from './field/charted-variation.js';
 export type { ChartRose } from './field/charted-variation.js';
+export type { FieldPlace } from './field/check-place.js';
+export type { FieldElements } from './field/field-elements.js';
 export { isolines } from './field/isolines.js';
 export type { GridElement, Isoline } from './field/isolines.js';
 export { magneticEquatorLatitude } from './field/magnetic-equator.js';
 export { magneticElements, magneticField } from './field/magnetic-field.js';
 export type { MagneticField, MagneticFieldOptions } from './field/magnetic-field.js';
 export { magneticFieldGrid } from './field/magnetic-field-grid.js';
-export type { MagneticFieldGrid } from './field/magnetic-field-grid.js';
+export type { MagneticFieldGrid, MagneticFieldGridRequest } from './field/magnetic-field-grid.js';
 export { magneticModels, magneticModelYears } from './field/magnetic-models.js';
 export type { MagneticModel, MagneticModelName } from './field/magnetic-models.js';
 export { magneticPoles } from './field/magnetic-poles.js';
+export type { MagneticPoles } from './field/magnetic-poles.js';
 export { modelAgainstRose } from './field/model-against-rose.js';
 export type { ModelAgainstRose } from './field/model-against-rose.js';
 export { outsideModels } from './field/outside-models.js';
+export type { OutsideModels } from './field/outside-models.js';
 export { parseChartRose } from './field/parse-chart-rose.js';
 export type { ChartRoseReading } from './field/parse-chart-rose.js';
 export { roseSteps } from './field/rose-steps.js';
@@ -116,6 +130,7 @@ export { fitDeviation } from './deviation/fit-deviation.js';
 export type { DeviationFit, FitOptions } from './deviation/fit-deviation.js';
 export { fittedCard } from './deviation/fitted-card.js';
 export { widestGap } from './deviation/heading-gaps.js';
+export type { HeadingGap } from './deviation/heading-gaps.js';
 export type { HeadingFound } from './deviation/heading-inverse.js';
 export { nearestRow } from './deviation/nearest-row.js';
 export type { DeviationObservation } from './deviation/observations.js';
@@ -134,16 +149,17 @@ export { azimuthSight } from './sight/azimuth-sight.js';
 export type { AzimuthObservation, AzimuthSight } from './sight/azimuth-sight.js';
 export type { AzimuthSource } from './sight/azimuth-source.js';
 export { bearingSeries } from './sight/bearing-series.js';
-export type { BearingSeries, SeriesObservation, Shot } from './sight/bearing-series.js';
+export type { BearingSeries, NoSeries, SeriesObservation, Shot } from './sight/bearing-series.js';
 export { bodiesForBearing } from './sight/bodies-for-bearing.js';
-export type { RankedBody, RankReason } from './sight/bodies-for-bearing.js';
+export type { BodiesForBearing, RankedBody, RankReason } from './sight/bodies-for-bearing.js';
 export { convertDirection } from './sight/chain.js';
 export type { Chain, ChainInput, Direction } from './sight/chain.js';
 export { compassError, gyroError } from './sight/compass-error.js';
+export type { CompassError } from './sight/compass-error.js';
 export type { Conversion, ConversionInput } from './sight/conversion.js';
 export { convert } from './sight/convert.js';
 export { geodesicLine } from './sight/geodesic-line.js';
-export type { Position } from './sight/geodesic-line.js';
+export type { DirectedLine, Position } from './sight/geodesic-line.js';
 export { gyroSpeedError } from './sight/gyro-speed-error.js';
 export { markByHand } from './sight/hand-answer.js';
 export { courseMadeGood, courseToSteer, leewayAngle } from './sight/leeway.js';
@@ -153,10 +169,11 @@ export { rhumbLine } from './sight/rhumb-line.js';
 export { usualDoubts } from './sight/sight-doubts.js';
 export type { SightDoubts } from './sight/sight-doubts.js';
 export { threeCompasses } from './sight/three-compasses.js';
+export type { OneLook, ThreeCompasses } from './sight/three-compasses.js';
 export { usualTransitDoubts } from './sight/transit-doubts.js';
 export type { TransitDoubts } from './sight/transit-doubts.js';
 export { transitLine } from './sight/transit-line.js';
-export type { TransitLine } from './sight/transit-line.js';
+export type { FoundLine, TransitLine } from './sight/transit-line.js';
 export type { Sighting, TransitObservation } from './sight/transit-observation.js';
 export type { MarkError, NoTransit, TransitSight } from './sight/transit-result.js';
 export { transitSight } from './sight/transit-sight.js';
@@ -166,21 +183,35 @@ export type { VariationSource } from './sight/variation-source.js';
 // Iron: what the ship is made of and what it does to her compass.
 export { addCorrectors } from './iron/add-correctors.js';
 export { hardIronPolarity, permanentFromSlip } from './iron/building-slip.js';
+export type { BuildingSlip, SlipStrength } from './iron/building-slip.js';
+export { magnetForce } from './iron/correctors.js';
 export type { Corrector } from './iron/correctors.js';
 export { largestParts, partsOnHeading } from './iron/deviation-parts.js';
+export type { DeviationParts } from './iron/deviation-parts.js';
 export type { EarthField } from './iron/earth-field.js';
 export { exactCoefficients } from './iron/exact-coefficients.js';
+export type { IronCoefficients } from './iron/exact-coefficients.js';
 export { heelingCoefficient, heelingError, heelingErrorByCompass } from './iron/heeling-error.js';
+export type { HeelingError } from './iron/heeling-error.js';
 export { inducedPolarity } from './iron/induced-polarity.js';
+export type { PolarityOfShip } from './iron/induced-polarity.js';
 export { ironDeviationByCompass } from './iron/iron-by-compass.js';
+export type { IronByCompass } from './iron/iron-by-compass.js';
 export { ironCurve } from './iron/iron-curve.js';
+export type { IronCurvePoint } from './iron/iron-curve.js';
 export { ironDeviation } from './iron/iron-deviation.js';
+export type { IronDeviation } from './iron/iron-deviation.js';
 export { ironFromExact } from './iron/iron-from-exact.js';
+export type { KnownCoefficients } from './iron/iron-from-exact.js';
+export type { IronObservation } from './iron/iron-observation.js';
 export { ironParameterNames, noIron } from './iron/iron-parameters.js';
-export type { IronParameters } from './iron/iron-parameters.js';
+export type { IronParameterName, IronParameters } from './iron/iron-parameters.js';
 export { needle } from './iron/needle.js';
-export { predictAt } from './iron/predict-at.js';
+export type { Needle } from './iron/needle.js';
+export { predictAt, predictionError } from './iron/predict-at.js';
+export type { PredictedCoefficients } from './iron/predict-at.js';
 export { separateIron } from './iron/separate-iron.js';
+export type { SeparatedIron } from './iron/separate-iron.js';
 
 // Swing: rows of readings to coefficients and card.
 export { adjustedSwing, swungCompasses, swungStage } from './swing/adjusted-swing.js';
@@ -196,20 +227,27 @@ export type { SwingCircle, SwingSettings } from './swing/swing-settings.js';
 
 // Record: the book of compass errors.
 export { nextEntry } from './record/chain.js';
-export type { EntryDraft, EntryFields, EntryKind, RecordEntry } from './record/entry.js';
+export type { EntryDraft, EntryFields, EntryKind, MagneticCompass, RecordEntry } from './record/entry.js';
 export { judgeRecord } from './record/judge-record.js';
 export type { RecordJudgement, RecordQuestion } from './record/judge-record.js';
 export { mergeBooks } from './record/merge-books.js';
+export type { BookMerge } from './record/merge-books.js';
+export type { ObservedDeviation } from './record/observed-deviations.js';
 export { prepareEntry } from './record/prepare-entry.js';
+export type { DraftReading } from './record/read-draft.js';
 export { recordFromCsv, recordToCsv } from './record/record-csv.js';
+export type { RecordFile } from './record/record-file.js';
 export { recordFromJson, recordToJson } from './record/record-json.js';
 export { swingFromRecord } from './record/swing-from-record.js';
 export { verifyChain } from './record/verify-chain.js';
+export type { ChainCheck } from './record/verify-chain.js';
 
 // Drill: exercises with a seed.
 export { exerciseKinds, levels } from './drill/exercise.js';
 export type { Exercise, ExerciseKind, Level } from './drill/exercise.js';
 export { exerciseSet, mixedParts } from './drill/exercise-set.js';
-export type { SetOrder } from './drill/exercise-set.js';
+export type { SetOrder, SetPart } from './drill/exercise-set.js';
 export { exerciseFrom } from './drill/generate.js';
+export type { ExerciseOrder } from './drill/generate.js';
 export { exerciseScore, setScore } from './drill/score.js';
+export type { AnswerTexts } from './drill/score.js';

@@ -49,7 +49,8 @@ function rhumbBearing(from: Position, to: Position): number | null {
 }
 
 type NoLine = { readonly determined: false; readonly reason: NoDirection };
-type FoundLine = { readonly determined: true; readonly line: TrueLine } | NoLine;
+/** The line a bearing was taken of, or why it has no direction. */
+export type FoundLine = { readonly determined: true; readonly line: TrueLine } | NoLine;
 
 /** How far before the front mark the ship stands along the line and to its right, metres. */
 function placeBeside(front: Position, towardsRear: number, markDistance: number, ship: Position): { shipOnLine: ShipOnLine; distance: number; before: number } {
