@@ -42,12 +42,17 @@ export interface HeelingMagnet {
   readonly force: number;
 }
 
+function checkPlace(name: string, place: HorizontalMagnet['place']): void {
+  if (place !== 'below' && place !== 'end-on') throw new RangeError(`${name}: ${String(place)} is neither below nor end-on`);
+}
+
 /**
  * Force of a short bar magnet, nanotesla, at a distance in metres, by its moment in A m²:
  * 100 m/r³ broadside on (`below`), twice that `end-on`. The field of a dipole, μ₀/4π = 10⁻⁷.
- * Throws `RangeError` for a moment below 0 or a distance not above 0.
+ * Throws `RangeError` for a moment below 0, a distance not above 0, or another place.
  */
-export function magnetForce(moment: number, distance: number, place: 'below' | 'end-on'): number {
+export function magnetForce(moment: number, distance: number, place: HorizontalMagnet['place']): number {
+  checkPlace('place', place);
   checkRange('moment', moment, 0, 1e100);
   checkRange('distance', distance, Number.MIN_VALUE, 1e100);
   return Math.min(1e100, ((place === 'below' ? 100 : 200) * moment) / distance ** 3);
@@ -71,10 +76,12 @@ export function checkCorrector(name: string, corrector: Corrector): void {
       if (!ends.includes(corrector.redEnd)) {
         throw new RangeError(`${name}.redEnd: ${corrector.redEnd} is neither ${ends.join(' nor ')}`);
       }
+      checkPlace(`${name}.place`, corrector.place);
       checkRange(`${name}.force`, corrector.force, 0, 1e100);
       return;
     }
     case 'heeling-magnet':
+      if (corrector.redEnd !== 'up' && corrector.redEnd !== 'down') throw new RangeError(`${name}.redEnd: ${String(corrector.redEnd)} is neither up nor down`);
       checkRange(`${name}.force`, corrector.force, 0, 1e100);
       return;
     default:

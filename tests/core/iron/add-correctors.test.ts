@@ -90,6 +90,7 @@ test('a magnet of 10 A m² gives 1000 nT broadside on at 1 m, 16000 nT end-on at
   assertClose(magnetForce(10, 0.5, 'end-on'), 16000, 1e-9);
   assert.throws(() => magnetForce(10, 0, 'below'), /^RangeError: distance/);
   assert.throws(() => magnetForce(NaN, 1, 'below'), /^RangeError: moment/);
+  assert.throws(() => magnetForce(1, 1, 'above' as 'below'), /^RangeError: place/);
 });
 
 test('correctors add up, in any order, and leave the ship given alone', () => {
@@ -108,6 +109,8 @@ test('a corrector that cannot be is named', () => {
   assert.throws(adding({ kind: 'spheres', radius: 0.3, distance: 0.2, bearing: 90 }), /^RangeError: correctors\[0\]\.distance/);
   assert.throws(adding({ kind: 'flinders-bar', strength: -1, bearing: 0 }), /^RangeError: correctors\[0\]\.strength/);
   assert.throws(adding({ kind: 'fore-and-aft-magnet', redEnd: 'port', ...magnet }), /^RangeError: correctors\[0\]\.redEnd/);
+  assert.throws(adding({ kind: 'athwartship-magnet', redEnd: 'port', ...magnet, place: 'above' }), /^RangeError: correctors\[0\]\.place/);
   assert.throws(adding({ kind: 'heeling-magnet', redEnd: 'up', force: NaN }), /^RangeError: correctors\[0\]\.force/);
+  assert.throws(adding({ kind: 'heeling-magnet', redEnd: 'forward', force: 1 }), /^RangeError: correctors\[0\]\.redEnd/);
   assert.throws(adding({ kind: 'toroid' }), /^RangeError: correctors\[0\]\.kind/);
 });
