@@ -1,5 +1,5 @@
 /** Runs the given test files in Node and ends with a line that counts them. */
-import { relative } from 'node:path';
+import { relative, resolve } from 'node:path';
 import { run } from 'node:test';
 import { spec } from 'node:test/reporters';
 import { slowestLine } from './support/slowest.js';
@@ -9,26 +9,43 @@ let passed = 0;
 let failed = 0;
 /** Milliseconds by file. */
 const times = new Map();
+/** What each file wrote to its error output: why it could not be read, if it could not. */
+const errors = new Map();
+/** Files that broke outside of their tests, or hold none. */
+const broken = [];
+
+/** Node tells of a file as of a test where there is none in it. */
+const isFile = ({ name, file }) => file !== undefined && resolve(name) === file;
+const add = (map, file, what, nothing) => map.set(relative('', file), (map.get(relative('', file)) ?? nothing) + what);
+
 const results = run({ files, concurrency: 2, timeout: 240000 });
-for (const event of ['test:pass', 'test:fail']) {
-  results.on(event, ({ file, nesting, details }) => {
-    if (nesting === 0 && file) times.set(relative('', file), (times.get(relative('', file)) ?? 0) + details.duration_ms);
-  });
-}
-results.on('test:pass', ({ details, skip, todo }) => {
+results.on('test:stderr', ({ file, message }) => file && add(errors, file, message, ''));
+results.on('test:pass', (test) => {
+  const { details, skip, todo } = test;
+  if (isFile(test)) {
+    failed += 1;
+    broken.push(relative('', test.file));
+    return;
+  }
   // A group is no test, and what is skipped has proved nothing.
   if (details.type !== 'suite' && skip === undefined && todo === undefined) passed += 1;
 });
-results.on('test:fail', ({ details }) => {
+results.on('test:fail', (test) => {
+  const { details } = test;
+  if (isFile(test)) broken.push(relative('', test.file));
   // A group fails with its tests, which are counted; or by itself, outside all of them.
   if (details.type !== 'suite' || details.error?.failureType !== 'subtestsFailed') failed += 1;
 });
+for (const event of ['test:pass', 'test:fail']) {
+  results.on(event, ({ file, nesting, details }) => nesting === 0 && file && add(times, file, details.duration_ms, 0));
+}
 const report = new spec();
 let text = '';
 report.on('data', (chunk) => (text += chunk));
 report.on('end', () => {
   // The whole tree of passed tests is noise; what failed is not.
-  if (failed > 0) process.stdout.write(text.slice(text.lastIndexOf('failing tests')));
+  if (text.includes('failing tests')) process.stdout.write(text.slice(text.lastIndexOf('failing tests')));
+  for (const file of broken) console.log(`\n${file} broke outside of its tests, or holds none.\n${(errors.get(file) ?? '').trim()}`);
   const slowest = slowestLine(times);
   if (slowest) console.log(slowest);
   console.log(`in Node: ${passed} passed, ${failed} failed`);

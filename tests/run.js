@@ -74,7 +74,19 @@ if (unknown.length > 0) {
 const isAsked = (part) => asked.length === 0 || asked.includes(part);
 
 ensurePackages();
-const missing = isAsked('components') || isAsked('pages') ? ensureBrowsers() : [];
+
+/** What browsers are missing, in words. */
+function missingBrowsers() {
+  if (!isAsked('components') && !isAsked('pages')) return [];
+  try {
+    return ensureBrowsers();
+  } catch (error) {
+    console.error(error.message);
+    process.exit(2);
+  }
+}
+
+const missing = missingBrowsers();
 
 let passed = 0;
 // What could not be tried has not passed.

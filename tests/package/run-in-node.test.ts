@@ -11,15 +11,15 @@ describe('the count of tests run in Node', () => {
   before(() => (folder = mkdtempSync(join(tmpdir(), 'lubberline-'))));
   after(() => rmSync(folder, { recursive: true }));
 
-  /** The last line and the exit code of a run of one file. */
-  function countOf(name: string, body: string): string {
+  /** What a run of one file says, and its exit code. */
+  function sayingOf(name: string, body: string): { said: string; status: number | null } {
     const file = join(folder, `${name}.test.mjs`);
     writeFileSync(file, `import { after, describe, it } from 'node:test';\n${body}`);
     // Node refuses to run tests from within a test unless this is taken away.
     const env = { ...process.env };
     delete env.NODE_TEST_CONTEXT;
     const { stdout, status } = spawnSync(process.execPath, ['tests/run-in-node.js', file], { cwd: projectFolder, encoding: 'utf8', env });
-    return `${stdout.trim().split('\n').pop() ?? ''}, exit ${status}`;
+    return { said: stdout.trim(), status };
   }
 
   const runs: readonly [what: string, body: string, said: string][] = [
@@ -27,7 +27,20 @@ describe('the count of tests run in Node', () => {
     ['a failed test once', "describe('group', () => { it('one', () => { throw new Error('no'); }); });", 'in Node: 0 passed, 1 failed, exit 1'],
     ['a group that breaks before its tests', "describe('group', () => { throw new Error('no'); }); it('one', () => {});", 'in Node: 1 passed, 1 failed, exit 1'],
     ['a group that breaks after its tests', "describe('group', () => { after(() => { throw new Error('no'); }); it('one', () => {}); });", 'in Node: 1 passed, 1 failed, exit 1'],
+    ['a file without a test as a failure', '', 'in Node: 0 passed, 1 failed, exit 1'],
+    ['a file that breaks after its tests', "it('one', () => {}); setTimeout(() => { throw new Error('late'); });", 'in Node: 1 passed, 1 failed, exit 1'],
     ['nothing for a skipped test', "it.skip('one', () => {}); it('two', () => {});", 'in Node: 1 passed, 0 failed, exit 0'],
   ];
-  for (const [what, body, said] of runs) it(`counts ${what}`, () => assert.equal(countOf(what.replace(/\W/g, '-'), body), said));
+  for (const [what, body, counted] of runs) {
+    it(`counts ${what}`, () => {
+      const { said, status } = sayingOf(what.replace(/\W/g, '-'), body);
+      assert.equal(`${said.split('\n').pop()}, exit ${status}`, counted);
+    });
+  }
+
+  it('says why a file cannot be read, and which', () => {
+    const { said } = sayingOf('slip', 'const a = ;');
+    assert.match(said, /slip\.test\.mjs broke/);
+    assert.match(said, /SyntaxError/);
+  });
 });
