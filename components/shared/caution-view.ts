@@ -7,10 +7,11 @@ import { formatAngle, formatNumber } from './figures.js';
 import type { LubberElement } from './lubber-element.js';
 import { quantityText } from './quantity-text.js';
 
-/** In a sentence a count is a whole number and a limit of 5° is just that. */
+/** In a sentence a count is a whole number, a limit of 5° is just that, and so are 10 m. */
 function inSentence(quantity: Quantity): string {
   if (!Number.isInteger(quantity.value)) return quantityText(quantity);
   if (quantity.unit === 'number') return formatNumber(quantity.value, 0);
+  if (quantity.unit === 'metres') return `${formatNumber(quantity.value, 0)} m`;
   return quantity.unit === 'angle' ? formatAngle(quantity.value, 0) : quantityText(quantity);
 }
 

@@ -1,6 +1,7 @@
 import { html, nothing, svg } from 'lit';
 import type { TemplateResult } from 'lit';
 import { cosDegrees, sinDegrees } from '../../core/angle/trigonometry.js';
+import { wrap180 } from '../../core/angle/wrap.js';
 import type { MarkError, TransitSight } from '../../core/sight/transit-result.js';
 import { formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
@@ -48,14 +49,16 @@ function northsOf(host: LubberElement, result: TransitSight): North[] {
 /** Shorter by this part of the lines is each further north, so that their names do not meet. */
 const STAGGER = 0.22;
 
-/** A north as an arrow, its name on the side to which it lies; true north's above it. */
-function northView(centre: number, north: North, radius: number, first: boolean): TemplateResult {
-  const east = north.bearing >= 0;
+/** A line that leads so near north, degrees, has its bearing written where the name of true north would stand. */
+const NEAR_NORTH = 25;
+
+/** A north as an arrow, its name on the side to which it lies; true north's above it, or aside where a line takes the room. */
+function northView(centre: number, north: North, radius: number, above: boolean, east: boolean): TemplateResult {
   const tip = at(centre, north.bearing, radius);
   const [left, right] = [at(centre, north.bearing - 3, radius - 11), at(centre, north.bearing + 3, radius - 11)];
   return svg`<line x1=${centre} y1=${centre} x2=${tip.x} y2=${tip.y} stroke=${north.colour} stroke-width="1.4" stroke-dasharray=${north.dash || nothing}></line>
     <path d="M${left.x} ${left.y} L${tip.x} ${tip.y} L${right.x} ${right.y}" fill="none" stroke=${north.colour} stroke-width="1.4"></path>
-    <text class="soft" x=${tip.x + (first ? 0 : east ? 10 : -10)} y=${tip.y + (first ? -6 : 4)} text-anchor=${first ? 'middle' : east ? 'start' : 'end'}>${north.label}</text>`;
+    <text class="soft" x=${tip.x + (above ? 0 : east ? 10 : -10)} y=${tip.y + (above ? -6 : 4)} text-anchor=${above ? 'middle' : east ? 'start' : 'end'}>${north.label}</text>`;
 }
 
 /** How far along the ray the front mark stands: to scale where the distances are known. */
@@ -102,9 +105,10 @@ export function transitPicture(host: LubberElement, result: TransitSight, number
       : host.t('transit.picture.several', { count: result.marks.length, error });
   const magnetic = result.variation.source === 'none' || result.compass === 'gyro' ? '' : ` ${host.t('transit.picture.magnetic', { variation: spokenError(result.variation.value, host.t) })}`;
   const norths = northsOf(host, result);
+  const northward = result.marks.find(({ trueBearing }) => Math.abs(wrap180(trueBearing)) < NEAR_NORTH);
   return html`<svg part="picture" viewBox="0 ${top} ${2 * centre} ${height}" role="img" aria-label="${summary}${magnetic}" class="plan">
     ${result.marks.map((mark, index) => lineView(centre, reach, mark, several ? (numbers[index] ?? index + 1) : null))}
-    ${norths.map((north, index) => northView(centre, north, reach * (1 - index * STAGGER) - 6, index === 0))}
+    ${norths.map((north, index) => northView(centre, north, reach * (1 - index * STAGGER) - 6, index === 0 && !northward, index > 0 ? north.bearing >= 0 : (northward?.trueBearing ?? 0) > 180))}
     <circle cx=${centre} cy=${centre} r="6" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.6"></circle>
   </svg>`;
 }

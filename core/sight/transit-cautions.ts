@@ -4,7 +4,7 @@ import type { Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
 import { errorCautions } from './error-cautions.js';
 import { METRES_PER_MILE } from './line-bearing.js';
-import { SENSITIVE_RATIO, sensitivity } from './transit-doubts.js';
+import { SENSITIVE_RATIO, sensitivity, turnOfMark, turnOfMarks } from './transit-doubts.js';
 import type { TransitDoubts } from './transit-doubts.js';
 import { beyondSight } from './transit-line.js';
 import type { MarkError, TransitSight } from './transit-result.js';
@@ -15,6 +15,8 @@ type Found = Omit<TransitSight, 'steps' | 'cautions'>;
 const NEAR_RECIPROCAL = 30;
 /** Chart and eye differing by this much are worth a word, degrees. */
 const CONVERGENCE = 0.1;
+/** Places of marks that leave their line more uncertain than this, degrees, are worth a warning. Common practice, no source. */
+const UNCERTAIN = 1;
 /** Standard deviations beyond which a reading does not belong to the others. Common practice, no source. */
 const ODD = 3;
 /** A line that cannot have been seen so from there: its place is at fault, and what follows from that comes after it. */
@@ -22,24 +24,41 @@ const WRONG_PLACE: ReadonlySet<string> = new Set(['mark-beyond-sight', 'marks-fa
 /** What a wrong place does to the error of the one line. */
 const CONSEQUENCES: ReadonlySet<string> = new Set(['deviation-large', 'gyro-error-large', 'far-from-card']);
 
-const miles = (metres: number): Caution['values'][string] => quantity(metres / METRES_PER_MILE, 'nauticalMiles');
+/** As it is said at sea: in whole metres within half a mile. */
+const distanceOf = (metres: number): Caution['values'][string] =>
+  metres < METRES_PER_MILE / 2 ? quantity(Math.round(metres), 'metres') : quantity(metres / METRES_PER_MILE, 'nauticalMiles');
+
+/** Whether what is known of the places of ship and marks tells the bearing of a line so short. */
+function closeCautions({ kind, markDistance, shipDistance }: MarkError, number: string, doubts: TransitDoubts): Caution[] {
+  if (kind === 'two-marks' && markDistance !== null) {
+    const effect = turnOfMarks(doubts.marks, markDistance);
+    if (effect > UNCERTAIN) return [warning('marks-close', { number, apart: distanceOf(markDistance), places: quantity(doubts.marks, 'metres'), effect: quantity(effect, 'angle') })];
+  }
+  if (kind === 'one-mark' && shipDistance !== null) {
+    const effect = turnOfMark(doubts.ship, doubts.marks, shipDistance);
+    if (effect > UNCERTAIN) return [warning('mark-close', { number, away: distanceOf(shipDistance), ship: quantity(doubts.ship, 'metres'), effect: quantity(effect, 'angle') })];
+  }
+  return [];
+}
 
 /** Where the ship stands, and whether the marks are fit for it. */
 function lineCautions(mark: MarkError, number: string, doubts: TransitDoubts): Caution[] {
   const { markDistance, shipDistance, ship } = mark;
-  if (shipDistance !== null && beyondSight(shipDistance)) return [warning('mark-beyond-sight', { number, distance: miles(shipDistance) })];
-  if (markDistance !== null && beyondSight(markDistance)) return [warning('marks-far-apart', { number, distance: miles(markDistance) })];
+  if (shipDistance !== null && beyondSight(shipDistance)) return [warning('mark-beyond-sight', { number, distance: distanceOf(shipDistance) })];
+  if (markDistance !== null && beyondSight(markDistance)) return [warning('marks-far-apart', { number, distance: distanceOf(markDistance) })];
   if (ship?.side === 'behind') return [warning('marks-exchanged', { number })];
   if (ship?.side === 'between') return [warning('between-marks', { number })];
-  const cautions: Caution[] = [];
+  const close = closeCautions(mark, number, doubts);
+  const cautions = [...close];
   if (markDistance !== null && shipDistance !== null && ship) {
     const supposed = sensitivity(markDistance, shipDistance, doubts.opening).offLine;
     const allowed = ODD * Math.hypot(supposed, doubts.ship, doubts.marks * (1 + shipDistance / markDistance));
     if (Math.abs(ship.offLine) > allowed) {
       cautions.push(warning('off-line', { number, distance: quantity(Math.abs(ship.offLine), 'metres'), allowed: quantity(allowed, 'metres') }));
     }
-    if (shipDistance > SENSITIVE_RATIO * markDistance) {
-      cautions.push(note('transit-insensitive', { number, apart: miles(markDistance), away: miles(shipDistance), offLine: quantity(supposed, 'metres') }));
+    // Marks whose line is not known are no finer for being far away.
+    if (close.length === 0 && shipDistance > SENSITIVE_RATIO * markDistance) {
+      cautions.push(note('transit-insensitive', { number, apart: distanceOf(markDistance), away: distanceOf(shipDistance), offLine: quantity(supposed, 'metres') }));
     }
   }
   if (mark.rhumbBearing !== null && Math.abs(wrap180(mark.trueBearing - mark.rhumbBearing)) > CONVERGENCE) {

@@ -46,12 +46,18 @@ export function sensitivity(markDistance: number, shipDistance: number | null, o
   return { bearing: Math.min(bearing, 90), offLine: distance * sinDegrees(Math.min(bearing, 90)) };
 }
 
+/** What ship and mark, each placed wrong by so many metres, do to the bearing of a mark so far away, degrees. */
+export const turnOfMark = (ship: number, mark: number, shipDistance: number): number => turnOf(Math.hypot(ship, mark), shipDistance);
+
+/** What places of two marks, each wrong by so many metres, do to the bearing of their line, degrees. */
+export const turnOfMarks = (metres: number, markDistance: number): number => turnOf(Math.SQRT2 * metres, markDistance);
+
 /** What places wrong by so many metres do to the bearing of a line so long, degrees, at most a right angle. */
 const turnOf = (metres: number, length: number): number => atan2Degrees(metres, length);
 
 function markEffect(line: DoubtedLine, doubts: TransitDoubts): number {
   if (line.kind === 'charted') return 0;
-  if (line.markDistance !== null) return turnOf(Math.SQRT2 * doubts.marks, line.markDistance);
+  if (line.markDistance !== null) return turnOfMarks(doubts.marks, line.markDistance);
   return line.shipDistance === null ? 0 : turnOf(doubts.marks, line.shipDistance);
 }
 

@@ -155,6 +155,29 @@ describe('what is odd about a transit', () => {
     expect(text(element, '.headline')).not.to.match(/±|say/);
   });
 
+  // True north's name stood in the bearing of a line that leads there.
+  it('no two names in the picture stand in one place where the line leads north', async () => {
+    for (const charted of ['000', '010', '350']) {
+      const element = await fixture<LubberTransit>(html`<lubber-transit charted=${charted} bearing=${charted} variation="1W"></lubber-transit>`);
+      const boxes = [...root(element).querySelectorAll('svg.plan text')].map((each) => each.getBoundingClientRect());
+      expect(boxes).to.have.length(4);
+      for (const [index, one] of boxes.entries()) {
+        for (const other of boxes.slice(index + 1)) {
+          const apart = one.right <= other.left || other.right <= one.left || one.bottom <= other.top + 2 || other.bottom <= one.top + 2;
+          expect(apart, charted).to.equal(true);
+        }
+      }
+    }
+  });
+
+  it('marks close together are told in whole metres, with what they leave uncertain', async () => {
+    const element = await fixture<LubberTransit>(html`<lubber-transit
+      .marks=${[{ kind: 'two-marks', frontLatitude: '50-01.2N', frontLongitude: '005W', rearLatitude: '50-01.26N', rearLongitude: '005W', bearing: '2' }]}
+      variation="1W"
+    ></lubber-transit>`);
+    expect(text(element, '.cautions')).to.match(/The marks are only 111 m apart: places known to ± 10 m leave the bearing of their line uncertain by 7\.2\d°/);
+  });
+
   // Longitude typed E for W: the headline claimed 88° W ± 0.5° for a mark 385 miles away.
   it('a mark out of sight leaves no error to be used', async () => {
     const element = await fixture<LubberTransit>(html`<lubber-transit

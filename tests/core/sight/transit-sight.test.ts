@@ -170,6 +170,23 @@ test('the ship’s longitude typed E for W: the mark out of sight is told first,
   assert.deepEqual(exchanged.slice(0, 2), ['marks-exchanged', 'reciprocal']);
 });
 
+// Plane geometry: two places wrong by 10 m each across a line of 111 m turn it by atan(14.1/111) = 7.3°; a ship's by 20 m
+// and a mark's by 10 m one 200 m away by atan(22.4/200) = 6.4°. The error was given with no word of why ± 7° stood beside it.
+test('marks too close together, and a mark too near, are told with what they leave uncertain', () => {
+  const effectOf = (found: TransitSight, code: string): number => {
+    const effect = found.cautions.find((caution) => caution.code === code)?.values['effect'];
+    return typeof effect === 'object' ? effect.value : NaN;
+  };
+  const ship = at(50, -5);
+  const pair = (metres: number): TransitLine => ({ kind: 'two-marks', front: at(50.02, -5), rear: at(50.02 + metres / 111_229, -5) });
+  const found = (target: TransitLine): TransitSight => sight({ sightings: [{ line: target, compassBearing: 2 }], ship, variation: 0 });
+  assertClose(effectOf(found(pair(111)), 'marks-close'), 7.26, 0.02);
+  assert.ok(!codes(found(pair(111))).includes('transit-insensitive'), 'one word on marks too close');
+  assert.ok(!codes(found(pair(1000))).some((code) => code === 'marks-close'));
+  assertClose(effectOf(found({ kind: 'one-mark', mark: at(50 + 200 / 111_229, -5) }), 'mark-close'), 6.38, 0.02);
+  assert.ok(!codes(found({ kind: 'one-mark', mark: at(50.2, -5) })).includes('mark-close'));
+});
+
 test('off the line by 500 m with the marks 1.86 km away: said, and to which distance', () => {
   // A minute of latitude at the equator is 1842.9 m (Pub. 9, table 7): 0.2713′ are 500 m.
   const found = sight({ sightings: [looking], ship: at(dms(0, 0.2713), dms(0, 1)), variation: 0 });
