@@ -67,7 +67,7 @@ export const sightMessages: Catalogue = {
   'accepted.doubt.M': 'Accepted: 0 to 60 M, one standard deviation.',
   'accepted.doubt.m': 'Accepted: 0 to 5000 m, one standard deviation.',
   'caution.other-side': 'An error of {error} puts the body on the other side of the compass: check the bearing, the body and the time.',
-  'caution.gyro-error-large': 'A gyro error of {error} is large: check the body, the time and the gyro.',
+  'caution.gyro-error-large': 'A gyro error of {error} is large: check the body, the time, and the gyro with its speed and latitude settings.',
   'caution.looks-like-magnetic': 'This error is nearly the variation, {variation}: was the bearing read from a magnetic compass?',
   'caution.looks-like-gyro': 'The error is nearly nothing where the variation is {variation}: was the bearing read from a gyro?',
   'caution.variation-turned': 'The error is nearly the variation of {variation} the wrong way: has east been taken for west?',

@@ -76,7 +76,7 @@ export const transitMessages: Catalogue = {
   'caution.convergence': '{line}The line of sight and the straight line on the Mercator chart differ by {difference} here: take the former.',
   'caution.odd-mark': 'Line {number} lies {difference} from the mean of the others, beyond the doubt of its reading: check its marks and its bearing.',
   'caution.marks-disagree': 'The two lines differ by {difference}, beyond the doubt of their readings: take a third.',
-  'caution.transit.gyro-error-large': 'A gyro error of {error} is large: check the marks, the bearing and the gyro.',
+  'caution.transit.gyro-error-large': 'A gyro error of {error} is large: check the marks, the bearing, and the gyro with its speed and latitude settings.',
   'caution.transit.far-from-card': 'The deviation differs from the card by {difference}, far beyond the doubt of ± {doubt}: check the marks and the bearing, then the card.',
   'caution.transit.beyond-doubt-of-card': 'The deviation differs from the card by {difference}, more than twice the doubt of ± {doubt}. Take a second line.',
   'caution.transit.within-doubt-of-card': 'The difference from the card, {difference}, is within the doubt (± {doubt}).',

@@ -82,7 +82,7 @@ export const transitMessages: Catalogue = {
   'caution.convergence': '{line}Sichtlinie und Gerade der Merkatorkarte unterscheiden sich hier um {difference}: die erste nehmen.',
   'caution.odd-mark': 'Linie {number} liegt {difference} vom Mittel der anderen, über der Unsicherheit ihrer Ablesung: Marken und Peilung prüfen.',
   'caution.marks-disagree': 'Die zwei Linien unterscheiden sich um {difference}, über der Unsicherheit ihrer Ablesungen: eine dritte nehmen.',
-  'caution.transit.gyro-error-large': 'Eine Kreiselfehlweisung von {error} ist groß: Marken, Peilung und Kreisel prüfen.',
+  'caution.transit.gyro-error-large': 'Eine Kreiselfehlweisung von {error} ist groß: Marken, Peilung und Kreisel samt Fahrt- und Breiteneinstellung prüfen.',
   'caution.transit.far-from-card': 'Die Ablenkung weicht um {difference} von der Tafel ab, weit mehr als die Unsicherheit von ± {doubt}: Marken und Peilung prüfen, dann die Tafel.',
   'caution.transit.beyond-doubt-of-card': 'Die Ablenkung weicht um {difference} von der Tafel ab, mehr als das Doppelte der Unsicherheit von ± {doubt}. Eine zweite Linie nehmen.',
   'caution.transit.within-doubt-of-card': 'Der Unterschied zur Tafel, {difference}, liegt in der Unsicherheit (± {doubt}).',

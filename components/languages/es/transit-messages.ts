@@ -82,7 +82,7 @@ export const transitMessages: Catalogue = {
   'caution.convergence': '{line}La visual y la recta de la carta Mercator difieren aquí {difference}: tomar la primera.',
   'caution.odd-mark': 'La línea {number} se aparta {difference} de la media de las demás, más que la incertidumbre de su lectura: revisar sus marcas y su demora.',
   'caution.marks-disagree': 'Las dos líneas difieren {difference}, más que la incertidumbre de sus lecturas: tomar una tercera.',
-  'caution.transit.gyro-error-large': 'Un error del girocompás de {error} es grande: revisar las marcas, la demora y el girocompás.',
+  'caution.transit.gyro-error-large': 'Un error del girocompás de {error} es grande: revisar las marcas, la demora y el girocompás con sus ajustes de velocidad y latitud.',
   'caution.transit.far-from-card': 'El desvío difiere de la tablilla en {difference}, mucho más que la incertidumbre de ± {doubt}: revisar las marcas y la demora, y después la tablilla.',
   'caution.transit.beyond-doubt-of-card': 'El desvío difiere de la tablilla en {difference}, más del doble de la incertidumbre de ± {doubt}. Tomar una segunda línea.',
   'caution.transit.within-doubt-of-card': 'La diferencia con la tablilla, {difference}, cabe en la incertidumbre (± {doubt}).',

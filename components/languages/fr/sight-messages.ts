@@ -65,7 +65,7 @@ export const sightMessages: Catalogue = {
   'accepted.doubt.M': 'Admis : 0 à 60 M, un écart type.',
   'accepted.doubt.m': 'Admis : 0 à 5000 m, un écart type.',
   'caution.other-side': 'Une variation de {error} met l’astre de l’autre côté du compas : vérifier le relèvement, l’astre et l’heure.',
-  'caution.gyro-error-large': 'Une variation du gyro de {error} est forte : vérifier l’astre, l’heure et le gyrocompas.',
+  'caution.gyro-error-large': 'Une variation du gyro de {error} est forte : vérifier l’astre, l’heure et le gyrocompas, réglages de vitesse et de latitude compris.',
   'caution.looks-like-magnetic': 'Cette variation est presque la déclinaison magnétique, {variation} : le relèvement a-t-il été lu sur un compas magnétique ?',
   'caution.looks-like-gyro': 'La variation est presque nulle où la déclinaison magnétique est {variation} : le relèvement a-t-il été lu sur un gyrocompas ?',
   'caution.variation-turned': 'La variation est presque la déclinaison magnétique de {variation} en sens contraire : est et ouest ont-ils été confondus ?',

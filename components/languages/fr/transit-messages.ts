@@ -82,7 +82,7 @@ export const transitMessages: Catalogue = {
   'caution.convergence': '{line}La visuelle et la droite de la carte de Mercator diffèrent ici de {difference} : prendre la première.',
   'caution.odd-mark': 'La ligne {number} s’écarte de {difference} de la moyenne des autres, plus que l’incertitude de sa lecture : vérifier ses amers et son relèvement.',
   'caution.marks-disagree': 'Les deux lignes diffèrent de {difference}, plus que l’incertitude de leurs lectures : en prendre une troisième.',
-  'caution.transit.gyro-error-large': 'Une variation du gyro de {error} est forte : vérifier les amers, le relèvement et le gyrocompas.',
+  'caution.transit.gyro-error-large': 'Une variation du gyro de {error} est forte : vérifier les amers, le relèvement et le gyrocompas, réglages de vitesse et de latitude compris.',
   'caution.transit.far-from-card': 'La déviation diffère du tableau de {difference}, bien plus que l’incertitude de ± {doubt} : vérifier les amers et le relèvement, puis le tableau.',
   'caution.transit.beyond-doubt-of-card': 'La déviation diffère du tableau de {difference}, plus de deux fois l’incertitude de ± {doubt}. Prendre une seconde ligne.',
   'caution.transit.within-doubt-of-card': 'La différence avec le tableau, {difference}, tient dans l’incertitude (± {doubt}).',

@@ -66,7 +66,7 @@ export const sightMessages: Catalogue = {
   'accepted.doubt.M': 'Diterima: 0 sampai 60 M, satu simpangan baku.',
   'accepted.doubt.m': 'Diterima: 0 sampai 5000 m, satu simpangan baku.',
   'caution.other-side': 'Kesalahan {error} menempatkan benda angkasa di sisi lain pedoman: periksa baringan, benda angkasa dan waktu.',
-  'caution.gyro-error-large': 'Kesalahan gasing {error} itu besar: periksa benda angkasa, waktu dan pedoman gasing.',
+  'caution.gyro-error-large': 'Kesalahan gasing {error} itu besar: periksa benda angkasa, waktu, dan pedoman gasing beserta setelan kecepatan dan lintangnya.',
   'caution.looks-like-magnetic': 'Kesalahan ini hampir sama dengan variasi, {variation}: apakah baringan dibaca dari pedoman magnet?',
   'caution.looks-like-gyro': 'Kesalahan ini hampir nol padahal variasinya {variation}: apakah baringan dibaca dari pedoman gasing?',
   'caution.variation-turned': 'Kesalahan ini hampir sama dengan variasi {variation} ke arah terbalik: apakah timur tertukar dengan barat?',

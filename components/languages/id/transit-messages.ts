@@ -85,7 +85,7 @@ export const transitMessages: Catalogue = {
   'caution.convergence': '{line}Garis pandang dan garis lurus di peta Mercator berbeda {difference} di sini: ambil yang pertama.',
   'caution.odd-mark': 'Garis {number} berbeda {difference} dari rata-rata yang lain, melebihi ketidakpastian pembacaannya: periksa benda dan baringannya.',
   'caution.marks-disagree': 'Kedua garis berbeda {difference}, melebihi ketidakpastian pembacaannya: ambil garis ketiga.',
-  'caution.transit.gyro-error-large': 'Kesalahan gasing {error} itu besar: periksa benda, baringan dan pedoman gasing.',
+  'caution.transit.gyro-error-large': 'Kesalahan gasing {error} itu besar: periksa benda, baringan, dan pedoman gasing beserta setelan kecepatan dan lintangnya.',
   'caution.transit.far-from-card': 'Deviasi berbeda {difference} dari daftar, jauh melebihi ketidakpastian ± {doubt}: periksa benda dan baringan, lalu daftar.',
   'caution.transit.beyond-doubt-of-card': 'Deviasi berbeda {difference} dari daftar, lebih dari dua kali ketidakpastian ± {doubt}. Ambil garis kedua.',
   'caution.transit.within-doubt-of-card': 'Selisih dengan daftar, {difference}, masih dalam ketidakpastian (± {doubt}).',

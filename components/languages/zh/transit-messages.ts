@@ -82,7 +82,7 @@ export const transitMessages: Catalogue = {
   'caution.convergence': '{line}视线与墨卡托海图上的直线在此相差{difference}：以前者为准。',
   'caution.odd-mark': '第{number}条线与其余平均值相差{difference}，超过其读数的不确定度：请检查其物标和方位。',
   'caution.marks-disagree': '两条线相差{difference}，超过读数的不确定度：请测第三条。',
-  'caution.transit.gyro-error-large': '陀罗差{error}偏大：请检查物标、方位和陀罗经。',
+  'caution.transit.gyro-error-large': '陀罗差{error}偏大：请检查物标、方位和陀罗经及其航速、纬度设定。',
   'caution.transit.far-from-card': '自差与自差表相差{difference}，远超不确定度±{doubt}：请检查物标和方位，再检查自差表。',
   'caution.transit.beyond-doubt-of-card': '自差与自差表相差{difference}，超过不确定度±{doubt}的两倍。请再测一条线。',
   'caution.transit.within-doubt-of-card': '与自差表之差{difference}在不确定度（±{doubt}）之内。',
