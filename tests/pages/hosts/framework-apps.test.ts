@@ -11,6 +11,7 @@ import { build } from 'vite';
 import type { PluginOption } from 'vite';
 import { projectFolder } from '../../install.js';
 import { browserNames } from '../browser.js';
+import { angular } from './angular-plugin.js';
 import { siteOf } from './host-site.js';
 import type { HostSite } from './host-site.js';
 import { assertPrintedAnswer, typePrintedSight } from './printed-sight.js';
@@ -19,10 +20,11 @@ import { sharedBrowser, visit, whileServed } from './try-host.js';
 /** Vue must be told which tags are no components of its own. */
 const isCustomElement = (tag: string): boolean => tag.startsWith('lubber-');
 
-const apps: readonly { readonly name: string; readonly packages: readonly string[]; readonly plugins: () => PluginOption[] }[] = [
+const apps: readonly { readonly name: string; readonly packages: readonly string[]; readonly plugins: (folder: string) => PluginOption[] }[] = [
   { name: 'react-app', packages: ['react', 'react-dom'], plugins: () => [react()] },
   { name: 'vue-app', packages: ['vue'], plugins: () => [vue({ template: { compilerOptions: { isCustomElement } } })] },
   { name: 'svelte-app', packages: ['svelte'], plugins: () => [svelte({ configFile: false })] },
+  { name: 'angular-app', packages: ['@angular/common', '@angular/core', '@angular/platform-browser', 'rxjs', 'tslib'], plugins: (folder) => [angular(folder)] },
 ];
 
 const policy = "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'none'";
@@ -58,7 +60,7 @@ for (const { name, packages, plugins } of apps) {
         root: site.folder,
         configFile: false,
         logLevel: 'error',
-        plugins: plugins(),
+        plugins: plugins(site.folder),
         base: './',
         build: { outDir: built(), modulePreload: { polyfill: false }, reportCompressedSize: false },
       });
