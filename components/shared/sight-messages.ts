@@ -68,6 +68,7 @@ export const sightMessages: Catalogue = {
   'accepted.doubt.m': 'Accepted: 0 to 5000 m, one standard deviation.',
   'caution.other-side': 'An error of {error} puts the body on the other side of the compass: check the bearing, the body and the time.',
   'caution.gyro-error-large': 'A gyro error of {error} is large: check the body, the time, and the gyro with its speed and latitude settings.',
+  'caution.gyro-high-latitude': 'Beyond 75° of latitude little holds a gyro to the meridian: its error grows, and changes with course and speed. Check it often.',
   'caution.looks-like-magnetic': 'This error is nearly the variation, {variation}: was the bearing read from a magnetic compass?',
   'caution.looks-like-gyro': 'The error is nearly nothing where the variation is {variation}: was the bearing read from a gyro?',
   'caution.variation-turned': 'The error is nearly the variation of {variation} the wrong way: has east been taken for west?',

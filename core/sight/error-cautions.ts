@@ -5,6 +5,8 @@ import { quantity } from '../working/quantity.js';
 import type { ErrorSplit } from './error-steps.js';
 import { ODD_BESIDE_CARD, ODD_DEVIATION, ODD_GYRO_ERROR } from './odd-errors.js';
 
+/** Beyond this latitude, degrees, little holds a gyro to the meridian. Makers' manuals say 70 to 80, from memory. */
+const GYRO_LATITUDE = 75;
 /** Below this variation a magnetic and a gyro bearing cannot be told apart by their errors. */
 const TELLING_VARIATION = 5;
 /** How near an error must lie to what the other compass would show. */
@@ -16,13 +18,15 @@ const MIX_UP = 2;
  */
 const UNUSUAL_DEVIATION = { normal: ODD_DEVIATION, caution: 3 * ODD_DEVIATION, blackout: Infinity } as const;
 
-function gyroCautions({ error, variation }: ErrorSplit): Caution[] {
-  if (Math.abs(error) <= ODD_GYRO_ERROR) return [];
+function gyroCautions({ error, variation, latitude = 0 }: ErrorSplit): Caution[] {
+  const ofPlace = Math.abs(latitude) > GYRO_LATITUDE ? [note('gyro-high-latitude')] : [];
+  if (Math.abs(error) <= ODD_GYRO_ERROR) return ofPlace;
   const likeMagnetic =
     variation.source !== 'none' && Math.abs(variation.value) >= TELLING_VARIATION && Math.abs(wrap180(error - variation.value)) < MIX_UP;
-  return likeMagnetic
-    ? [warning('looks-like-magnetic', { variation: quantity(variation.value, 'error') })]
-    : [warning('gyro-error-large', { error: quantity(error, 'error') })];
+  const ofError = likeMagnetic
+    ? warning('looks-like-magnetic', { variation: quantity(variation.value, 'error') })
+    : warning('gyro-error-large', { error: quantity(error, 'error') });
+  return [ofError, ...ofPlace];
 }
 
 /** What is odd about an error and its split, whatever body or mark it came from. */

@@ -13,6 +13,8 @@ export interface ErrorSplit {
   readonly deviation: number | null;
   readonly cardDeviation: number | null;
   readonly difference: number | null;
+  /** Degrees, where it is known: in high ones a gyro has little to hold it. */
+  readonly latitude?: number;
 }
 
 /** From true and compass bearing to error, deviation and what is left beside the card. */

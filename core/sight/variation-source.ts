@@ -2,6 +2,7 @@ import { checkFinite } from '../angle/check-number.js';
 import { wrap180 } from '../angle/wrap.js';
 import { magneticModelYears } from '../field/magnetic-models.js';
 import { modelVariation } from '../field/model-variation.js';
+import type { ModelVariation } from '../field/model-variation.js';
 import type { CompassZone } from '../field/zone.js';
 import { decimalYear } from '../time/decimal-year.js';
 
@@ -16,6 +17,11 @@ export type VariationSource =
  * annual change has been added up for years. Common practice, no source.
  */
 const GIVEN_SIGMA = 0.25;
+
+/** Where the horizontal force is weak the field wanders by degrees in a day, and no chart is better than the model there. */
+function givenSigma(field: ModelVariation | null): number {
+  return field && field.zone !== 'normal' ? Math.max(GIVEN_SIGMA, field.sigma ?? 180) : GIVEN_SIGMA;
+}
 
 /**
  * The variation to use at a place and instant: the one given, or that of the World Magnetic
@@ -32,7 +38,7 @@ export function variationSource(
   const year = instant && decimalYear(instant);
   const inModels = year !== null && year >= magneticModelYears.from && year <= magneticModelYears.until;
   const field = instant && inModels ? modelVariation({ latitude, longitude: wrap180(longitude) }, instant) : null;
-  if (given !== undefined) return { source: 'given', value: given, sigma: GIVEN_SIGMA, zone: field?.zone ?? null };
+  if (given !== undefined) return { source: 'given', value: given, sigma: givenSigma(field), zone: field?.zone ?? null };
   if (!field) return { source: 'none', reason: instant ? 'outside-models' : 'no-date' };
   // Straight over a dip pole the needle has no direction to take.
   if (field.variation === null || field.sigma === null) return { source: 'none', reason: 'no-horizontal-field' };

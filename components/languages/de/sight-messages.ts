@@ -66,6 +66,7 @@ export const sightMessages: Catalogue = {
   'accepted.doubt.m': 'Zulässig: 0 bis 5000 m, eine Standardabweichung.',
   'caution.other-side': 'Eine Fehlweisung von {error} setzt das Gestirn auf die andere Seite der Rose: Peilung, Gestirn und Uhrzeit prüfen.',
   'caution.gyro-error-large': 'Eine Kreiselfehlweisung von {error} ist groß: Gestirn, Uhrzeit und Kreisel samt Fahrt- und Breiteneinstellung prüfen.',
+  'caution.gyro-high-latitude': 'Jenseits von 75° Breite hält wenig den Kreisel im Meridian: Seine Fehlweisung wächst und ändert sich mit Kurs und Fahrt. Oft prüfen.',
   'caution.looks-like-magnetic': 'Diese Fehlweisung ist fast die Missweisung, {variation}: Wurde am Magnetkompass gepeilt?',
   'caution.looks-like-gyro': 'Die Fehlweisung ist fast null, die Missweisung aber {variation}: Wurde am Kreiselkompass gepeilt?',
   'caution.variation-turned': 'Die Fehlweisung ist fast die Missweisung von {variation} mit falschem Namen: Wurden Ost und West verwechselt?',

@@ -66,6 +66,7 @@ export const sightMessages: Catalogue = {
   'accepted.doubt.m': 'Se admite: 0 a 5000 m, una desviación típica.',
   'caution.other-side': 'Una corrección de {error} pone el astro al otro lado del compás: revisar la demora, el astro y la hora.',
   'caution.gyro-error-large': 'Un error del girocompás de {error} es grande: revisar el astro, la hora y el girocompás con sus ajustes de velocidad y latitud.',
+  'caution.gyro-high-latitude': 'Más allá de 75° de latitud poco sujeta el girocompás al meridiano: su error crece y cambia con el rumbo y la velocidad. Comprobarlo a menudo.',
   'caution.looks-like-magnetic': 'Esta corrección es casi la declinación magnética, {variation}: ¿se leyó la demora en un compás magnético?',
   'caution.looks-like-gyro': 'La corrección es casi nula donde la declinación magnética es {variation}: ¿se leyó la demora en un girocompás?',
   'caution.variation-turned': 'La corrección es casi la declinación magnética de {variation} en sentido contrario: ¿se han confundido este y oeste?',

@@ -66,6 +66,7 @@ export const sightMessages: Catalogue = {
   'accepted.doubt.m': 'Admis : 0 à 5000 m, un écart type.',
   'caution.other-side': 'Une variation de {error} met l’astre de l’autre côté du compas : vérifier le relèvement, l’astre et l’heure.',
   'caution.gyro-error-large': 'Une variation du gyro de {error} est forte : vérifier l’astre, l’heure et le gyrocompas, réglages de vitesse et de latitude compris.',
+  'caution.gyro-high-latitude': 'Au-delà de 75° de latitude peu de chose retient le gyrocompas au méridien : son erreur croît et change avec le cap et la vitesse. Le contrôler souvent.',
   'caution.looks-like-magnetic': 'Cette variation est presque la déclinaison magnétique, {variation} : le relèvement a-t-il été lu sur un compas magnétique ?',
   'caution.looks-like-gyro': 'La variation est presque nulle où la déclinaison magnétique est {variation} : le relèvement a-t-il été lu sur un gyrocompas ?',
   'caution.variation-turned': 'La variation est presque la déclinaison magnétique de {variation} en sens contraire : est et ouest ont-ils été confondus ?',

@@ -67,6 +67,7 @@ export const sightMessages: Catalogue = {
   'accepted.doubt.m': 'Diterima: 0 sampai 5000 m, satu simpangan baku.',
   'caution.other-side': 'Kesalahan {error} menempatkan benda angkasa di sisi lain pedoman: periksa baringan, benda angkasa dan waktu.',
   'caution.gyro-error-large': 'Kesalahan gasing {error} itu besar: periksa benda angkasa, waktu, dan pedoman gasing beserta setelan kecepatan dan lintangnya.',
+  'caution.gyro-high-latitude': 'Di atas lintang 75° hampir tidak ada yang menahan pedoman gasing pada derajah: kesalahannya membesar dan berubah menurut haluan dan kecepatan. Periksa sering-sering.',
   'caution.looks-like-magnetic': 'Kesalahan ini hampir sama dengan variasi, {variation}: apakah baringan dibaca dari pedoman magnet?',
   'caution.looks-like-gyro': 'Kesalahan ini hampir nol padahal variasinya {variation}: apakah baringan dibaca dari pedoman gasing?',
   'caution.variation-turned': 'Kesalahan ini hampir sama dengan variasi {variation} ke arah terbalik: apakah timur tertukar dengan barat?',

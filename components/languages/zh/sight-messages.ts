@@ -65,6 +65,7 @@ export const sightMessages: Catalogue = {
   'accepted.doubt.m': '可输入：0至5000 m，一倍标准差。',
   'caution.other-side': '误差{error}会使天体落到罗盘的另一侧：请检查方位、天体和时间。',
   'caution.gyro-error-large': '陀罗差{error}偏大：请检查天体、时间和陀罗经及其航速、纬度设定。',
+  'caution.gyro-high-latitude': '纬度超过75°时陀罗经的指北力矩很小：误差增大，并随航向和航速变化。请经常核对。',
   'caution.looks-like-magnetic': '此误差几乎等于磁差{variation}：方位是否从磁罗经上读取？',
   'caution.looks-like-gyro': '磁差为{variation}，而误差几乎为零：方位是否从陀罗经上读取？',
   'caution.variation-turned': '误差几乎等于磁差{variation}的反向值：是否把东当成了西？',

@@ -2,6 +2,8 @@ import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import type { CompassZone } from '../../../core/field/zone.js';
 import { errorCautions } from '../../../core/sight/error-cautions.js';
+import { variationSource } from '../../../core/sight/variation-source.js';
+import { assertClose } from '../../support/assert-close.js';
 
 /** What is said of a deviation found with a variation of the model, and its doubt; degrees, west negative. */
 function said(deviation: number, zone: CompassZone, doubt = 0.6): string[] {
@@ -9,6 +11,29 @@ function said(deviation: number, zone: CompassZone, doubt = 0.6): string[] {
   const split = { trueBearing: 90, compassBearing: 90 - deviation, compass: 'magnetic', error: deviation, variation, deviation, cardDeviation: null, difference: null } as const;
   return errorCautions(split, doubt).map(({ code }) => code);
 }
+
+// The force that brings a gyro to the meridian goes with the cosine of the latitude (makers' manuals, from memory).
+describe('a gyro in high latitude', () => {
+  const said = (latitude: number | undefined, error: number): string[] => {
+    const variation = { source: 'none', reason: 'no-date' } as const;
+    const split = { trueBearing: 90, compassBearing: 90 - error, compass: 'gyro', error, variation, deviation: null, cardDeviation: null, difference: null } as const;
+    return errorCautions(latitude === undefined ? split : { ...split, latitude }, 0.6).map(({ code }) => code);
+  };
+  it('is noted beyond 75°, north or south, after an error that is large', () =>
+    assert.deepEqual([said(75, 1), said(-76, 1), said(80, 5), said(undefined, 1)], [[], ['gyro-high-latitude'], ['gyro-error-large', 'gyro-high-latitude'], []]));
+});
+
+describe('a variation typed where the needle is weak', () => {
+  // WMM2025 report: √(0.26² + (5417/H)²)°. Off Resolute, 74-42N 094-50W, H is near 3.3 µT (any chart of the field): about 1.7°.
+  it('is no surer than the model, and elsewhere as sure as a rose can be read', () => {
+    const sigma = (latitude: number): number => {
+      const source = variationSource({ latitude, longitude: -94.83 }, new Date('2026-01-01T00:00:00Z'), -15);
+      return source.source === 'none' ? NaN : source.sigma;
+    };
+    assertClose(sigma(74.7), 1.66, 0.1);
+    assert.equal(sigma(30), 0.25);
+  });
+});
 
 // What holds the needle is H, and B and C go as 1/H (Handbook of Magnetic Compass Adjustment): the iron that deviates it
 // by 5° where H is 18 µT does so by 15° at 6 µT. The figures of what is unusual are common practice.
