@@ -17,7 +17,7 @@ export interface ShipNames {
 export interface ShipEntry {
   readonly states: ShipStates;
   readonly names: ShipNames;
-  readonly card: TemplateResult;
+  readonly cards: TemplateResult;
   readonly file: TemplateResult;
 }
 
@@ -39,8 +39,8 @@ function nameView(host: LubberElement, name: keyof ShipNames, text: string): Tem
   </div>`;
 }
 
-/** Place, time, names and card of the ship, and her file, behind one line. */
-export function editView(host: LubberElement, { states, names, card, file }: ShipEntry): TemplateResult {
+/** Place, time, names and cards of the ship, and her file, behind one line. */
+export function editView(host: LubberElement, { states, names, cards, file }: ShipEntry): TemplateResult {
   const plain = (name: 'heightOfEye' | 'heading' | 'variation'): TemplateResult =>
     fieldView(host, name, shipFields[name], states[name], {
       label: host.t(`sight.${name}`),
@@ -51,7 +51,7 @@ export function editView(host: LubberElement, { states, names, card, file }: Shi
     <div class="grid">
       <div>${placeView(host, states, shipFields)} ${plain('heightOfEye')} ${plain('heading')}</div>
       <div>${whenView(host, states, shipFields)} ${plain('variation')} ${nameView(host, 'name', names.name)} ${nameView(host, 'compassName', names.compassName)}</div>
-      <div>${card}</div>
+      <div>${cards}</div>
     </div>
     ${file}
   </details>`;

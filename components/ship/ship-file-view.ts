@@ -2,18 +2,15 @@ import { html } from 'lit';
 import type { TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { writeShipFile } from './ship-file.js';
+import type { ShipFile } from './ship-file.js';
+import type { ShipFileDesk } from './ship-file-desk.js';
 
-interface ShipFileText {
-  readonly text: string;
-  readonly problem: string;
-  /** What to call the file. */
-  readonly fileName: string;
-  onText(text: string): void;
-  onWrite(): void;
-  onRead(): void;
-  onFile(file: File): void;
-  /** The ship as she stands, as text. */
-  written(): string;
+
+/** A name every file system takes. */
+function fileNameOf(ship: string): string {
+  const plain = ship.normalize('NFKD').replace(/[^\w -]/g, '').trim().replace(/\s+/g, '-').toLowerCase();
+  return `${plain || 'ship'}.json`;
 }
 
 /** Hands the text to the browser as a file; a frame that may save none refuses in silence, and the text stays. */
@@ -27,14 +24,18 @@ function save(text: string, name: string): void {
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }
 
-/** The ship as text to copy or paste, and as a file to save or open. */
-export function shipFileView(host: LubberElement, file: ShipFileText): TemplateResult {
+/** The ship as text to copy or paste, and as a file to save or open; `now` is the ship as she stands. */
+export function shipFileView(host: LubberElement, desk: ShipFileDesk, now: () => ShipFile): TemplateResult {
   const onChosen = (event: Event): void => {
     const input = event.target as HTMLInputElement;
     const [chosen] = input.files ?? [];
-    if (chosen) file.onFile(chosen);
+    if (chosen) void desk.open(chosen);
     // The same file may be opened again after it was mended.
     input.value = '';
+  };
+  const onWrite = (): void => {
+    desk.show(writeShipFile(now()));
+    host.say(host.t('ship.file.written'));
   };
   return html`<details>
     <summary part="summary">${host.t('ship.file')}</summary>
@@ -46,22 +47,16 @@ export function shipFileView(host: LubberElement, file: ShipFileText): TemplateR
       dir="ltr"
       spellcheck="false"
       aria-describedby="file-hint file-problem"
-      aria-invalid=${file.problem ? 'true' : 'false'}
-      .value=${live(file.text)}
-      @input=${(event: Event) => file.onText((event.target as HTMLTextAreaElement).value)}
+      aria-invalid=${desk.problem ? 'true' : 'false'}
+      .value=${live(desk.text)}
+      @input=${(event: Event) => (desk.text = (event.target as HTMLTextAreaElement).value)}
     ></textarea>
-    <p class="problem" id="file-problem" role="alert" ?hidden=${!file.problem}>${file.problem}</p>
+    <p class="problem" id="file-problem" role="alert" ?hidden=${!desk.problem}>${desk.problem}</p>
     <p class="row">
-      <button part="button" type="button" id="write-ship" @click=${() => file.onWrite()}>${host.t('ship.file.write')}</button>
-      <button part="button" type="button" id="read-ship" @click=${() => file.onRead()}>${host.t('ship.file.read')}</button>
-      <button part="button" type="button" id="save-ship" @click=${() => save(file.written(), file.fileName)}>${host.t('ship.file.save')}</button>
+      <button part="button" type="button" id="write-ship" @click=${onWrite}>${host.t('ship.file.write')}</button>
+      <button part="button" type="button" id="read-ship" @click=${() => desk.read()}>${host.t('ship.file.read')}</button>
+      <button part="button" type="button" id="save-ship" @click=${() => save(writeShipFile(now()), fileNameOf(now().name))}>${host.t('ship.file.save')}</button>
       <label class="open-file">${host.t('ship.file.open')} <input part="input" type="file" id="open-ship" accept=".json,application/json,text/plain" @change=${onChosen} /></label>
     </p>
   </details>`;
-}
-
-/** A name every file system takes. */
-export function fileNameOf(ship: string): string {
-  const plain = ship.normalize('NFKD').replace(/[^\w -]/g, '').trim().replace(/\s+/g, '-').toLowerCase();
-  return `${plain || 'ship'}.json`;
 }

@@ -23,7 +23,10 @@ export interface ShipFile {
 
 export type ShipFileReading = { readonly ok: true; readonly file: ShipFile } | { readonly ok: false; readonly reason: string; readonly where: string };
 
-const textNames = ['name', 'compassName', 'latitude', 'longitude', 'heightOfEye', 'variation', 'heading'] as const;
+/** The fields a file holds, each as text. */
+export const filedFields = ['latitude', 'longitude', 'heightOfEye', 'variation', 'heading'] as const;
+
+const textNames = ['name', 'compassName', ...filedFields] as const;
 
 /** More than any ship is written in; the longest table of deviations is far shorter. */
 export const MOST_CHARACTERS = 1_000_000;

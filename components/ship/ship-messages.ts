@@ -1,4 +1,5 @@
 import type { Catalogue } from '../shared/catalogue.js';
+import { correctorMessages } from '../shared/corrector-messages.js';
 import { deviationCardMessages } from '../shared/deviation-card-messages.js';
 import { deviationTableMessages } from '../shared/deviation-table-messages.js';
 import { sightMessages } from '../shared/sight-messages.js';
@@ -7,6 +8,7 @@ export const shipMessages: Catalogue = {
   ...sightMessages,
   ...deviationCardMessages,
   ...deviationTableMessages,
+  ...correctorMessages,
   'ship.title': 'Ship',
   'ship.unnamed': 'Ship',
   'ship.name': 'Name of the ship',
@@ -16,6 +18,11 @@ export const shipMessages: Catalogue = {
   'ship.card.none': 'no deviation card',
   'ship.card.table': 'deviation card, headings: {count}',
   'ship.card.coefficients': 'deviation card by coefficients',
+  'ship.compass.standard': 'Standard compass: {card}',
+  'ship.compass.steering': 'Steering compass: {card}',
+  'ship.correctors': 'Correctors: {which}',
+  'ship.correctors.none': 'not noted',
+  'ship.correctors.aside': 'Another card is in use: the correctors noted for the one before are put aside.',
   'ship.edit': 'Place, time, compass and card for all below',
   'ship.card': 'Deviation card: heading and deviation on each line',
   'ship.card.handed': 'The card in use was handed over, by the page, a file or a swing; one entered here takes its place.',

@@ -2,18 +2,20 @@ import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { formatInstant } from '../../core/time/instant.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { combinedInstant } from '../shared/place-and-time.js';
+import { cardText } from './card-text.js';
 import { shipFields } from './ship-fields.js';
 import type { ShipStates } from './ship-fields.js';
 
-function cardText(host: LubberElement, card: DeviationCard | null): string {
-  if (!card) return host.t('ship.card.none');
-  return card.kind === 'table' ? host.t('ship.card.table', { count: card.rows.length }) : host.t('ship.card.coefficients');
+/** The cards in use. */
+interface Cards {
+  readonly card: DeviationCard | null;
+  readonly steeringCard?: DeviationCard;
 }
 
-/** Place, time and card in one line, for the bar above the widgets. */
-export function shipSummary(host: LubberElement, { latitude, longitude, date, time }: ShipStates, card: DeviationCard | null): string {
+/** Place, time and cards in one line, for the bar above the widgets. */
+export function shipSummary(host: LubberElement, { latitude, longitude, date, time }: ShipStates, { card, steeringCard }: Cards): string {
   const instant = combinedInstant(date, time);
-  return host.t('ship.summary', {
+  const summary = host.t('ship.summary', {
     place:
       latitude.state === 'value' && longitude.state === 'value'
         ? `${shipFields.latitude.show(latitude.value)} ${shipFields.longitude.show(longitude.value)}`
@@ -21,4 +23,5 @@ export function shipSummary(host: LubberElement, { latitude, longitude, date, ti
     time: instant ? formatInstant(instant).replace('T', ' ').replace('Z', ' UTC') : host.t('ship.time.none'),
     card: cardText(host, card),
   });
+  return steeringCard ? `${summary} · ${host.t('ship.compass.steering', { card: cardText(host, steeringCard) })}` : summary;
 }
