@@ -2,7 +2,8 @@ import type { RecordEntry } from '../../core/record/entry.js';
 import { entryMarks } from '../../core/record/entry-marks.js';
 import type { DraftProblem } from '../../core/record/read-draft.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import type { ImportOutcome, SaveOutcome } from './record-book.js';
+import type { ImportOutcome } from './book-import.js';
+import type { SaveOutcome } from './record-book.js';
 import { counted } from './status-view.js';
 
 /** What was last done, in words, and whether it went wrong. */

@@ -1,18 +1,19 @@
 import { nextEntry, sameContent } from '../../core/record/chain.js';
 import type { EntryFields, RecordEntry } from '../../core/record/entry.js';
-import { mergeBooks } from '../../core/record/merge-books.js';
-import { recordFromCsv, recordToCsv } from '../../core/record/record-csv.js';
-import type { FileRefusal } from '../../core/record/record-file.js';
-import { recordFromJson, recordToJson } from '../../core/record/record-json.js';
-import { verifyChain } from '../../core/record/verify-chain.js';
+import { recordToCsv } from '../../core/record/record-csv.js';
+import { recordToJson } from '../../core/record/record-json.js';
 import type { ChainBreak } from '../../core/record/verify-chain.js';
 import { openChannel } from './book-channel.js';
 import type { BookChannel } from './book-channel.js';
+import { readBookFile } from './book-import.js';
+import type { ImportOutcome } from './book-import.js';
 import { findLoss, readMirror, writeMirror } from './book-mirror.js';
 import type { Loss } from './book-mirror.js';
 import type { BookStore } from './book-store.js';
-import { openDatabaseStore } from './database-store.js';
+import { breath, ChainCheck } from './chain-check.js';
 import { memoryStore } from './memory-store.js';
+import { openStore } from './open-store.js';
+import type { MemoryReason } from './open-store.js';
 import { DuplicateEntry, saveProblemOf } from './save-problem.js';
 import type { SaveProblem } from './save-problem.js';
 
@@ -20,24 +21,11 @@ export type SaveOutcome =
   | { readonly saved: true; readonly entry: RecordEntry; readonly keeps: BookStore['keeps'] }
   | { readonly saved: false; readonly reason: SaveProblem; readonly number: number | null };
 
-export type ImportOutcome =
-  | { readonly ok: true; readonly added: number }
-  | FileRefusal
-  | { readonly ok: false; readonly reason: 'another-book'; readonly number: null; readonly book: string }
-  | { readonly ok: false; readonly reason: 'forked'; readonly number: number }
-  | { readonly ok: false; readonly reason: 'own-book-broken'; readonly number: number }
-  | { readonly ok: false; readonly reason: SaveProblem | 'busy'; readonly number: null };
-
 /** What stands newest in the book is read first, so that it can be painted before the rest is. */
 const FIRST_READ = 60;
 
-/** Entries verified between two breaths of the page. */
-const SLICE = 500;
-
 /** So many of the last entries are looked through for the same content. */
 const DUPLICATE_REACH = 500;
-
-const breath = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
 /**
  * One book as a page sees it: its entries, whether they are kept, whole and exported.
@@ -49,13 +37,12 @@ export class RecordBook {
 
   state: 'opening' | 'blocked' | 'open' | 'released' | 'terminated' = 'opening';
   /** Why the book is only in memory; null where it is in the database. */
-  memoryReason: 'refused' | 'newer' | null = null;
+  memoryReason: MemoryReason | null = null;
   /** The entries read so far, without gaps, up to the last; all of them once `complete`. */
   entries: readonly RecordEntry[] = [];
   count = 0;
   complete = false;
-  /** Where the chain is broken; null while it is not known to be. */
-  broken: ChainBreak | null = null;
+  /** Whether the chain has been verified to the last entry. */
   verified = false;
   loss: Loss | null = null;
   exported = 0;
@@ -68,22 +55,28 @@ export class RecordBook {
   #store: BookStore = memoryStore();
   #channel: BookChannel | null = null;
   readonly #onChange: () => void;
+  readonly #chain: ChainCheck;
   #closed = false;
   /** Reading what is new, one reader at a time. */
   #refreshing: Promise<void> = Promise.resolve();
-  #checked = { number: 0, hash: '' };
 
   constructor(name: string, onChange: () => void) {
     this.name = name;
     // Pages opened from files share one store of databases: the book's name must be in it.
     this.databaseName = `lubberline-record:${name}`;
     this.#onChange = onChange;
+    this.#chain = new ChainCheck(name);
     this.opened = this.#open();
     this.ready = this.opened.then(() => this.#readAll());
   }
 
   get keeps(): BookStore['keeps'] {
     return this.#store.keeps;
+  }
+
+  /** Where the chain is broken; null while it is not known to be. */
+  get broken(): ChainBreak | null {
+    return this.#chain.broken;
   }
 
   get last(): RecordEntry | null {
@@ -95,15 +88,11 @@ export class RecordBook {
   }
 
   async #open(): Promise<void> {
-    try {
-      this.#store = await openDatabaseStore(this.databaseName, {
-        blocked: () => this.#become('blocked'),
-        released: () => this.#become('released'),
-        terminated: () => this.#become('terminated'),
-      });
-    } catch (problem) {
-      this.memoryReason = problem instanceof Error && problem.name === 'VersionError' ? 'newer' : 'refused';
-    }
+    ({ store: this.#store, memoryReason: this.memoryReason } = await openStore(this.databaseName, {
+      blocked: () => this.#become('blocked'),
+      released: () => this.#become('released'),
+      terminated: () => this.#become('terminated'),
+    }));
     if (this.#closed) return this.#store.close();
     try {
       await this.#readNewest();
@@ -144,13 +133,7 @@ export class RecordBook {
   }
 
   async #verify(): Promise<void> {
-    while (!this.#closed && !this.broken && this.#checked.number < this.entries.length) {
-      const slice = this.entries.slice(this.#checked.number, this.#checked.number + SLICE);
-      const check = verifyChain(this.name, slice, this.#checked.number === 0 ? undefined : this.#checked);
-      if (check.ok) this.#checked = { number: check.count, hash: check.last };
-      else this.broken = { number: check.number, reason: check.reason };
-      if (slice.length === SLICE) await breath();
-    }
+    await this.#chain.run(() => this.entries, () => !this.#closed);
     this.verified = true;
     this.#onChange();
   }
@@ -200,24 +183,19 @@ export class RecordBook {
     await this.refresh();
     if (this.state !== 'open') return { ok: false, reason: 'closed', number: null };
     if (this.broken) return { ok: false, reason: 'own-book-broken', number: this.broken.number };
-    const file = /^\ufeff?\s*[[{]/.test(text) ? recordFromJson(text) : recordFromCsv(text);
+    const file = readBookFile(text, this.name, this.entries);
     if (!file.ok) return file;
-    if (file.book !== this.name) return { ok: false, reason: 'another-book', number: null, book: file.book };
-    const merge = mergeBooks(this.entries, file.entries);
-    if (!merge.ok) return { ok: false, reason: 'forked', number: merge.number };
     try {
-      if (merge.added.length > 0 && !(await this.#store.appendAll(merge.added, this.last?.hash ?? null))) {
-        return { ok: false, reason: 'busy', number: null };
-      }
+      if (file.added.length > 0 && !(await this.#store.appendAll(file.added, this.last?.hash ?? null))) return { ok: false, reason: 'busy', number: null };
     } catch (problem) {
       return { ok: false, reason: saveProblemOf(problem), number: null };
     }
     await this.refresh();
     // What the file holds is in a file.
-    if (file.entries.length > this.exported) await this.markExported(file.entries.length);
+    if (file.held > this.exported) await this.markExported(file.held);
     await this.#compareAnew();
     await this.#grown();
-    return { ok: true, added: merge.added.length };
+    return { ok: true, added: file.added.length };
   }
 
   /** An import may have brought back what was lost. */
