@@ -1,20 +1,17 @@
 import { html, nothing } from 'lit';
-import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
-import { property, state as internal } from 'lit/decorators.js';
+import type { CSSResultGroup, TemplateResult } from 'lit';
+import { state as internal } from 'lit/decorators.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import type { FieldInput } from '../shared/field.js';
-import type { FormAnswer } from '../shared/form-part.js';
 import { listText } from '../shared/list-text.js';
-import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
 import { printAlone } from '../shared/print-alone.js';
 import { LubberScoreEvent } from '../shared/score-event.js';
-import type { ScoreDetail } from '../shared/score-event.js';
 import { deskView, hintText } from './desk-view.js';
-import { drillMessages } from './drill-messages.js';
-import { attemptsOf, countOf, levelOf, namesKinds, passMarkOf } from './drill-order.js';
+import { levelOf } from './drill-order.js';
 import { drillScore } from './drill-score.js';
-import { DrillSession } from './drill-session.js';
+import { DrillSetElement, USUAL } from './drill-set-element.js';
 import { isDone } from './drill-state.js';
 import type { DrillState, ExerciseState } from './drill-state.js';
 import { drillStyles } from './drill-styles.js';
@@ -24,9 +21,6 @@ import { fieldName, verdictText } from './question-view.js';
 import { setupView } from './setup-view.js';
 import { keyView, sheetView } from './sheet-view.js';
 import { summaryView } from './summary-view.js';
-
-/** Common practice, no source: four in five to pass, a second attempt, a set for a quarter of an hour. */
-const USUAL = { passMark: 0.8, attempts: 2, count: 5, level: 1 };
 
 /**
  * Exercises drawn by a seed and marked as an assessor would: the learner fills in the steps or
@@ -55,129 +49,25 @@ const USUAL = { passMark: 0.8, attempts: 2, count: 5, level: 1 };
  * @csspart hint - the hint asked for
  * @csspart message - what was last said of an answer
  */
-export class LubberDrill extends LubberElement {
+export class LubberDrill extends DrillSetElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, drillStyles];
-
-  /** Kinds to practise, parted by spaces: `conversion`, `amplitude` …; empty for all in turn. */
-  @property() kind = '';
-
-  /** 1 to 3. */
-  @property() level?: string | number;
-
-  /** Any text: the same seed, kind, level and count are the same exercises. One is drawn where none is given. */
-  @property() seed?: string;
-
-  /** How many exercises, 1 to 100. */
-  @property() count?: string | number;
-
-  /** The score that passes, 0 to 1 or a percentage. */
-  @property({ attribute: 'pass-mark' }) passMark?: string | number;
-
-  /** How often an exercise may be answered; 0 for as often as one likes. */
-  @property() attempts?: string | number;
-
-  /** Where the browser may keep how far the learner has come; left out, nowhere. */
-  @property({ attribute: 'storage-key' }) storageKey?: string;
-
-  /** The exercises one by one, all on a `sheet` for paper, or its `key`. */
-  @property() view: 'exercise' | 'sheet' | 'key' = 'exercise';
 
   @internal() private message = '';
   @internal() private chosen: { kind: string; level: number } = { kind: '', level: USUAL.level };
-
-  protected readonly messages = drillMessages;
-  protected readonly fields = {};
-  protected override readonly words = { kind: namesKinds, view: ['exercise', 'sheet', 'key'] };
-
-  readonly #session = new DrillSession({ kind: '', level: USUAL.level, count: USUAL.count });
-
-  /** How far the learner has come, as plain data: stored and set again, the drill goes on there. */
-  get state(): DrillState | null {
-    this.#prepare();
-    return this.#session.state;
-  }
-
-  set state(value: unknown) {
-    this.#session.offer(value);
-    this.requestUpdate();
-  }
-
-  /** The score as the event tells it. */
-  get result(): ScoreDetail | null {
-    this.#prepare();
-    const { exercises, state } = this.#session;
-    return state && drillScore(exercises, state, this.#passMark, this.#attempts);
-  }
-
-  get #passMark(): number {
-    return passMarkOf(this.passMark) ?? USUAL.passMark;
-  }
-
-  get #attempts(): number {
-    return attemptsOf(this.attempts) ?? USUAL.attempts;
-  }
-
-  /** What the page orders goes before what was stored or drawn. */
-  #prepare(): void {
-    const [level, count] = [levelOf(this.level), countOf(this.count)];
-    this.#session.storageKey = this.storageKey;
-    this.#session.prepare({
-      ...(this.seed ? { seed: String(this.seed) } : {}),
-      ...(this.kind ? { kind: this.kind } : {}),
-      ...(level === null ? {} : { level }),
-      ...(count === null ? {} : { count }),
-    });
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.#takeEarlyState();
-    this.#session.watch.start();
-  }
-
-  /** A state set before the tag was defined lies over the accessor; Lit takes over its own properties only. */
-  #takeEarlyState(): void {
-    const early = Object.getOwnPropertyDescriptor(this, 'state')?.value as unknown;
-    if (early === undefined) return;
-    delete (this as { state?: unknown }).state;
-    this.state = early;
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#session.watch.stop();
-  }
-
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    super.willUpdate(changed);
-    this.#prepare();
-  }
 
   /** What the user typed or chose goes into the state; no property of the widget changes. */
   override change(name: string, value: FieldInput): void {
     const text = String(value ?? '');
     if (name === 'setup-kind') this.chosen = { ...this.chosen, kind: text === 'all' ? '' : text };
     if (name === 'setup-level') this.chosen = { ...this.chosen, level: levelOf(text) ?? USUAL.level };
-    const { now } = this.#session;
+    const { now } = this.session;
     if (!now || !name.startsWith(fieldName(''))) return;
-    this.#session.change({ texts: { ...now.each.texts, [name.slice(fieldName('').length)]: text } });
+    this.session.change({ texts: { ...now.each.texts, [name.slice(fieldName('').length)]: text } });
     this.requestUpdate();
   }
 
-  protected override resultDetail(): null {
-    return null;
-  }
-
-  /** A form is given the score, from the first answer on; `required` asks for every exercise. */
-  protected override formAnswer(): FormAnswer | null {
-    const { result } = this;
-    return result && result.answers.length > 0 ? { data: { widget: this.localName, ...result }, complete: result.complete } : null;
-  }
-
-  /** The form begins anew, and so does the set. */
   override formResetCallback(): void {
     super.formResetCallback();
-    this.#session.restart();
     this.message = '';
   }
 
@@ -194,8 +84,8 @@ export class LubberDrill extends LubberElement {
   }
 
   #check(): void {
-    const { now } = this.#session;
-    if (!now || this.isDisabled || isDone(now.each, this.#attempts)) return;
+    const { now } = this.session;
+    if (!now || this.isDisabled || isDone(now.each, this.attemptsInForce)) return;
     const { exercise, each } = now;
     const marking = markExercise(exercise, each);
     if (marking.outcome !== 'marked') {
@@ -206,52 +96,52 @@ export class LubberDrill extends LubberElement {
       return;
     }
     const { change } = marking;
-    this.#session.change(change);
+    this.session.change(change);
     const verdicts = exercise.asked
       .filter(({ code }) => (change.marked[code] ?? '') !== '')
       .map((question) => `${this.t(`drill.asked.${question.code}`)}: ${verdictText(this, question, change.marked[question.code] ?? '')}`);
     this.#tell(this.#leftText(change), verdicts.join(' '));
     this.#fire();
-    if (isDone({ ...each, ...change }, this.#attempts)) this.#focus('#onward');
+    if (isDone({ ...each, ...change }, this.attemptsInForce)) this.#focus('#onward');
   }
 
   /** How many attempts are left after one that was not right. */
   #leftText({ tries, score }: Pick<ExerciseState, 'tries' | 'score'>): string {
-    if (score === 1 || this.#attempts === 0) return '';
-    const left = this.#attempts - tries;
+    if (score === 1 || this.attemptsInForce === 0) return '';
+    const left = this.attemptsInForce - tries;
     if (left <= 0) return this.t('drill.closed');
     return left === 1 ? this.t('drill.left.one') : this.t('drill.left.many', { number: left });
   }
 
   #hint(): void {
-    const { now } = this.#session;
+    const { now } = this.session;
     if (!now) return;
-    this.#session.change({ hinted: true });
+    this.session.change({ hinted: true });
     this.requestUpdate();
     this.say(hintText(this, now.exercise));
   }
 
   #show(): void {
-    const { now } = this.#session;
-    if (!now || isDone(now.each, this.#attempts)) return;
-    this.#session.change({ shown: true });
+    const { now } = this.session;
+    if (!now || isDone(now.each, this.attemptsInForce)) return;
+    this.session.change({ shown: true });
     this.#tell(this.t('drill.was-shown'));
     this.#fire();
     this.#focus('#onward');
   }
 
   #go(index: number): void {
-    this.#session.go(index);
-    this.#turn(index < (this.#session.state?.count ?? 0) ? '#title' : '#summary');
+    this.session.go(index);
+    this.#turn(index < (this.session.state?.count ?? 0) ? '#title' : '#summary');
   }
 
   #restart(): void {
-    this.#session.restart();
+    this.session.restart();
     this.#turn('#title');
   }
 
   #draw(): void {
-    this.#session.drawOthers(this.#isFree ? this.chosen : {});
+    this.session.drawOthers(this.#isFree ? this.chosen : {});
     this.#turn('#title');
   }
 
@@ -280,16 +170,16 @@ export class LubberDrill extends LubberElement {
   /** From a closed exercise to the next open one, to the summary, or to other exercises. */
   #onward(drill: DrillState): TemplateResult {
     if (drill.count === 1) return this.#againButton(false);
-    const next = nextOpen(drill.exercises.map((each) => isDone(each, this.#attempts)), drill.at);
+    const next = nextOpen(drill.exercises.map((each) => isDone(each, this.attemptsInForce)), drill.at);
     return html`<button part="button" type="button" class="main" id="onward" @click=${() => this.#go(next ?? drill.count)}>
       ${this.t(next === null ? 'drill.finish' : 'drill.next')}
     </button>`;
   }
 
   #exerciseView(drill: DrillState): TemplateResult {
-    const { now, exercises } = this.#session;
-    const attempts = this.#attempts;
-    const score = drillScore(exercises, drill, this.#passMark, attempts);
+    const { now, exercises } = this.session;
+    const attempts = this.attemptsInForce;
+    const score = drillScore(exercises, drill, this.passMarkInForce, attempts);
     const at = { number: drill.at + 1, count: drill.count, level: drill.level };
     return html`${this.#isFree ? setupView(this, this.chosen.kind, this.chosen.level, () => this.#draw()) : nothing}
       <h2 part="title" id="title" tabindex="-1">
@@ -308,7 +198,7 @@ export class LubberDrill extends LubberElement {
             onShow: () => this.#show(),
             onward: this.#onward(drill),
           })
-        : summaryView(this, { exercises, state: drill, score, passMark: this.#passMark, attempts }, this.#againButton(true))}`;
+        : summaryView(this, { exercises, state: drill, score, passMark: this.passMarkInForce, attempts }, this.#againButton(true))}`;
   }
 
   #footView(): TemplateResult {
@@ -321,7 +211,7 @@ export class LubberDrill extends LubberElement {
   }
 
   protected override render(): TemplateResult {
-    const { state: drill, exercises } = this.#session;
+    const { state: drill, exercises } = this.session;
     if (!drill || this.hasUnknownWord) return this.frame(missingView(this, []));
     const sheet = { exercises, seed: drill.seed, level: drill.level };
     const key = this.view === 'key' && this.answer === 'shown';
