@@ -1,12 +1,11 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { property } from 'lit/decorators.js';
 import { magneticField } from '../../core/field/magnetic-field.js';
 import type { MagneticField } from '../../core/field/magnetic-field.js';
 import { outsideModels } from '../../core/field/outside-models.js';
 import { formatDate, instantOf } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
-import { choiceView } from '../shared/choice-view.js';
 import { earthFieldStyles } from '../shared/earth-field-styles.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
@@ -15,14 +14,15 @@ import { instantParts } from '../shared/instant-parts.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
 import { outsideModelsView } from '../shared/outside-models-view.js';
+import { inOwnFigures } from '../shared/own-figures.js';
 import { placeView } from '../shared/place-and-time.js';
 import { inReadingOrder } from '../shared/reading-order.js';
 import { sliderStyles } from '../shared/slider-styles.js';
 import { dateField, latitudeField, longitudeField } from '../shared/trade-fields.js';
-import { dateView } from './date-view.js';
+import { controlsView } from './controls-view.js';
 import { fieldMapMessages } from './field-map-messages.js';
 import { fieldMapStyles } from './field-map-styles.js';
-import { crossAfter, startOf } from './map-cross.js';
+import { MapHand } from './map-hand.js';
 import { mapKey } from './map-key.js';
 import { mapLinesNames } from './map-levels.js';
 import type { MapLines } from './map-levels.js';
@@ -37,7 +37,6 @@ import { placeAnswer } from './place-answer.js';
 
 const fields = { latitude: latitudeField, longitude: longitudeField, date: dateField };
 
-/** A date of the host that is none is shown as it is, where the user can mend it. */
 /** The field at the place picked. */
 export interface FieldMapResult extends MapPlace {
   readonly field: MagneticField;
@@ -86,14 +85,18 @@ export class LubberFieldMap extends LubberElement {
   /** `atlantic`, `pacific`, `north` or `south`: the part of the world. */
   @property() view: MapViewName = 'atlantic';
 
-  @state() private cross: MapPlace | null = null;
-
   protected readonly messages = fieldMapMessages;
   protected readonly fields = fields;
   protected override readonly words = { lines: mapLinesNames, view: mapViewNames };
 
   readonly #width = new MapWidth(this, '.sheet');
   readonly #sheet = new MapSheet();
+  readonly #hand = new MapHand(this, {
+    layout: () => this.#ground.layout,
+    picked: () => this.#picked,
+    pick: (place) => this.#pick(place),
+    pass: (place) => this.say(this.#placeInWords(place)),
+  });
   readonly #today = formatDate(new Date());
   #result: FieldMapResult | null = null;
 
@@ -138,6 +141,10 @@ export class LubberFieldMap extends LubberElement {
     return mapViewNames.includes(this.view) ? this.view : 'atlantic';
   }
 
+  get #ground(): ReturnType<MapSheet['ground']> {
+    return this.#sheet.ground(this.#view, this.#width.value);
+  }
+
   get #instant(): Date | null {
     const day = valueOf(this.#state.date);
     return day ? instantOf(day, 0) : null;
@@ -169,74 +176,28 @@ export class LubberFieldMap extends LubberElement {
     if (this.#fixed) return;
     this.change('latitude', latitudeField.write(place.latitude));
     this.change('longitude', longitudeField.write(place.longitude));
+    inOwnFigures(this);
     this.say(this.t('field-map.picked', { latitude: formatLatitude(place.latitude), longitude: formatLongitude(place.longitude) }));
-  }
-
-  #onClick(event: MouseEvent): void {
-    const { layout } = this.#sheet.ground(this.#view, this.#width.value);
-    const box = (event.currentTarget as HTMLElement).querySelector('svg')?.getBoundingClientRect();
-    if (!box) return;
-    const scale = layout.width / box.width;
-    const place = layout.place((event.clientX - box.left) * scale, (event.clientY - box.top) * scale);
-    if (!place) return;
-    // A pointer finds a place to about a pixel; more figures would pretend.
-    const tenths = (degrees: number): number => Math.round(degrees * 10) / 10;
-    this.cross = null;
-    this.#pick({ latitude: tenths(place.latitude), longitude: tenths(place.longitude) });
-  }
-
-  #onKey(event: KeyboardEvent): void {
-    if (event.altKey || event.ctrlKey || event.metaKey) return;
-    const from = this.cross ?? this.#picked ?? startOf(this.#view);
-    const to = crossAfter(event.key, event.shiftKey, from, this.#view);
-    if (to) {
-      this.cross = to;
-      this.say(this.#placeInWords(to));
-    } else if (event.key === 'Enter' || event.key === ' ') {
-      this.cross = null;
-      this.#pick(from);
-    } else if (event.key === 'Escape' && this.cross) this.cross = null;
-    else return;
-    event.preventDefault();
   }
 
   /** Where the cross-hair is, and what the field is there. */
   #placeInWords(place: MapPlace): string {
+    inOwnFigures(this);
     const words = this.t('field-map.cross', { latitude: formatLatitude(place.latitude, 0), longitude: formatLongitude(place.longitude, 0) });
     const instant = this.#instant;
     if (!instant || outsideModels(instant) || this.answer === 'hidden') return words;
     return `${words} ${placeAnswer.spoken(this, magneticField(place, instant))}`;
   }
 
-  #controlsView(): TemplateResult {
-    return html`<div class="controls">
-      ${choiceView(
-        this,
-        'lines',
-        this.t('field-map.lines'),
-        this.#lines,
-        mapLinesNames.map((value) => ({ value, label: this.t(`field-map.lines.${value}`) })),
-      )}
-      ${choiceView(
-        this,
-        'view',
-        this.t('field-map.view'),
-        this.#view,
-        mapViewNames.map((value) => ({ value, label: this.t(`field-map.view.${value}`) })),
-      )}
-      ${dateView(this, this.#state.date)}
-    </div>`;
-  }
-
   protected override render(): TemplateResult {
     const [lines, view, instant, result] = [this.#lines, this.#view, this.#instant, this.#result];
-    const { layout, ground } = this.#sheet.ground(view, this.#width.value);
+    const { layout, ground } = this.#ground;
     const outside = instant ? outsideModels(instant) : null;
     const drawing = instant && !outside && !this.hasUnknownWord ? this.#sheet.drawing(lines, instant, layout, ground.figures) : null;
     const summary = drawing && instant ? mapSummary(this, lines, formatDate(instant), drawing) : '';
     return this.frame(html`
       <h2 part="title">${this.t('field-map.title')}</h2>
-      ${this.#controlsView()} ${outside ? outsideModelsView(this, outside, undefined) : nothing}
+      ${controlsView(this, lines, view, this.#state.date)} ${outside ? outsideModelsView(this, outside, undefined) : nothing}
       <div
         class="sheet"
         part="map"
@@ -244,11 +205,11 @@ export class LubberFieldMap extends LubberElement {
         role="application"
         aria-label=${this.t('field-map.map')}
         aria-describedby="summary keys"
-        @click=${this.#onClick}
-        @keydown=${this.#onKey}
-        @blur=${() => (this.cross = null)}
+        @click=${this.#hand.onClick}
+        @keydown=${this.#hand.onKey}
+        @blur=${this.#hand.onBlur}
       >
-        ${mapPicture({ layout, ground, drawing, lines, picked: this.#picked, cross: this.cross })}
+        ${mapPicture({ layout, ground, drawing, lines, picked: this.#picked, cross: this.#hand.cross })}
       </div>
       ${drawing ? mapKey(this, lines, view) : nothing}
       <p class="small soft" id="summary">${summary} ${this.t('field-map.coast')}</p>

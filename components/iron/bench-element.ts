@@ -3,6 +3,7 @@ import type { CivilDate } from '../../core/time/parse-date.js';
 import { textOf, valueOf } from '../shared/field.js';
 import type { Field, FieldInput, FieldState } from '../shared/field.js';
 import { LubberElement } from '../shared/lubber-element.js';
+import { inOwnFigures } from '../shared/own-figures.js';
 import { benchFields, numberFields } from './bench-fields.js';
 import { signedNumber } from './iron-words.js';
 import { nextFrame } from './next-frame.js';
@@ -151,6 +152,7 @@ export abstract class BenchElement extends LubberElement {
     const permanent = permanentOfSlip(this);
     if (!permanent) return;
     this.take({ ...permanent });
+    inOwnFigures(this);
     this.say(this.t('iron.slip.built', { P: signedNumber(permanent.P, 1), Q: signedNumber(permanent.Q, 1), R: signedNumber(permanent.R, 1) }));
   }
 

@@ -78,9 +78,9 @@ export function textOf<T>(field: Field<T>, input: FieldInput): string {
   }
 }
 
-/** Reads a property; `words` are those of the page's language for what a field takes in English. */
-export function readField<T>(field: Field<T>, input: FieldInput, words = ''): FieldState<T> {
-  const text = textOf(field, input);
+/** Reads a property, or a text the user has `typed`; `words` are those of the page's language for what a field takes in English. */
+export function readField<T>(field: Field<T>, input: FieldInput, words = '', typed = false): FieldState<T> {
+  const text = typed ? String(input) : textOf(field, input);
   if (text.trim() === '') return { state: 'empty', text: '' };
   const plain = field.parse(text);
   const worded = plain.ok ? plain : field.parse(inEnglish(text, words));

@@ -43,6 +43,11 @@ export class FormPart {
     this.#changes.set(name, { before: last && Object.is(last.typed, before) ? last.before : before, typed });
   }
 
+  /** Whether a text stands there because the user has typed it. */
+  isTyped(name: string, text: unknown): boolean {
+    return typeof text === 'string' && this.#changes.get(name)?.typed === text;
+  }
+
   /** Gives back what the page had given for all that the user has changed; what it has set since stays. */
   reset(): void {
     for (const [name, { before, typed }] of this.#changes) if (Object.is(this.#host[name], typed)) this.#host[name] = before;
