@@ -72,6 +72,7 @@ export const drillMessages: Catalogue = {
   'drill.sheet.key': 'Answer key',
   'drill.sheet.back': 'Back to the exercises',
   'drill.sheet.of': 'Sheet {seed}, level {level}',
+  'drill.sheet.ring': '{label} (ring one)',
   'drill.sheet.name': 'Name',
   'drill.sheet.date': 'Date',
   'drill.tolerance': '± {degrees}°',

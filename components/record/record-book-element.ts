@@ -181,7 +181,12 @@ export abstract class RecordBookElement extends RecordFormElement {
   #hear(ship: Ship | undefined): void {
     this.#stopHearing();
     this.#heard = ship;
-    this.#stopHearing = ship?.onRecordRequest((detail) => void this.appendRequest(detail)) ?? (() => undefined);
+    this.#stopHearing = ship?.onRecordRequest((detail) => void this.appendRequest(detail), () => this.#show()) ?? (() => undefined);
+  }
+
+  /** Brings the user here from a sight, to the head of the book, below which it says what was entered. */
+  #show(): void {
+    this.renderRoot.querySelector<HTMLElement>('[part=title]')?.focus();
   }
 
   /** What follows from the entries; null until all are read. */

@@ -145,7 +145,7 @@ export class LubberRecord extends RecordBookElement {
     if (!book) return this.frame(html`<h2 part="title">${this.t('record.title')}</h2>`);
     const isOpen = book.state !== 'opening' && book.state !== 'blocked';
     return this.frame(html`
-      <h2 part="title">${this.t('record.title')}</h2>
+      <h2 part="title" tabindex="-1">${this.t('record.title')}</h2>
       <p class="soft small">${this.t('record.book', { book: book.name })}</p>
       ${missingView(this, [])} ${statusView(this, book)}
       <p class="told no-print ${this.told.wrong ? 'wrong' : ''}" role="status">${this.told.text}</p>

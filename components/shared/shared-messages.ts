@@ -58,6 +58,7 @@ export const sharedMessages: Catalogue = {
   'doubt.sigma': 'Each is one standard deviation; two results in three lie within it.',
   'record': 'Enter in the record',
   'record.sent': 'Offered to the record book.',
+  'record.go': 'To the record book',
   'record.none': 'There is no record book here: nothing was kept.',
   'caution.aid':
     'An aid to the navigator. The rules of the flag State, the makers’ manuals and a licensed compass adjuster prevail.',

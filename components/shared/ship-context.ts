@@ -41,8 +41,13 @@ export interface Ship {
   deviationOn(compassHeading: number): number | null;
   /** Takes a card, such as the one a swing has made, into use: of the standard compass unless said otherwise. */
   useCard(card: DeviationCard, of?: CardOf): void;
-  /** The record book inside the ship listens here; returns how to stop listening. */
-  onRecordRequest(listener: (detail: RecordRequestDetail) => void): () => void;
+  /**
+   * The record book inside the ship listens here, and says how to lead a user to it; returns how to
+   * stop listening.
+   */
+  onRecordRequest(listener: (detail: RecordRequestDetail) => void, show?: () => void): () => void;
+  /** Leads the user to the record book inside the ship, where there is one. */
+  readonly showBook?: (() => void) | undefined;
 }
 
 /** Found by the community protocol's `context-request` event, so a foreign provider works too. */

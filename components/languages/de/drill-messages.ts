@@ -61,6 +61,7 @@ export const drillMessages: Catalogue = {
   'drill.sheet.key': 'Lösungen',
   'drill.sheet.back': 'Zurück zu den Aufgaben',
   'drill.sheet.of': 'Blatt {seed}, Stufe {level}',
+  'drill.sheet.ring': '{label} (eines einkreisen)',
   'drill.sheet.name': 'Name',
   'drill.sheet.date': 'Datum',
   'drill.tolerance': '± {degrees}°',

@@ -57,6 +57,7 @@ export const sharedMessages: Catalogue = {
   'doubt.sigma': 'Je eine Standardabweichung; zwei von drei Ergebnissen liegen darin.',
   'record': 'Ins Kompasstagebuch',
   'record.sent': 'Dem Kompasstagebuch übergeben.',
+  'record.go': 'Zum Kompasstagebuch',
   'record.none': 'Hier ist kein Kompasstagebuch: Nichts wurde aufbewahrt.',
   'caution.aid': 'Hilfsmittel für den Nautiker. Die Vorschriften des Flaggenstaats, die Handbücher der Hersteller und ein anerkannter Kompassregulierer gehen vor.',
   'caution.second': 'Vor einer Kursänderung auf dieses Ergebnis hin mit einer zweiten, unabhängigen Beobachtung prüfen.',

@@ -61,6 +61,7 @@ export const drillMessages: Catalogue = {
   'drill.sheet.key': 'Soluciones',
   'drill.sheet.back': 'Volver a los ejercicios',
   'drill.sheet.of': 'Hoja {seed}, nivel {level}',
+  'drill.sheet.ring': '{label} (rodear una respuesta)',
   'drill.sheet.name': 'Nombre',
   'drill.sheet.date': 'Fecha',
   'drill.tolerance': '± {degrees}°',

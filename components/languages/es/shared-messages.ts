@@ -57,6 +57,7 @@ export const sharedMessages: Catalogue = {
   'doubt.sigma': 'Cada una es una desviación típica; dos de cada tres resultados quedan dentro.',
   'record': 'Anotar en el registro',
   'record.sent': 'Ofrecido al registro.',
+  'record.go': 'Ir al registro',
   'record.none': 'Aquí no hay ningún registro: no se ha guardado nada.',
   'caution.aid': 'Ayuda para el navegante. Prevalecen las normas del Estado de abanderamiento, los manuales de los fabricantes y el compensador de agujas autorizado.',
   'caution.second': 'Comprobar con otra observación independiente antes de cambiar de rumbo por este resultado.',

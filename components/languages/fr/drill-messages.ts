@@ -61,6 +61,7 @@ export const drillMessages: Catalogue = {
   'drill.sheet.key': 'Corrigé',
   'drill.sheet.back': 'Retour aux exercices',
   'drill.sheet.of': 'Feuille {seed}, niveau {level}',
+  'drill.sheet.ring': '{label} (entourer une réponse)',
   'drill.sheet.name': 'Nom',
   'drill.sheet.date': 'Date',
   'drill.tolerance': '± {degrees}°',

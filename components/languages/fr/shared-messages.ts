@@ -57,6 +57,7 @@ export const sharedMessages: Catalogue = {
   'doubt.sigma': 'Chacune est un écart type ; deux résultats sur trois y tombent.',
   'record': 'Inscrire au registre',
   'record.sent': 'Proposé au registre.',
+  'record.go': 'Aller au registre',
   'record.none': 'Il n’y a pas de registre ici : rien n’a été conservé.',
   'caution.aid': 'Une aide pour le navigateur. Les règles de l’État du pavillon, les manuels des fabricants et le compensateur agréé prévalent.',
   'caution.second': 'Vérifier par une seconde observation indépendante avant de changer de cap sur ce résultat.',

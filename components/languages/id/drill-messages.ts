@@ -62,6 +62,7 @@ export const drillMessages: Catalogue = {
   'drill.sheet.key': 'Kunci jawaban',
   'drill.sheet.back': 'Kembali ke latihan',
   'drill.sheet.of': 'Lembar {seed}, tingkat {level}',
+  'drill.sheet.ring': '{label} (lingkari satu)',
   'drill.sheet.name': 'Nama',
   'drill.sheet.date': 'Tanggal',
   'drill.tolerance': '± {degrees}°',

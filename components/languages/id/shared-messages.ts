@@ -58,6 +58,7 @@ export const sharedMessages: Catalogue = {
   'doubt.sigma': 'Masing-masing satu simpangan baku; dua dari tiga hasil berada di dalamnya.',
   'record': 'Masukkan ke buku catatan',
   'record.sent': 'Ditawarkan kepada buku catatan pedoman.',
+  'record.go': 'Ke buku catatan pedoman',
   'record.none': 'Tidak ada buku catatan pedoman di sini: tidak ada yang disimpan.',
   'caution.aid': 'Alat bantu bagi navigator. Aturan negara bendera, buku petunjuk pembuat dan juru timbal pedoman yang berwenang lebih menentukan.',
   'caution.second': 'Periksa dengan pengamatan kedua yang bebas sebelum mengubah haluan berdasarkan hasil ini.',

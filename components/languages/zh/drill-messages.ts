@@ -61,6 +61,7 @@ export const drillMessages: Catalogue = {
   'drill.sheet.key': '参考答案',
   'drill.sheet.back': '返回练习',
   'drill.sheet.of': '试卷{seed}，难度{level}',
+  'drill.sheet.ring': '{label}（圈出一个）',
   'drill.sheet.name': '姓名',
   'drill.sheet.date': '日期',
   'drill.tolerance': '±{degrees}°',

@@ -57,6 +57,7 @@ export const sharedMessages: Catalogue = {
   'doubt.sigma': '各项均为一倍标准差；三次结果中约有两次落在此范围内。',
   'record': '记入记录簿',
   'record.sent': '已送交记录簿。',
+  'record.go': '前往记录簿',
   'record.none': '此处没有记录簿：未保存任何内容。',
   'caution.aid': '仅为航海者的辅助工具。以船旗国规定、制造厂说明书和持证罗经校正师的意见为准。',
   'caution.second': '按此结果改变航向之前，请再作一次独立观测加以核对。',
