@@ -23,7 +23,7 @@ function coefficientsView({ coefficients, standardErrors, model }: DeviationFit)
         <dt>${name}</dt>
         <dd>
           <bdi dir="ltr">${value === null ? '–' : `${value > 0 ? '+' : ''}${formatNumber(value, decimals)}${unit}`}</bdi>
-          ${value === null || doubt === null ? nothing : html`<small><bdi dir="ltr">± ${formatNumber(doubt, decimals)}${unit}</bdi></small>`}
+          ${value === null || doubt === null ? nothing : html`<small><bdi dir="ltr">±&nbsp;${formatNumber(doubt, decimals)}${unit}</bdi></small>`}
         </dd>
       </div>`;
     })}

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
+import type { Question } from '../../core/answer/question.js';
 import type { Exercise } from '../../core/drill/exercise.js';
 import { formatPlain } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
@@ -22,6 +23,12 @@ function head(host: LubberElement, title: string, { seed, level }: Sheet): Templ
 
 const tolerance = (host: LubberElement, degrees: number): string => host.t('drill.tolerance', { degrees: formatPlain(degrees) });
 
+/** What is asked; of a choice also how it is answered with a pencil. */
+function labelOf(host: LubberElement, { code, is }: Question): string {
+  const label = host.t(`drill.asked.${code}`);
+  return is === 'choice' ? host.t('drill.sheet.ring', { label }) : label;
+}
+
 /** The exercises on paper, with lines to write on. */
 export function sheetView(host: LubberElement, sheet: Sheet): TemplateResult {
   return html`<section class="sheet" part="sheet">
@@ -35,7 +42,7 @@ export function sheetView(host: LubberElement, sheet: Sheet): TemplateResult {
         <dl class="blank">
           ${exercise.asked.map(
             (question) => html`<div class=${question.part}>
-              <dt>${host.t(`drill.asked.${question.code}`)}</dt>
+              <dt>${labelOf(host, question)}</dt>
               <dd>${question.is === 'choice' ? question.options.map((option) => html`<span class="option">${host.t(`drill.option.${option}`)}</span>`) : nothing}</dd>
             </div>`,
           )}

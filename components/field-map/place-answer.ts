@@ -21,7 +21,7 @@ function view(host: LubberElement, { latitude, longitude, field }: MapPlace & { 
       <span class="spoken">${spoken(host, field)}</span>
       <span aria-hidden="true">
         <span class="name">${host.t('earth.variation')}</span> <bdi dir="ltr">${figure}</bdi
-        ><small><bdi dir="ltr">± ${formatAngle(field.uncertainty.variation ?? 180)}</bdi>, ${field.model}</small>
+        ><small><bdi dir="ltr">±&nbsp;${formatAngle(field.uncertainty.variation ?? 180)}</bdi>, ${field.model}</small>
       </span>
     </p>
     ${cautionsView(host, placeCautions({ latitude, longitude }, field))}

@@ -23,7 +23,7 @@ const writers: Partial<Record<keyof EntryFields, (value: number) => string>> = {
   latitude: (value) => formatLatitude(value),
   longitude: (value) => formatLongitude(value),
   heel: (value) => `${formatNumber(value, 1)}°`,
-  doubt: (value) => `± ${formatAngle(value, 2)}`,
+  doubt: (value) => `±\u00a0${formatAngle(value, 2)}`,
   corrects: (value) => String(value),
 };
 

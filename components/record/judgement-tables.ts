@@ -63,7 +63,7 @@ export function coefficientTable(host: LubberElement, { refit }: RecordJudgement
       head: ['name', 'found', 'card', 'change'].map((key) => host.t(`record.coefficients.${key}`)),
       rows: refit.coefficients.map(({ name, found, doubt, card, change, significant }) => [
         name,
-        found === null ? host.t('record.coefficients.none') : `${formatError(found)}${doubt === null ? '' : ` ± ${formatAngle(doubt)}`}`,
+        found === null ? host.t('record.coefficients.none') : `${formatError(found)}${doubt === null ? '' : ` ±\u00a0${formatAngle(doubt)}`}`,
         orDash(card),
         change === null ? '–' : `${formatError(change)}${significant ? ' ▲' : ''}`,
       ]),

@@ -53,8 +53,11 @@ export function shownLanguage(language: string): string {
   return primaryOf(language) === 'en' || catalogues.has(primaryOf(language)) ? language : 'en';
 }
 
+/** Places of a text, and spaces at which no line may break: behind ± and, as French has them, inside quotes and before double marks. */
+const places = /(?<=[±«]) | (?=[:;!?»])|\{(\w+)\}/g;
+
 /** The text of a key with its `{places}` filled; a key nobody knows is shown as it is. */
 export function translate(language: string, english: Catalogue, key: string, values?: Values): string {
   const text = catalogues.get(primaryOf(language))?.[key] ?? english[key] ?? key;
-  return values ? text.replace(/\{(\w+)\}/g, (place, name: string) => String(values[name] ?? place)) : text;
+  return values ? text.replace(places, (place, name?: string) => (name === undefined ? '\u00a0' : String(values[name] ?? place))) : text;
 }

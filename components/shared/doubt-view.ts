@@ -15,7 +15,7 @@ function supposedCell(host: LubberElement, { code, cause }: DoubtItem, states: S
   const name = doubtName(code);
   const field = (doubtFields as Readonly<Record<string, Field<number>>>)[name];
   const state = states[name] as FieldState<number> | undefined;
-  const used = `± ${quantityText(cause)}`;
+  const used = `±\u00a0${quantityText(cause)}`;
   if (!field || !state) return html`<td class="figure">${used}</td>`;
   const label = `${host.t('doubt.supposed')}: ${host.t(`doubt.${code}`)}`;
   return html`<td class="figure supposed">${fieldView(host, name, field, state, { label, placeholder: field.write(cause.value), echo: used })}</td>`;

@@ -68,7 +68,7 @@ export function headlineView(host: LubberElement, result: Headline, { heading, w
   const gyro = result.compass === 'gyro';
   const name = host.t(gyro ? 'sight.gyroError' : 'sight.error');
   const { deviation, deviationDoubt, cardDeviation, difference } = result;
-  const within = (sigma: number | null): string => (sigma === null || worthless ? '' : `± ${formatAngle(sigma, 1)}`);
+  const within = (sigma: number | null): string => (sigma === null || worthless ? '' : `±\u00a0${formatAngle(sigma, 1)}`);
   const doubt = worthless ? host.t('sight.worthless') : within(result.doubt.total);
   const reads = gyro ? gyroReads(host, result.error) : '';
   const listed = (...words: readonly string[]): string => words.filter(Boolean).join(host.t('list.comma'));
