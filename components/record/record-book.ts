@@ -10,7 +10,7 @@ import type { ImportOutcome } from './book-import.js';
 import { findLoss, readMirror, writeMirror } from './book-mirror.js';
 import type { Loss } from './book-mirror.js';
 import type { BookStore } from './book-store.js';
-import { breath, ChainCheck } from './chain-check.js';
+import { breath, ChainVerifier } from './chain-verifier.js';
 import { memoryStore } from './memory-store.js';
 import { openStore } from './open-store.js';
 import type { MemoryReason } from './open-store.js';
@@ -55,7 +55,7 @@ export class RecordBook {
   #store: BookStore = memoryStore();
   #channel: BookChannel | null = null;
   readonly #onChange: () => void;
-  readonly #chain: ChainCheck;
+  readonly #chain: ChainVerifier;
   #closed = false;
   /** Reading what is new, one reader at a time. */
   #refreshing: Promise<void> = Promise.resolve();
@@ -65,7 +65,7 @@ export class RecordBook {
     // Pages opened from files share one store of databases: the book's name must be in it.
     this.databaseName = `lubberline-record:${name}`;
     this.#onChange = onChange;
-    this.#chain = new ChainCheck(name);
+    this.#chain = new ChainVerifier(name);
     this.opened = this.#open();
     this.ready = this.opened.then(() => this.#readAll());
   }

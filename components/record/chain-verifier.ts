@@ -9,7 +9,7 @@ const SLICE = 500;
 export const breath = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
 /** Verifies the chain of a book in slices, each entry once. */
-export class ChainCheck {
+export class ChainVerifier {
   /** Where the chain is broken; null while it is not known to be. */
   broken: ChainBreak | null = null;
 
