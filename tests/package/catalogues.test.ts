@@ -1,10 +1,11 @@
 import assert from 'node:assert/strict';
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { describe, it } from 'node:test';
 import { pathToFileURL } from 'node:url';
 import { deviationLimits } from '../../core/deviation/deviation-limits.js';
 import { adviceSources } from '../../core/record/advice-settings.js';
+import { translate } from '../../components/shared/catalogue.js';
 import type { Catalogue } from '../../components/shared/catalogue.js';
 import { projectFolder } from '../install.js';
 
@@ -53,6 +54,23 @@ describe('a count of one, as of none or five', () => {
   it('would be found', () => assert.deepEqual(pluralsIn(new Map([['a', '{count} readings'], ['b', 'Readings: {count}.']])), ['a']));
 });
 
+/** Texts of which a line could end behind ±, or before a mark as French sets it. */
+const breakable = (words: Catalogue): string[] => Object.keys(words).filter((key) => /± | [:;!?»]|« /.test(translate('en', words, key)));
+
+// "(± 0.64°)" could stand with its ± at the end of one line and the figure on the next.
+describe('± and its figure', () => {
+  it('stay on one line in every text of a catalogue', () => {
+    assert.ok([...english.values()].some((text) => text.includes('± {')));
+    assert.deepEqual(breakable(Object.fromEntries(english)), []);
+    assert.equal(translate('en', { a: 'the doubt of ± {doubt} : « {doubt} »' }, 'a', { doubt: '0.6°' }), 'the doubt of ±\u00a00.6°\u00a0: «\u00a00.6°\u00a0»');
+  });
+
+  it('and in what views write themselves', () => {
+    const sources = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) => /\.ts$/.test(file) && !/-messages\.ts$/.test(file));
+    assert.deepEqual(sources.filter((file) => /± \$\{/.test(readFileSync(join(folder, file), 'utf8'))), []);
+  });
+});
+
 const placesOf = (text: string): string => [...text.matchAll(/\{\w+\}/g)].map(([place]) => place).sort().join(' ');
 
 const translations = join(folder, 'languages');
@@ -66,6 +84,8 @@ for (const language of languages) {
     it('are there for every key, and for no other', () => assert.deepEqual(Object.keys(whole).sort(), [...english.keys()].sort()));
 
     if (!['id', 'zh'].includes(language)) it('read well with a count of one', () => assert.deepEqual(pluralsIn(new Map(Object.entries(whole))), []));
+
+    it('let no line end where it must not', () => assert.deepEqual(breakable(whole), []));
 
     it('are never empty', () => assert.deepEqual(Object.keys(whole).filter((key) => !whole[key] && english.get(key)), []));
 

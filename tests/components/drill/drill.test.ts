@@ -402,6 +402,17 @@ describe('a sheet for paper', () => {
     expect(text(element)).not.to.match(/NaN|undefined|Invalid|null|drill\.|step\./);
     await assertAccessible(element);
   });
+
+  // A choice was printed as "Colour blue red", and nobody was told what to do with it.
+  it('says of every choice how it is answered with a pencil', async () => {
+    const element = await fixture<LubberDrill>(html`<lubber-drill kind="polarity" count="6" level="1" seed="4711" view="sheet"></lubber-drill>`);
+    const asked = [...root(element).querySelectorAll('dl.blank > div')];
+    expect(asked.length).to.equal(6);
+    for (const line of asked) {
+      expect(line.querySelector('dt')?.textContent).to.match(/^(Colour|The error is) \(ring one\)$/);
+      expect(line.querySelectorAll('.option').length).to.equal(2);
+    }
+  });
 });
 
 describe('a narrow page', () => {
