@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
+import { property, state } from 'lit/decorators.js';
 import { magneticField } from '../../core/field/magnetic-field.js';
 import type { MagneticField } from '../../core/field/magnetic-field.js';
 import { outsideModels } from '../../core/field/outside-models.js';
@@ -22,11 +22,12 @@ import { dateField, latitudeField, longitudeField } from '../shared/trade-fields
 import { controlsView } from './controls-view.js';
 import { fieldMapMessages } from './field-map-messages.js';
 import { fieldMapStyles } from './field-map-styles.js';
-import { MapHand } from './map-hand.js';
+import { crossAfter, startOf } from './map-cross.js';
 import { mapKey } from './map-key.js';
 import { mapLinesNames } from './map-levels.js';
 import type { MapLines } from './map-levels.js';
 import { mapPicture } from './map-picture.js';
+import { pointedPlace } from './map-pointer.js';
 import { MapSheet } from './map-sheet.js';
 import { mapSummary } from './map-summary.js';
 import { mapTable } from './map-table.js';
@@ -85,18 +86,14 @@ export class LubberFieldMap extends LubberElement {
   /** `atlantic`, `pacific`, `north` or `south`: the part of the world. */
   @property() view: MapViewName = 'atlantic';
 
+  @state() private cross: MapPlace | null = null;
+
   protected readonly messages = fieldMapMessages;
   protected readonly fields = fields;
   protected override readonly words = { lines: mapLinesNames, view: mapViewNames };
 
   readonly #width = new MapWidth(this, '.sheet');
   readonly #sheet = new MapSheet();
-  readonly #hand = new MapHand(this, {
-    layout: () => this.#ground.layout,
-    picked: () => this.#picked,
-    pick: (place) => this.#pick(place),
-    pass: (place) => this.say(this.#placeInWords(place)),
-  });
   readonly #today = formatDate(new Date());
   #result: FieldMapResult | null = null;
 
@@ -141,10 +138,6 @@ export class LubberFieldMap extends LubberElement {
     return mapViewNames.includes(this.view) ? this.view : 'atlantic';
   }
 
-  get #ground(): ReturnType<MapSheet['ground']> {
-    return this.#sheet.ground(this.#view, this.#width.value);
-  }
-
   get #instant(): Date | null {
     const day = valueOf(this.#state.date);
     return day ? instantOf(day, 0) : null;
@@ -180,6 +173,28 @@ export class LubberFieldMap extends LubberElement {
     this.say(this.t('field-map.picked', { latitude: formatLatitude(place.latitude), longitude: formatLongitude(place.longitude) }));
   }
 
+  #onClick(event: MouseEvent): void {
+    const place = pointedPlace(event, this.#sheet.ground(this.#view, this.#width.value).layout);
+    if (!place) return;
+    this.cross = null;
+    this.#pick(place);
+  }
+
+  #onKey(event: KeyboardEvent): void {
+    if (event.altKey || event.ctrlKey || event.metaKey) return;
+    const from = this.cross ?? this.#picked ?? startOf(this.#view);
+    const to = crossAfter(event.key, event.shiftKey, from, this.#view);
+    if (to) {
+      this.cross = to;
+      this.say(this.#placeInWords(to));
+    } else if (event.key === 'Enter' || event.key === ' ') {
+      this.cross = null;
+      this.#pick(from);
+    } else if (event.key === 'Escape' && this.cross) this.cross = null;
+    else return;
+    event.preventDefault();
+  }
+
   /** Where the cross-hair is, and what the field is there. */
   #placeInWords(place: MapPlace): string {
     inOwnFigures(this);
@@ -191,7 +206,7 @@ export class LubberFieldMap extends LubberElement {
 
   protected override render(): TemplateResult {
     const [lines, view, instant, result] = [this.#lines, this.#view, this.#instant, this.#result];
-    const { layout, ground } = this.#ground;
+    const { layout, ground } = this.#sheet.ground(view, this.#width.value);
     const outside = instant ? outsideModels(instant) : null;
     const drawing = instant && !outside && !this.hasUnknownWord ? this.#sheet.drawing(lines, instant, layout, ground.figures) : null;
     const summary = drawing && instant ? mapSummary(this, lines, formatDate(instant), drawing) : '';
@@ -205,11 +220,11 @@ export class LubberFieldMap extends LubberElement {
         role="application"
         aria-label=${this.t('field-map.map')}
         aria-describedby="summary keys"
-        @click=${this.#hand.onClick}
-        @keydown=${this.#hand.onKey}
-        @blur=${this.#hand.onBlur}
+        @click=${this.#onClick}
+        @keydown=${this.#onKey}
+        @blur=${() => (this.cross = null)}
       >
-        ${mapPicture({ layout, ground, drawing, lines, picked: this.#picked, cross: this.#hand.cross })}
+        ${mapPicture({ layout, ground, drawing, lines, picked: this.#picked, cross: this.cross })}
       </div>
       ${drawing ? mapKey(this, lines, view) : nothing}
       <p class="small soft" id="summary">${summary} ${this.t('field-map.coast')}</p>

@@ -54,7 +54,7 @@ export function shownLanguage(language: string): string {
 }
 
 /** Places of a text, and spaces at which no line may break: behind ± and, as French has them, inside quotes and before double marks. */
-const places = /(?<=[±«]) | (?=[:;!?»])|\{(\w+)\}/g;
+const places = /(?<=±) |\{(\w+)\}/g;
 
 /** The text of a key with its `{places}` filled; a key nobody knows is shown as it is. */
 export function translate(language: string, english: Catalogue, key: string, values?: Values): string {

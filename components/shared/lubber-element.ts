@@ -8,7 +8,6 @@ import { ClosedContent } from './closed-content.js';
 import { controlStyles } from './control-styles.js';
 import { LubberRecordRequestEvent, LubberResultEvent } from './events.js';
 import type { RecordRequestDetail } from './events.js';
-import { FieldElement } from './field-element.js';
 import { fieldStyles } from './field-styles.js';
 import type { FormAnswer } from './form-part.js';
 import { setHeadingLevels } from './heading-levels.js';
@@ -21,6 +20,8 @@ import { release } from './register.js';
 import { ScrollStops } from './scroll-stops.js';
 import { themeStyles } from './theme-styles.js';
 import { WidthController } from './width-controller.js';
+// Last, so that the style sheets stand together in a bundle: gzip then packs them closer.
+import { FieldElement } from './field-element.js';
 
 export const sharedStyles: CSSResultGroup = [measureStyles, themeStyles, baseStyles, controlStyles, fieldStyles, printStyles];
 
@@ -167,12 +168,10 @@ export abstract class LubberElement extends FieldElement {
    * region. English on a page read from right to left stays English from left to right.
    */
   protected frame(content: TemplateResult): TemplateResult {
-    const classes = ['frame', themeOf(this.theme, this.page.theme)];
-    if (this.page.bridge) classes.push('bridge');
-    if (this.width.narrow) classes.push('narrow');
-    if (this.width.close) classes.push('close');
+    const { narrow, close } = this.width;
+    const classes = ['frame', themeOf(this.theme, this.page.theme), this.page.bridge && 'bridge', narrow && 'narrow', close && 'close'];
     const { language } = this.page;
-    return html`<div class=${classes.join(' ')} part="frame" lang=${shownLanguage(language)} dir=${this.dir || translate(language, { direction: 'ltr' }, 'direction')}>
+    return html`<div class=${classes.filter(Boolean).join(' ')} part="frame" lang=${shownLanguage(language)} dir=${this.dir || translate(language, { direction: 'ltr' }, 'direction')}>
       ${content}
       <p class="spoken" role="status" aria-live="polite">${this.announcement}</p>
     </div>`;
