@@ -8,7 +8,7 @@ import { answerStyles } from '../shared/answer-styles.js';
 import { correctorsStyles } from '../shared/correctors-styles.js';
 import { deviationChartStyles } from '../shared/deviation-chart-styles.js';
 import { deviationTableStyles } from '../shared/deviation-table-styles.js';
-import { valueOf } from '../shared/field.js';
+import { isUnset, valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
 import { readGivenCard } from '../shared/given-card.js';
 import type { GivenCard } from '../shared/given-card.js';
@@ -113,10 +113,11 @@ export class LubberDeviationCard extends LubberElement {
   }
 
   protected override input(name: string): FieldInput {
-    if (name === 'vessel') return this.vessel ?? this.ship?.name;
-    if (name === 'compassName') return this.compassName ?? (this.ship && this.#steering ? this.t('card.steering') : this.ship?.compassName);
     // The position and time of the ship are not those of the swing.
-    return name === 'date' ? this.date : super.input(name);
+    if (name === 'date') return isUnset(this.date) ? undefined : this.date;
+    const own = super.input(name);
+    if (name === 'vessel') return own ?? this.ship?.name;
+    return name === 'compassName' ? (own ?? (this.ship && this.#steering ? this.t('card.steering') : this.ship?.compassName)) : own;
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {

@@ -1,6 +1,6 @@
 import { property, state } from 'lit/decorators.js';
 import type { CivilDate } from '../../core/time/parse-date.js';
-import { textOf, valueOf } from '../shared/field.js';
+import { isUnset, textOf, valueOf } from '../shared/field.js';
 import type { Field, FieldInput, FieldState } from '../shared/field.js';
 import { LubberElement } from '../shared/lubber-element.js';
 import { inOwnFigures } from '../shared/own-figures.js';
@@ -75,7 +75,7 @@ export abstract class BenchElement extends LubberElement {
 
   protected override input(name: string): FieldInput {
     // A ship around the bench shares her head by compass; the bench turns her by the magnetic.
-    const shared = name === 'heading' ? this.heading : super.input(name);
+    const shared = name === 'heading' ? (isUnset(this.heading) ? undefined : this.heading) : super.input(name);
     return shared ?? this.entries[name] ?? beginning[name];
   }
 

@@ -96,8 +96,7 @@ export function canvasOptions(content: ChartContent, paint: ChartPaint, size: { 
   const every = size.width < 500 ? 90 : 45;
   const line = { stroke: paint.colour('--line'), width: 1 };
   const text = { stroke: paint.colour('--soft'), font: paint.font };
-  // Written now: the library asks for them when it draws, and another widget may have changed the decimal mark by then.
-  const deviations = scale.ticks.map((deviation) => formatError(deviation, scale.step < 1 ? 1 : 0));
+  const decimals = scale.step < 1 ? 1 : 0;
   return {
     ...size,
     legend: { show: false },
@@ -112,7 +111,7 @@ export function canvasOptions(content: ChartContent, paint: ChartPaint, size: { 
         splits: () => Array.from({ length: 360 / every + 1 }, (_, index) => index * every),
         values: (_, splits) => splits.map((heading) => `${formatBearing(heading, 0).replace('°', '')}\n${pointName(heading)}`),
       },
-      { ...text, grid: line, ticks: line, size: 56, splits: () => [...scale.ticks], values: () => deviations },
+      { ...text, grid: line, ticks: line, size: 56, splits: () => [...scale.ticks], values: (_, splits) => splits.map((deviation) => formatError(deviation, decimals)) },
     ],
     series: [
       {},

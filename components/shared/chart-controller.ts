@@ -3,14 +3,11 @@ import type uPlot from 'uplot';
 import { canvasData, canvasOptions } from './canvas-chart.js';
 import type { ChartPaint } from './canvas-chart.js';
 import type { ChartContent } from './deviation-chart.js';
-import { inOwnFigures } from './own-figures.js';
 
 type Library = typeof uPlot;
 
 /** What the controller asks of its widget. */
-export interface ChartHost extends ReactiveControllerHost, HTMLElement {
-  readonly t: (key: string) => string;
-}
+export interface ChartHost extends ReactiveControllerHost, HTMLElement {}
 
 export interface ChartSource {
   /** Where the canvas goes: an empty element of the widget's own that nothing else writes into. */
@@ -95,7 +92,6 @@ export class ChartController implements ReactiveController {
 
   #build(library: Library, container: HTMLElement, content: ChartContent, paint: ChartPaint): void {
     this.#drop(false);
-    inOwnFigures(this.#host);
     const size = this.#sizeOf(container);
     try {
       this.#chart = new library(canvasOptions(content, paint, size, this.#source.onCursor), canvasData(content), container);

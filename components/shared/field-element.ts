@@ -13,9 +13,6 @@ import { ShipListener } from './ship-listener.js';
 import { unknownWord } from './unknown-words.js';
 import type { Choice } from './unknown-words.js';
 
-/** The attribute of a property: `heightOfEye` is `height-of-eye`. */
-const attributeOf = (name: string): string => name.replace(/[A-Z]/g, '-$&').toLowerCase();
-
 /**
  * The fields of a widget: what the page has set, the user has typed or the ship around says, what
  * became of it, and what may not be changed. A field's property is its text.
@@ -61,7 +58,7 @@ export abstract class FieldElement extends FormElement {
     // Several views ask for the same field in one update; a date may have been changed within.
     const words = this.t('entry.words');
     if (last?.field === field && last.input === input && last.words === words && typeof input !== 'object') return last.state as FieldState<T>;
-    const state = readField(field, input, words, this.formPart.isTyped(name, input));
+    const state = readField(field, input, words);
     this.#lastRead.set(name, { field, input, words, state });
     return state;
   }
@@ -88,9 +85,11 @@ export abstract class FieldElement extends FormElement {
 
   /** Such words of all choices as a page writes them, `compass="abc"`: while there is one nothing is worked out. */
   get unknownWords(): string[] {
+    const { elementProperties } = this.constructor as typeof FieldElement;
     return Object.keys(this.words).flatMap((name) => {
+      const attribute = elementProperties.get(name)?.attribute;
       const word = this.unknownWord(name);
-      return word ? [`${attributeOf(name)}="${word}"`] : [];
+      return word ? [`${typeof attribute === 'string' ? attribute : name}="${word}"`] : [];
     });
   }
 
@@ -102,9 +101,10 @@ export abstract class FieldElement extends FormElement {
   /** Whether the host has fixed a field; both spellings of a name are understood, and an instant is its date and time. */
   isLocked(name: string): boolean {
     if (this.isDisabled) return true;
+    const kebab = name.replace(/[A-Z]/g, '-$&').toLowerCase();
     const locked = this.locked.split(/\s+/);
     const whole = name === 'date' || name === 'time' ? 'instant' : name;
-    return [name, attributeOf(name), whole].some((each) => locked.includes(each));
+    return [name, kebab, whole].some((each) => locked.includes(each));
   }
 
   isSettled(name: string): boolean {

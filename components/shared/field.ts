@@ -78,9 +78,12 @@ export function textOf<T>(field: Field<T>, input: FieldInput): string {
   }
 }
 
-/** Reads a property, or a text the user has `typed`; `words` are those of the page's language for what a field takes in English. */
-export function readField<T>(field: Field<T>, input: FieldInput, words = '', typed = false): FieldState<T> {
-  const text = typed ? String(input) : textOf(field, input);
+/**
+ * Reads what a field is given: a text as it stands, also one of the two words of frameworks, which
+ * a user may have typed. `words` are those of the page's language for what a field takes in English.
+ */
+export function readField<T>(field: Field<T>, input: FieldInput, words = ''): FieldState<T> {
+  const text = typeof input === 'string' ? input : textOf(field, input);
   if (text.trim() === '') return { state: 'empty', text: '' };
   const plain = field.parse(text);
   const worded = plain.ok ? plain : field.parse(inEnglish(text, words));

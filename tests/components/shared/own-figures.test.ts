@@ -1,7 +1,6 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/amplitude/define.js';
-import '../../../components/deviation-curve/define.js';
 import '../../../components/field-map/define.js';
 import '../../../components/languages/es/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
@@ -32,31 +31,6 @@ describe('the decimal mark of a widget', () => {
     await sendKeys({ press: 'Enter' });
     await map.updateComplete;
     expect(status(map)).to.match(/\d,\d′/).and.not.match(/\d\.\d/);
-  });
-
-  it('is its own on a chart that is drawn late', async () => {
-    const written: string[] = [];
-    const { fillText } = CanvasRenderingContext2D.prototype;
-    CanvasRenderingContext2D.prototype.fillText = function (...[text, x, y]: [string, number, number]) {
-      written.push(text);
-      fillText.call(this, text, x, y);
-    };
-    try {
-      const page = await fixture(html`<div>
-        <lubber-amplitude lang="en" latitude="10.5N"></lubber-amplitude>
-        <lubber-deviation-curve lang="es" card='{"kind":"approximate","coefficients":{"A":0,"B":0.4,"C":0.3,"D":0,"E":0}}'></lubber-deviation-curve>
-      </div>`);
-      const [other] = [...page.children] as [LubberAmplitude];
-      for (let tries = 0; tries < 100 && !written.some((text) => /°/.test(text) && /[EW]/.test(text)); tries += 1) {
-        await drawnInEnglish(other);
-        await new Promise((resolve) => setTimeout(resolve, 20));
-      }
-      const figures = written.filter((text) => /\d[.,]\d/.test(text));
-      expect(figures.length).to.be.greaterThan(2);
-      expect(figures.filter((text) => text.includes('.'))).to.deep.equal([]);
-    } finally {
-      CanvasRenderingContext2D.prototype.fillText = fillText;
-    }
   });
 
   it('is the one it has been shown with in the answer spoken after a pause', async () => {

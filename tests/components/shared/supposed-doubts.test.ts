@@ -58,7 +58,7 @@ describe('what is supposed of a sight', () => {
       // 0.5 before, so the square of the whole grows by 1.5² − 0.5² = 2.
       expect(after.total ** 2 - before.total ** 2).to.be.closeTo(2, 1e-9);
       expect(inputs['doubts']).to.deep.equal({ reading: 1.5 });
-      expect(root(element).querySelector('.answer')?.textContent).to.contain(`± ${after.total.toFixed(1)}°`);
+      expect(root(element).querySelector('.answer')?.textContent).to.contain(`±\u00a0${after.total.toFixed(1)}°`);
     }
   });
 
