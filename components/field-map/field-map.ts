@@ -19,10 +19,10 @@ import { placeView } from '../shared/place-and-time.js';
 import { inReadingOrder } from '../shared/reading-order.js';
 import { sliderStyles } from '../shared/slider-styles.js';
 import { dateField, latitudeField, longitudeField } from '../shared/trade-fields.js';
-import { controlsView } from './controls-view.js';
 import { fieldMapMessages } from './field-map-messages.js';
 import { fieldMapStyles } from './field-map-styles.js';
 import { crossAfter, startOf } from './map-cross.js';
+import { mapControls } from './map-controls.js';
 import { mapKey } from './map-key.js';
 import { mapLinesNames } from './map-levels.js';
 import type { MapLines } from './map-levels.js';
@@ -212,7 +212,7 @@ export class LubberFieldMap extends LubberElement {
     const summary = drawing && instant ? mapSummary(this, lines, formatDate(instant), drawing) : '';
     return this.frame(html`
       <h2 part="title">${this.t('field-map.title')}</h2>
-      ${controlsView(this, lines, view, this.#state.date)} ${outside ? outsideModelsView(this, outside, undefined) : nothing}
+      ${mapControls(this, lines, view, this.#state.date)} ${outside ? outsideModelsView(this, outside, undefined) : nothing}
       <div
         class="sheet"
         part="map"

@@ -11,7 +11,7 @@ import { mapViewNames } from './map-view-names.js';
 import type { MapViewName } from './map-view-names.js';
 
 /** What is drawn: which lines, which part of the world, of which day. */
-export function controlsView(host: LubberElement, lines: MapLines, view: MapViewName, date: FieldState<CivilDate>): TemplateResult {
+export function mapControls(host: LubberElement, lines: MapLines, view: MapViewName, date: FieldState<CivilDate>): TemplateResult {
   const choice = (name: 'lines' | 'view', chosen: string, values: readonly string[]): TemplateResult =>
     choiceView(host, name, host.t(`field-map.${name}`), chosen, values.map((value) => ({ value, label: host.t(`field-map.${name}.${value}`) })));
   return html`<div class="controls">${choice('lines', lines, mapLinesNames)} ${choice('view', view, mapViewNames)} ${dateView(host, date)}</div>`;
