@@ -53,7 +53,7 @@ export function shownLanguage(language: string): string {
   return primaryOf(language) === 'en' || catalogues.has(primaryOf(language)) ? language : 'en';
 }
 
-/** Places of a text, and spaces at which no line may break: behind ± and, as French has them, inside quotes and before double marks. */
+/** Places of a text, and the space between ± and its figure, at which no line may break. */
 const places = /(?<=±) |\{(\w+)\}/g;
 
 /** The text of a key with its `{places}` filled; a key nobody knows is shown as it is. */
