@@ -7,6 +7,7 @@ import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
 import { headlineView } from '../shared/headline-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';
+import { atHead } from './sentence-head.js';
 
 /** Cautions under which the error found is worth nothing: told beside it, before anything else. */
 const grave = new Set(['not-at-horizon', 'zone-time-ahead', 'zone-time-behind', 'longitude-turned', 'latitude-turned', 'other-side']);
@@ -33,7 +34,7 @@ export function rateText(host: LubberElement, bearing: AmplitudeBearing): string
 /** The picture in words. */
 export function pictureText(host: LubberElement, result: AmplitudeSight, compassBearing: number, body: string): string {
   return host.t('amplitude.picture', {
-    body: body.charAt(0).toUpperCase() + body.slice(1),
+    body: atHead(body),
     side: host.t(`amplitude.side.${result.side}`),
     true: formatBearing(result.trueBearing),
     compass: formatBearing(compassBearing),

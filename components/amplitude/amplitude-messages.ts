@@ -1,10 +1,10 @@
 import { amplitudeStepMessages } from '../shared/amplitude-step-messages.js';
+import { bodySightMessages } from '../shared/body-sight-messages.js';
 import type { Catalogue } from '../shared/catalogue.js';
-import { sightMessages } from '../shared/sight-messages.js';
 
 export const amplitudeMessages: Catalogue = {
   ...amplitudeStepMessages,
-  ...sightMessages,
+  ...bodySightMessages,
   'amplitude.title': 'Compass error by amplitude',
   'amplitude.how.1': 'Choose the body and enter where and when; or let the next rising or setting be found.',
   'amplitude.how.2': 'Take its bearing by the compass at the moment chosen below, upright and steady, and note the ship’s head and the time.',
@@ -44,7 +44,6 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.hand.away': 'The amplitude observed on the visible horizon is corrected by {size} away from the elevated pole.',
   'amplitude.hand.towards': 'The amplitude observed on the visible horizon is corrected by {size} towards the elevated pole.',
   'amplitude.picture': '{body} {side} at {true} true; the compass showed {compass}; the error is {error}.',
-  'amplitude.answer.spoken': '{name} {error}, plus or minus {doubt}.',
   'step.amplitude.correction': 'Correction to the amplitude observed on the visible horizon, north positive',
   'doubt.horizonAltitude': 'altitude at the horizon: refraction, swell, judging by eye',
   'caution.not-at-horizon':

@@ -10,22 +10,29 @@ import { quantity } from '../../core/working/quantity.js';
 import { cautionsView } from '../shared/caution-view.js';
 import { decimalMark, formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { takeInstant } from '../shared/place-and-time.js';
+import { plannedBearing } from '../shared/planned-bearing.js';
+import { expectedBearingText } from './expected-bearing.js';
 import { nearestEvent } from './next-event.js';
 
-/** What is planned: the body looked for, where it will be, and what else is said of it. */
+/** What is planned: the body looked for, where it will be, and what is known of the compass there. */
 interface Plan {
   readonly seen: Omit<AmplitudeObservation, 'compassBearing' | 'compass'>;
   readonly bearing: AmplitudeBearing;
   /** The body at the head of a sentence. */
   readonly body: string;
-  /** Where to look by compass; may be empty. */
-  readonly expected: string;
-  /** Takes a time over, and says these words. */
-  readonly take: (instant: Date, said: string) => void;
+  readonly known: Pick<AmplitudeObservation, 'compass' | 'variation' | 'cardDeviation'>;
+}
+
+/** The time of the plan is taken over; the button has gone with it, so the focus stays at the time. */
+function take(host: LubberElement, instant: Date, said: string): void {
+  takeInstant(host, instant);
+  host.say(said);
+  host.renderRoot.querySelector<HTMLElement>('#time')?.focus();
 }
 
 /** At a time far from rising or setting nobody should go out: when it is, and the way to take that over. */
-function farView(host: LubberElement, { seen, bearing, body, take }: Plan): TemplateResult | typeof nothing {
+function farView(host: LubberElement, { seen, bearing, body }: Plan): TemplateResult | typeof nothing {
   if (!isFarFromMoment(bearing)) return nothing;
   const { side } = bearing;
   const instant = nearestEvent({ ...seen, event: side }, seen.instant);
@@ -35,17 +42,15 @@ function farView(host: LubberElement, { seen, bearing, body, take }: Plan): Temp
   ${instant
     ? html`<p class="row">
         <span>${said}</span>
-        ${locked ? nothing : html`<button part="button" type="button" @click=${() => take(instant, said)}>${host.t('amplitude.plan.take')}</button>`}
+        ${locked ? nothing : html`<button part="button" type="button" @click=${() => take(host, instant, said)}>${host.t('amplitude.plan.take')}</button>`}
       </p>`
     : nothing}`;
 }
 
 /** Before a bearing is entered: where the body will be, and whether it will be there at this time. */
 export function planView(host: LubberElement, plan: Plan): TemplateResult {
-  const { bearing, body, expected } = plan;
-  return html`<p class="answer" part="answer">
-      <bdi dir="ltr">${formatBearing(bearing.trueBearing)}</bdi><small>${host.t('sight.mark.true')}</small>
-    </p>
+  const { seen, bearing, body, known } = plan;
+  return html`${plannedBearing(host, bearing.trueBearing)}
     <p class="soft">
       ${host.t('amplitude.plan', {
         body,
@@ -53,7 +58,7 @@ export function planView(host: LubberElement, plan: Plan): TemplateResult {
         bearing: formatBearing(bearing.trueBearing),
         amplitude: formatAmplitude(bearing.amplitude, bearing.side, 1, decimalMark()),
       })}
-      ${expected}
+      ${expectedBearingText(host, seen, bearing.trueBearing, known)}
     </p>
     ${farView(host, plan)}`;
 }

@@ -1,12 +1,13 @@
 import type { BodyName } from '../../core/sky/body.js';
 import type { HorizonMoment } from '../../core/sky/horizon-altitude.js';
-import { horizonEvent } from '../../core/sky/horizon-event.js';
-import type { HorizonEventArguments } from '../../core/sky/horizon-event.js';
+import { horizonCrossing } from '../../core/sky/horizon-crossing.js';
+import type { HorizonEventArguments } from '../../core/sky/horizon-crossing.js';
 import { formatInstant } from '../../core/time/instant.js';
+import { atHead } from './sentence-head.js';
 
 type Translate = (key: string, values?: Record<string, string | number>) => string;
 
-interface NextEventQuestion {
+export interface NextEventQuestion {
   readonly body: BodyName;
   readonly bodyInWords: string;
   readonly latitude: number | undefined;
@@ -32,7 +33,7 @@ const HALF_DAY = 43_200_000;
 /** The rising or setting nearest to a time; null where there is none. */
 export function nearestEvent(question: Omit<HorizonEventArguments, 'after'>, to: Date): Date | null {
   try {
-    const found = horizonEvent({ ...question, after: new Date(to.getTime() - HALF_DAY) });
+    const found = horizonCrossing({ ...question, after: new Date(to.getTime() - HALF_DAY) });
     return found.occurs ? found.instant : null;
   } catch {
     // At the edge of the years known.
@@ -47,11 +48,11 @@ export function nextEvent(
 ): { instant: Date | null; said: string } {
   const { body, latitude, longitude, heightOfEye, moment, event } = question;
   if (latitude === undefined || longitude === undefined) return { instant: null, said: t('amplitude.next.needs') };
-  const words = { body: question.bodyInWords.charAt(0).toUpperCase() + question.bodyInWords.slice(1) };
+  const words = { body: atHead(question.bodyInWords) };
   const from = (question.after ?? new Date()).getTime();
   try {
     const after = new Date(from + PAST_THIS_ONE);
-    const found = horizonEvent({ body, latitude, longitude, after, event, moment, heightOfEye });
+    const found = horizonCrossing({ body, latitude, longitude, after, event, moment, heightOfEye });
     if (!found.occurs) return { instant: null, said: t(`amplitude.next.${found.reason}`, words) };
     const instant = formatInstant(found.instant).replace('T', ' ').replace('Z', '');
     const wait = t(question.after ? 'amplitude.next.later' : 'amplitude.next.in', { wait: waitText(found.instant.getTime() - from) });

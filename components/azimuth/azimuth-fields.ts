@@ -1,21 +1,31 @@
+import { formatNumber, roundTo } from '../../core/angle/format-angle.js';
+import { parseDeclination, parseLatitude } from '../../core/angle/parse-position.js';
 import { parseSignedAngle } from '../../core/angle/parse-signed-angle.js';
-import { formatNumber } from '../../core/angle/format-angle.js';
 import { wrap360 } from '../../core/angle/wrap.js';
 import { refused, understood, within } from '../../core/text/reading.js';
 import { doubtFields } from '../shared/doubt-fields.js';
-import type { Field } from '../shared/field.js';
+import type { Field, StatesOf } from '../shared/field.js';
 import { formatAngle } from '../shared/figures.js';
-import {
-  altitudeField,
-  bearingField,
-  dateField,
-  declinationField,
-  errorField,
-  heightOfEyeField,
-  latitudeField,
-  longitudeField,
-  timeField,
-} from '../shared/trade-fields.js';
+import { sightFields } from '../shared/sight-element.js';
+import { bearingField, heightOfEyeField, latitudeField } from '../shared/trade-fields.js';
+
+const declinationField: Field<number> = {
+  ...latitudeField,
+  parse: parseDeclination,
+  accepted: 'accepted.declination',
+};
+
+/** An altitude above the horizon, degrees. */
+const altitudeField: Field<number> = {
+  ...latitudeField,
+  parse: (text) => {
+    const reading = parseLatitude(text);
+    return reading.ok ? { ok: true, value: reading.value } : reading;
+  },
+  write: (value) => String(roundTo(value, 3)),
+  show: (value) => formatAngle(value, 2),
+  accepted: 'accepted.altitude',
+};
 
 /** An hour angle as almanacs print it, degrees [0, 360): `051 53.4` or `51.89`; west is positive. */
 const hourAngleField: Field<number> = {
@@ -41,10 +51,7 @@ export const observedAltitudeField: Field<number> = {
 };
 
 export const azimuthFields = {
-  latitude: latitudeField,
-  longitude: longitudeField,
-  date: dateField,
-  time: timeField,
+  ...sightFields,
   gha: hourAngleField,
   sha: hourAngleField,
   aries: hourAngleField,
@@ -52,11 +59,9 @@ export const azimuthFields = {
   altitude: altitudeField,
   heightOfEye: heightOfEyeField,
   bearing: bearingField('C'),
-  heading: bearingField('C'),
-  variation: errorField,
-  cardDeviation: errorField,
-  doubtReading: doubtFields.doubtReading,
   doubtPosition: doubtFields.doubtPosition,
   doubtTime: doubtFields.doubtTime,
   doubtTilt: doubtFields.doubtTilt,
 };
+
+export type AzimuthStates = StatesOf<typeof azimuthFields>;

@@ -1,9 +1,9 @@
 import { azimuthStepMessages } from '../shared/azimuth-step-messages.js';
+import { bodySightMessages } from '../shared/body-sight-messages.js';
 import type { Catalogue } from '../shared/catalogue.js';
-import { sightMessages } from '../shared/sight-messages.js';
 
 export const azimuthMessages: Catalogue = {
-  ...sightMessages,
+  ...bodySightMessages,
   ...azimuthStepMessages,
   'azimuth.title': 'Compass error by azimuth',
   'azimuth.how.1': 'Choose how the body is placed: by its name and the time, by figures of an almanac, or by its altitude.',
@@ -94,6 +94,8 @@ export const azimuthMessages: Catalogue = {
   'doubt.altitude': 'the altitude',
   'doubt.declination': 'the declination as typed',
   'doubt.series': 'the bearings, by their scatter',
+  'accepted.declination': 'Accepted: 12-14.6S, 12°14.6′N or −12.24, up to 90°.',
+  'accepted.altitude': 'Accepted: degrees, or degrees and minutes, up to 90°.',
   'accepted.hourAngle': 'Accepted: 000 to 360, degrees or degrees and minutes.',
   'caution.below-horizon': 'At this time the body is below the horizon (true altitude {altitude}): check the body, the time and the position.',
   'caution.lost-in-daylight': 'At this time the Sun stands at {sun}: {body} cannot be seen in this light. Check the date, the time and the body.',

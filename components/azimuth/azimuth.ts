@@ -1,45 +1,36 @@
 import { html, nothing } from 'lit';
-import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
+import type { CSSResultGroup, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { azimuthBearing } from '../../core/sight/azimuth-bearing.js';
 import type { AzimuthBearing, NoAzimuth } from '../../core/sight/azimuth-bearing.js';
-import { altitudeCautions } from '../../core/sight/azimuth-cautions.js';
 import { azimuthSight } from '../../core/sight/azimuth-sight.js';
 import type { AzimuthSight } from '../../core/sight/azimuth-sight.js';
 import { bearingSeries } from '../../core/sight/bearing-series.js';
 import type { BearingSeries, NoSeries } from '../../core/sight/bearing-series.js';
-import { usualDoubts } from '../../core/sight/sight-doubts.js';
 import { bodyNamed } from '../../core/sky/body.js';
-import type { BodyName } from '../../core/sky/body.js';
-import { formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
-import { bodyName } from '../shared/body-name.js';
-import { cardDeviationOn } from '../shared/card-deviation.js';
-import { cautionsView } from '../shared/caution-view.js';
-import { compassChoice, compassWords, headAndSplitView } from '../shared/compass-view.js';
-import { supposedIn } from '../shared/doubt-fields.js';
+import { compassWords } from '../shared/compass-view.js';
 import { valueOf } from '../shared/field.js';
-import { fieldView } from '../shared/field-view.js';
-import { formatAngle, formatBearing } from '../shared/figures.js';
 import { headlineView } from '../shared/headline-view.js';
+import { howView } from '../shared/how-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
-import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
-import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
-import { bearingField } from '../shared/trade-fields.js';
+import { SightElement } from '../shared/sight-element.js';
 import { isWorthless } from '../shared/worthless.js';
-import { azimuthFields, observedAltitudeField } from './azimuth-fields.js';
 import { seriesExplanation, sightExplanation } from './azimuth-explanation.js';
+import { azimuthFields, observedAltitudeField } from './azimuth-fields.js';
 import { azimuthMessages } from './azimuth-messages.js';
+import { planView } from './azimuth-plan.js';
 import { azimuthStyles } from './azimuth-styles.js';
 import { bodiesView } from './bodies-view.js';
+import { fieldsView } from './fields-view.js';
 import { neededFields } from './needed-fields.js';
-import { altitudeKinds, azimuthMethods, sourceOf } from './placing.js';
+import { altitudeKinds, azimuthMethods, placingInputs, sourceOf } from './placing.js';
 import type { AltitudeKind, AzimuthMethod, Placing } from './placing.js';
-import { placingView } from './placing-view.js';
 import { readSeries } from './series-text.js';
 import type { LineProblem } from './series-text.js';
-import { seriesField, seriesTable } from './series-view.js';
+import { seriesTable } from './series-view.js';
 
 export type { AzimuthMethod } from './placing.js';
 
@@ -69,7 +60,7 @@ export type { AzimuthMethod } from './placing.js';
  * @csspart standing - the line that says what the answer is for
  * @csspart caution - one of the cautions
  */
-export class LubberAzimuth extends LubberElement {
+export class LubberAzimuth extends SightElement {
   static override styles: CSSResultGroup = [longTextStyles, sharedStyles, answerStyles, azimuthStyles];
 
   /** How the body is placed: `body`, `almanac` or `altitude`. */
@@ -77,21 +68,6 @@ export class LubberAzimuth extends LubberElement {
 
   /** The body observed, by its almanac name. */
   @property() body = 'Sun';
-
-  /** Degrees, north positive, or text such as `33-24.0N`. */
-  @property() latitude?: string | number;
-
-  /** Degrees, east positive, or text such as `071-42.5W`. */
-  @property() longitude?: string | number;
-
-  /** The whole instant, ISO 8601 UTC; fills date and time. */
-  @property() instant?: string | Date;
-
-  /** Day, UTC. */
-  @property() date?: string;
-
-  /** Time of day, UTC. */
-  @property() time?: string;
 
   /** Greenwich hour angle from an almanac, degrees, westward. */
   @property() gha?: string | number;
@@ -117,23 +93,8 @@ export class LubberAzimuth extends LubberElement {
   /** Side of the meridian, for an azimuth by altitude: `east` or `west`. */
   @property() side: 'east' | 'west' = 'east';
 
-  /** `magnetic` or `gyro`. */
-  @property() compass: 'magnetic' | 'gyro' = 'magnetic';
-
   /** Bearing of the body by the compass, degrees. */
   @property() bearing?: string | number;
-
-  /** Ship's head by the same compass, degrees. */
-  @property() heading?: string | number;
-
-  /** Degrees, east positive; left empty, the magnetic model gives it. */
-  @property() variation?: string | number;
-
-  /** What the deviation card says for this heading, degrees, east positive; left empty, the ship's card is asked. */
-  @property({ attribute: 'card-deviation' }) cardDeviation?: string | number;
-
-  /** Of a bearing read from the compass, one standard deviation, degrees; 0.5 is usual. */
-  @property({ attribute: 'doubt-reading' }) doubtReading?: string | number;
 
   /** Of the position in each direction, one standard deviation, nautical miles; 1 is usual. */
   @property({ attribute: 'doubt-position' }) doubtPosition?: string | number;
@@ -164,7 +125,7 @@ export class LubberAzimuth extends LubberElement {
 
   /** The last result as plain data, of the series where there is one; null where there is none. */
   get result(): AzimuthSight | BearingSeries | null {
-    this.#compute();
+    this.compute();
     return this.#found;
   }
 
@@ -173,31 +134,22 @@ export class LubberAzimuth extends LubberElement {
     return this.#sight;
   }
 
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    super.willUpdate(changed);
-    splitInstant(this, changed);
-    this.#compute();
-  }
-
-  get #state() {
+  protected override get states() {
     return this.readAll(this.#altitudeOf === 'true' ? azimuthFields : { ...azimuthFields, altitude: observedAltitudeField });
-  }
-
-  get #method(): AzimuthMethod {
-    return azimuthMethods.includes(this.method) ? this.method : 'body';
   }
 
   get #altitudeOf(): AltitudeKind {
     return altitudeKinds.includes(this.altitudeOf) ? this.altitudeOf : 'true';
   }
 
-  #placing(state: Placing['state']): Placing {
-    const side = this.side === 'west' ? 'west' : 'east';
-    return { method: this.#method, body: this.#body, altitudeOf: this.#altitudeOf, side, state };
-  }
-
-  get #body(): BodyName {
-    return bodyNamed(String(this.body ?? 'Sun')) ?? 'Sun';
+  get #placing(): Placing {
+    return {
+      method: azimuthMethods.includes(this.method) ? this.method : 'body',
+      body: bodyNamed(String(this.body ?? 'Sun')) ?? 'Sun',
+      altitudeOf: this.#altitudeOf,
+      side: this.side === 'west' ? 'west' : 'east',
+      state: this.states,
+    };
   }
 
   /** The series as typed; nothing where the host has taken it away. */
@@ -205,47 +157,28 @@ export class LubberAzimuth extends LubberElement {
     return String(this.series ?? '').trim();
   }
 
-  get #gyro(): boolean {
-    return this.compass === 'gyro';
-  }
-
-  /** The card's deviation: as typed, or by the ship's card for a heading. */
-  #cardFor(heading: number | undefined): number | undefined {
-    return valueOf(this.#state.cardDeviation) ?? (this.#gyro ? undefined : cardDeviationOn(this.ship, heading));
-  }
-
-  #compute(): void {
+  protected override compute(): void {
     [this.#bearing, this.#sight, this.#series, this.#problems] = [null, null, null, []];
-    const state = this.#state;
-    const [latitude, longitude] = [valueOf(state.latitude), valueOf(state.longitude)];
-    const instant = combinedInstant(state.date, state.time);
-    const date = valueOf(state.date);
-    const variation = valueOf(state.variation);
-    const refused = state.variation.state === 'refused' || state.cardDeviation.state === 'refused';
-    const compass = this.#gyro ? ('gyro' as const) : ('magnetic' as const);
-    const common = { compass, doubts: supposedIn(state), ...(variation === undefined ? {} : { variation }) };
+    const { states, place, when } = this;
+    const date = valueOf(states.date);
     const text = this.#seriesText !== '' && date ? readSeries(this.series, date) : null;
     if (text) this.#problems = text.problems;
-    if (latitude === undefined || longitude === undefined || this.hasUnknownWord) return;
-    const firstShot = text?.shots[0]?.instant ?? null;
-    const source = sourceOf(this.#placing(state), instant ?? firstShot);
+    if (!place || this.hasUnknownWord) return;
+    const instant = when ?? text?.shots[0]?.instant ?? null;
+    const source = sourceOf(this.#placing, instant);
     if (!source) return;
-    const look = { source, latitude, longitude, instant: instant ?? firstShot };
-    if (text && text.shots.length > 0 && source.by !== 'altitude' && !refused) {
-      const shots = text.shots.map((shot) => {
-        const card = this.#cardFor(shot.heading);
-        return card === undefined ? shot : { ...shot, cardDeviation: card };
-      });
-      this.#series = bearingSeries({ source, latitude, longitude, ...(instant ? { instant } : {}), ...common, shots });
+    const seriesCounts = text && text.shots.length > 0 && source.by !== 'altitude';
+    if (seriesCounts && !this.splitRefused) {
+      const shots = text.shots.map((shot) => ({ ...shot, ...this.cardOn(shot.heading) }));
+      this.#series = bearingSeries({ source, ...place, ...(when ? { instant: when } : {}), ...this.reading, shots });
       return;
     }
-    const compassBearing = valueOf(state.bearing);
-    if (compassBearing === undefined || refused) {
-      this.#bearing = azimuthBearing(look);
+    const compassBearing = valueOf(states.bearing);
+    if (compassBearing === undefined || this.splitRefused) {
+      this.#bearing = azimuthBearing({ source, ...place, instant });
       return;
     }
-    const cardDeviation = this.#cardFor(valueOf(state.heading));
-    const sight = azimuthSight({ ...look, ...common, compassBearing, ...(cardDeviation === undefined ? {} : { cardDeviation }) });
+    const sight = azimuthSight({ source, ...place, instant, ...this.reading, ...this.cardHere, compassBearing });
     this.#bearing = sight;
     this.#sight = sight.determined ? sight : null;
   }
@@ -254,35 +187,8 @@ export class LubberAzimuth extends LubberElement {
   protected override resultDetail() {
     const result = this.#found;
     if (!result) return null;
-    const state = this.#state;
-    const instant = combinedInstant(state.date, state.time);
-    const almanac = this.#method === 'almanac';
-    const byAltitude = this.#method === 'altitude';
-    return {
-      inputs: {
-        method: this.#method,
-        body: almanac ? null : this.#body,
-        latitude: valueOf(state.latitude),
-        longitude: valueOf(state.longitude),
-        instant: instant ? formatInstant(instant) : null,
-        gha: almanac ? (valueOf(state.gha) ?? null) : null,
-        sha: almanac ? (valueOf(state.sha) ?? null) : null,
-        aries: almanac ? (valueOf(state.aries) ?? null) : null,
-        declination: valueOf(state.declination) ?? null,
-        altitude: byAltitude ? (valueOf(state.altitude) ?? null) : null,
-        altitudeOf: byAltitude ? this.#altitudeOf : null,
-        heightOfEye: byAltitude && this.#altitudeOf !== 'true' ? (valueOf(state.heightOfEye) ?? null) : null,
-        side: byAltitude ? this.side : null,
-        compass: this.#gyro ? 'gyro' : 'magnetic',
-        bearing: valueOf(state.bearing) ?? null,
-        heading: valueOf(state.heading) ?? null,
-        variation: valueOf(state.variation) ?? null,
-        cardDeviation: valueOf(state.cardDeviation) ?? null,
-        doubts: supposedIn(state),
-        series: this.#seriesText || null,
-      },
-      result,
-    };
+    const bearing = valueOf(this.states.bearing) ?? null;
+    return { inputs: { ...placingInputs(this.#placing), ...this.sightInputs, bearing, series: this.#seriesText || null }, result };
   }
 
   #record(): void {
@@ -290,77 +196,39 @@ export class LubberAzimuth extends LubberElement {
     if (detail) this.offerRecord({ ...detail.inputs, method: 'azimuth', placedBy: detail.inputs.method, result: detail.result });
   }
 
-  #take(body: BodyName): void {
-    this.change('body', body);
-    this.change('method', 'body');
-    this.say(this.t('azimuth.now.taken', { body: bodyName(this, body) }));
-  }
-
-  #fieldsView(): TemplateResult {
-    const state = this.#state;
-    const gyro = this.#gyro;
-    return html`<div class="fields">
-      ${placingView(this, this.#placing(state))} ${placeView(this, state, azimuthFields)} ${whenView(this, state, azimuthFields)}
-      ${compassChoice(this, gyro)}
-      ${fieldView(this, 'bearing', bearingField(gyro ? 'G' : 'C'), state.bearing, { label: this.t(gyro ? 'azimuth.bearing.gyro' : 'azimuth.bearing') })}
-      ${headAndSplitView(this, gyro, state)}
-      <details ?open=${this.#seriesText !== ''}>
-        <summary part="summary">${this.t('azimuth.series')}</summary>
-        ${seriesField(this, this.series ?? '', this.#problems)}
-      </details>
-    </div>`;
-  }
-
   #missing(): TemplateResult {
-    const state = this.#state;
+    const placing = this.#placing;
     const series = this.#seriesText !== '';
-    const names = neededFields(this, this.#placing(state), state, { gyro: this.#gyro, series });
-    return html`${missingView(this, names)}
-    ${this.#method === 'altitude' && series ? html`<p class="waiting">${this.t('azimuth.series.altitude')}</p>` : nothing}`;
+    return html`${missingView(this, neededFields(this, placing, this.states, { gyro: this.gyro, series }))}
+    ${placing.method === 'altitude' && series ? html`<p class="waiting">${this.t('azimuth.series.altitude')}</p>` : nothing}`;
   }
 
   #headline(): TemplateResult {
-    const bearing = this.#bearing;
-    const found = this.#found;
-    if (found) return this.answer === 'shown' ? headlineView(this, found, { heading: valueOf(this.#state.heading), worthless: isWorthless(found.cautions) }) : html``;
+    const [bearing, found] = [this.#bearing, this.#found];
+    const shown = this.answer === 'shown';
+    const { heading, doubtTilt } = this.states;
+    if (found) return html`${shown ? headlineView(this, found, { heading: valueOf(heading), worthless: isWorthless(found.cautions) }) : nothing}`;
     if (bearing && !bearing.determined) return html`<p class="waiting wrong">${this.t(`azimuth.none.${bearing.reason}`)}</p>`;
-    const plan =
-      bearing && this.answer === 'shown'
-        ? html`<p class="answer" part="answer"><bdi dir="ltr">${formatBearing(bearing.trueBearing)}</bdi> <small>${this.t('sight.mark.true')}</small></p>
-            <p class="soft">${this.t('azimuth.plan', { altitude: formatAngle(bearing.altitude, 1) })}</p>
-            ${cautionsView(this, altitudeCautions({ ...bearing, tilt: valueOf(this.#state.doubtTilt) ?? usualDoubts.tilt }))}`
-        : nothing;
-    const how = html`<ol class="how">
-      ${[1, 2, 3].map((step) => html`<li>${this.t(`azimuth.how.${step}`)}</li>`)}
-    </ol>`;
-    return html`${plan} ${this.#missing()} ${bearing ? nothing : how}`;
+    return html`${bearing && shown ? planView(this, bearing, valueOf(doubtTilt)) : nothing} ${this.#missing()} ${bearing ? nothing : howView(this, 'azimuth.how')}`;
   }
 
   #explanation(): TemplateResult {
-    const state = this.#state;
-    const shown = this.answer === 'shown';
+    if (this.answer !== 'shown') return html``;
+    const [series, sight] = [this.#series, this.#sight];
+    const { states, place, when } = this;
+    const { method, body } = this.#placing;
     const onRecord = (): void => this.#record();
-    return html`${this.#series && shown ? seriesTable(this, this.#series) : nothing}
-      ${this.#series?.determined && shown ? seriesExplanation(this, this.#series, state, onRecord) : nothing}
-      ${!this.#series && this.#sight && shown ? sightExplanation(this, this.#sight, valueOf(state.bearing) ?? 0, state, onRecord) : nothing}
-      ${!shown || this.#method === 'altitude' || this.isLocked('body')
-        ? nothing
-        : html`<details class="no-print" part="bodies">
-            <summary part="summary">${this.t('azimuth.now')}</summary>
-            ${bodiesView(
-              this,
-              { latitude: valueOf(state.latitude), longitude: valueOf(state.longitude), instant: combinedInstant(state.date, state.time) },
-              this.#method === 'body' ? this.#body : null,
-              (body) => this.#take(body),
-            )}
-          </details>`}`;
+    return html`${series ? seriesTable(this, series) : nothing}
+      ${series?.determined ? seriesExplanation(this, series, states, onRecord) : nothing}
+      ${!series && sight ? sightExplanation(this, sight, valueOf(states.bearing) ?? 0, states, onRecord) : nothing}
+      ${method === 'altitude' || this.isLocked('body') ? nothing : bodiesView(this, { place, instant: when }, method === 'body' ? body : null)}`;
   }
 
   protected override render(): TemplateResult {
     return this.frame(html`
       <h2 part="title">${this.t('azimuth.title')}</h2>
       <div class="columns">
-        ${this.#fieldsView()}
+        ${fieldsView(this, { states: this.states, placing: this.#placing, gyro: this.gyro, series: String(this.series ?? ''), problems: this.#problems })}
         <div class="headline">${this.#headline()}</div>
         <div class="explanation">${this.#explanation()}</div>
       </div>

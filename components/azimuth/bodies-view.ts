@@ -21,29 +21,34 @@ function whyText(host: LubberElement, { magnitude, azimuthRate, reasons }: Ranke
   });
 }
 
-function nameView(host: LubberElement, { body }: RankedBody, chosen: BodyName | null, take: (body: BodyName) => void): TemplateResult {
+function take(host: LubberElement, body: BodyName): void {
+  host.change('body', body);
+  host.change('method', 'body');
+  host.say(host.t('azimuth.now.taken', { body: bodyName(host, body) }));
+}
+
+function nameView(host: LubberElement, { body }: RankedBody, chosen: BodyName | null): TemplateResult {
   if (host.isLocked('body')) return html`${bodyName(host, body)}`;
   return html`<button part="button"
     type="button"
     class="plain"
     aria-label=${host.t('azimuth.now.take', { body: bodyName(host, body) })}
     aria-current=${body === chosen ? 'true' : nothing}
-    @click=${() => take(body)}
+    @click=${() => take(host, body)}
   >
     ${bodyName(host, body)}
   </button>`;
 }
 
-/** The bodies fit for a bearing now, the best first, each to be taken by one press. */
-export function bodiesView(
-  host: LubberElement,
-  place: { readonly latitude: number | undefined; readonly longitude: number | undefined; readonly instant: Date | null },
-  chosen: BodyName | null,
-  take: (body: BodyName) => void,
-): TemplateResult {
-  const { latitude, longitude, instant } = place;
-  if (latitude === undefined || longitude === undefined || !instant) return html`<p class="small soft">${host.t('azimuth.now.needs')}</p>`;
-  const { sunAltitude, bodies } = bodiesForBearing(latitude, longitude, instant);
+/** Where and when a body is looked for. */
+interface Now {
+  readonly place: { readonly latitude: number; readonly longitude: number } | null;
+  readonly instant: Date | null;
+}
+
+function rankedView(host: LubberElement, { place, instant }: Now, chosen: BodyName | null): TemplateResult {
+  if (!place || !instant) return html`<p class="small soft">${host.t('azimuth.now.needs')}</p>`;
+  const { sunAltitude, bodies } = bodiesForBearing(place.latitude, place.longitude, instant);
   if (bodies.length === 0) return html`<p class="small soft">${host.t('azimuth.now.none')}</p>`;
   return html`<p class="small soft">${host.t('azimuth.now.sun', { altitude: formatAngle(sunAltitude, 1), light: host.t(`azimuth.light.${daylight(sunAltitude)}`) })}</p>
     <div class="scroll" role="group" aria-label=${host.t('azimuth.now')}>
@@ -60,7 +65,7 @@ export function bodiesView(
             bodies.slice(0, SHOWN),
             ({ body }) => body,
             (ranked) => html`<tr class=${ranked.body === chosen ? 'chosen' : ''}>
-              <td>${nameView(host, ranked, chosen, take)} <small>${whyText(host, ranked)}</small></td>
+              <td>${nameView(host, ranked, chosen)} <small>${whyText(host, ranked)}</small></td>
               <td class="figure">${formatBearing(ranked.azimuth)}</td>
               <td class="figure">${formatAngle(ranked.altitude, 1)}</td>
             </tr>`,
@@ -68,4 +73,12 @@ export function bodiesView(
         </tbody>
       </table>
     </div>`;
+}
+
+/** Behind a summary: the bodies fit for a bearing now, the best first, each to be taken by one press. */
+export function bodiesView(host: LubberElement, now: Now, chosen: BodyName | null): TemplateResult {
+  return html`<details class="no-print" part="bodies">
+    <summary part="summary">${host.t('azimuth.now')}</summary>
+    ${rankedView(host, now, chosen)}
+  </details>`;
 }

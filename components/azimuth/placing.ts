@@ -51,3 +51,22 @@ export function sourceOf(placing: Placing, instant: Date | null): AzimuthSource 
   if (gha !== undefined) return { by: 'hour-angle', gha, declination };
   return sha !== undefined && ghaAries !== undefined ? { by: 'sidereal-hour-angle', sha, ghaAries, declination } : null;
 }
+
+/** What was chosen and typed to place the body, as plain data; null what does not count. */
+export function placingInputs({ method, body, altitudeOf, side, state }: Placing) {
+  const almanac = method === 'almanac';
+  const byAltitude = method === 'altitude';
+  const number = (name: keyof Placing['state']): number | null => valueOf(state[name]) ?? null;
+  return {
+    method,
+    body: almanac ? null : body,
+    gha: almanac ? number('gha') : null,
+    sha: almanac ? number('sha') : null,
+    aries: almanac ? number('aries') : null,
+    declination: number('declination'),
+    altitude: byAltitude ? number('altitude') : null,
+    altitudeOf: byAltitude ? altitudeOf : null,
+    heightOfEye: byAltitude && altitudeOf !== 'true' ? number('heightOfEye') : null,
+    side: byAltitude ? side : null,
+  };
+}

@@ -1,3 +1,4 @@
+import { bodyMessages } from '../shared/body-messages.js';
 import type { Catalogue } from '../shared/catalogue.js';
 import { sightMessages } from '../shared/sight-messages.js';
 import { drillStepMessages } from './drill-step-messages.js';
@@ -6,6 +7,7 @@ import { mistakeMessages } from './mistake-messages.js';
 import { hintMessages, taskMessages } from './task-messages.js';
 
 export const drillMessages: Catalogue = {
+  ...bodyMessages,
   ...sightMessages,
   ...drillStepMessages,
   ...givenMessages,

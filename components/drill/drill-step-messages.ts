@@ -2,6 +2,7 @@ import { amplitudeStepMessages } from '../shared/amplitude-step-messages.js';
 import { azimuthStepMessages } from '../shared/azimuth-step-messages.js';
 import type { Catalogue } from '../shared/catalogue.js';
 import { chainStepMessages } from '../shared/chain-step-messages.js';
+import { errorStepMessages } from '../shared/error-step-messages.js';
 import { transitStepMessages } from '../shared/transit-step-messages.js';
 
 /** The lines of the workings. */
@@ -10,7 +11,7 @@ export const drillStepMessages: Catalogue = {
   ...amplitudeStepMessages,
   ...transitStepMessages,
   ...chainStepMessages,
-  'step.variation.given': 'Variation as given',
+  ...errorStepMessages,
   'step.drill.reciprocal': 'The same line looked at from seaward',
   'step.drill.chart-variation': 'The rose’s value and the annual change for the years gone by, east positive',
   'step.drill.coefficient-A': 'A: the mean of all eight',

@@ -1,7 +1,9 @@
+import { bodyMessages } from '../shared/body-messages.js';
 import type { Catalogue } from '../shared/catalogue.js';
 import { sightMessages } from '../shared/sight-messages.js';
 
 export const recordMessages: Catalogue = {
+  ...bodyMessages,
   ...sightMessages,
   'record.title': 'Compass error record book',
   'record.book': 'Book: {book}',

@@ -66,6 +66,13 @@ export function placeView(
   ${fieldView(host, 'longitude', fields.longitude, state.longitude, { label: host.t('sight.longitude') })}`;
 }
 
+/** Sets date and time for the user, to the second. */
+export function takeInstant(host: LubberElement, instant: Date): void {
+  const text = formatInstant(instant);
+  host.change('date', text.slice(0, 10));
+  host.change('time', text.slice(11, 19));
+}
+
 /** Date and time, UTC, and the button that asks the clock. */
 export function whenView(
   host: LubberElement,
@@ -74,10 +81,9 @@ export function whenView(
 ): TemplateResult {
   const locked = host.isLocked('date') || host.isLocked('time');
   const onNow = (): void => {
-    const instant = formatInstant(new Date());
-    host.change('date', instant.slice(0, 10));
-    host.change('time', instant.slice(11, 19));
-    host.say(host.t('now.taken', { instant: instant.slice(0, 19).replace('T', ' ') }));
+    const now = new Date();
+    takeInstant(host, now);
+    host.say(host.t('now.taken', { instant: formatInstant(now).slice(0, 19).replace('T', ' ') }));
   };
   const day = valueOf(state.date);
   return html`${fieldView(host, 'date', fields.date, state.date, {

@@ -21,8 +21,6 @@ export const sharedMessages: Catalogue = {
   'refusal.unknown-name': 'This name is not known.',
   'accepted.latitude': 'Accepted: 33-24.0N, 33°24.0′S or −33.4, up to 90°.',
   'accepted.longitude': 'Accepted: 071-42.5W, 71°42.5′E or −71.7, up to 180°.',
-  'accepted.declination': 'Accepted: 12-14.6S, 12°14.6′N or −12.24, up to 90°.',
-  'accepted.altitude': 'Accepted: degrees, or degrees and minutes, up to 90°.',
   'accepted.bearing': 'Accepted: 000 to 360 with decimals, or N 45 E.',
   'accepted.error': 'Accepted: 3.2W, 2°30′E, −3.2 or 0.',
   'accepted.heightOfEye': 'Accepted: 0 to 200 m, or feet as 41 ft.',

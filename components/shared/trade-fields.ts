@@ -1,6 +1,6 @@
 import { formatBearing, formatError, formatLatitude, formatLongitude, roundTo } from '../../core/angle/format-angle.js';
 import { parseBearing } from '../../core/angle/parse-bearing.js';
-import { parseDeclination, parseError, parseLatitude, parseLongitude } from '../../core/angle/parse-position.js';
+import { parseError, parseLatitude, parseLongitude } from '../../core/angle/parse-position.js';
 import { wrap180, wrap360 } from '../../core/angle/wrap.js';
 import { parseLength } from '../../core/text/parse-length.js';
 import { parseNumber } from '../../core/text/parse-number.js';
@@ -41,12 +41,6 @@ export const longitudeField: Field<number> = {
   step: (value, direction) => wrap180(steppedMinutes(value, direction)),
   accepted: 'accepted.longitude',
   inputMode: 'text',
-};
-
-export const declinationField: Field<number> = {
-  ...latitudeField,
-  parse: parseDeclination,
-  accepted: 'accepted.declination',
 };
 
 /** Tenths of a degree, as a card is read; a host's finer number keeps what it has, to a thousandth. */
@@ -95,18 +89,6 @@ export function numberField(least: number, most: number, step: number, decimals:
     inputMode: 'decimal',
   };
 }
-
-/** An altitude above the horizon, degrees. */
-export const altitudeField: Field<number> = {
-  ...latitudeField,
-  parse: (text) => {
-    const reading = parseLatitude(text);
-    return reading.ok ? { ok: true, value: reading.value } : reading;
-  },
-  write: (value) => String(roundTo(value, 3)),
-  show: (value) => shown.formatAngle(value, 2),
-  accepted: 'accepted.altitude',
-};
 
 const MILLISECONDS_PER_DAY = 86_400_000;
 

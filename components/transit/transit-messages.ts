@@ -1,12 +1,12 @@
 import type { Catalogue } from '../shared/catalogue.js';
 import { markMessages } from '../shared/mark-messages.js';
-import { sightMessages } from '../shared/sight-messages.js';
+import { sightAnswerMessages } from '../shared/sight-answer-messages.js';
 import { transitStepMessages } from '../shared/transit-step-messages.js';
 
 export const transitMessages: Catalogue = {
   ...transitStepMessages,
   ...markMessages,
-  ...sightMessages,
+  ...sightAnswerMessages,
   'transit.title': 'Compass error by marks ashore',
   'transit.how.1': 'Choose two charted marks, and wait until they come into line; or take a line whose bearing the chart prints.',
   'transit.how.2': 'At that moment read the bearing of the front mark by the compass, and the ship’s head.',
@@ -53,6 +53,7 @@ export const transitMessages: Catalogue = {
   'transit.north.magnetic': 'magn. N',
   'transit.north.compass': 'comp. N',
   'transit.north.gyro': 'gyro N',
+  'accepted.doubt.m': 'Accepted: 0 to 5000 m, one standard deviation.',
   'accepted.markName': 'Accepted: any words.',
   'step.transit.true.one-mark': 'True bearing along the line of sight (geodesic on WGS 84)',
   'step.transit.error.magnetic': 'Its error: true less compass',

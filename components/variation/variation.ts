@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit';
-import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
+import type { CSSResultGroup, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { ChartRose } from '../../core/field/charted-variation.js';
 import { magneticModels } from '../../core/field/magnetic-models.js';
@@ -11,11 +11,12 @@ import { answerStyles } from '../shared/answer-styles.js';
 import { earthFieldStyles } from '../shared/earth-field-styles.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
-import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { fieldNames } from '../shared/field-names.js';
+import { sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
 import { outsideModelsView } from '../shared/outside-models-view.js';
-import { combinedInstant, placeView, splitInstant, whenView } from '../shared/place-and-time.js';
-import { dateField, latitudeField, longitudeField, timeField } from '../shared/trade-fields.js';
+import { placeView, whenView } from '../shared/place-and-time.js';
+import { PlacedElement, placeFields } from '../shared/placed-element.js';
 import { roseEntry, roseOf, roseUnfinished } from './rose-entry.js';
 import type { RoseForm } from './rose-entry.js';
 import { roseChangeField, roseField, roseVariationField, roseYearField } from './rose-fields.js';
@@ -25,10 +26,7 @@ import { variationMessages } from './variation-messages.js';
 import { variationStyles } from './variation-styles.js';
 
 const fields = {
-  latitude: latitudeField,
-  longitude: longitudeField,
-  date: dateField,
-  time: timeField,
+  ...placeFields,
   rose: roseField,
   roseVariation: roseVariationField,
   roseYear: roseYearField,
@@ -59,23 +57,8 @@ const fields = {
  * @csspart standing - the line that says what the answer is for
  * @csspart caution - one of the cautions
  */
-export class LubberVariation extends LubberElement {
+export class LubberVariation extends PlacedElement {
   static override styles: CSSResultGroup = [sharedStyles, answerStyles, earthFieldStyles, variationStyles];
-
-  /** Degrees, north positive, or text such as `33-24.0N`. */
-  @property() latitude?: string | number;
-
-  /** Degrees, east positive, or text such as `071-42.5W`. */
-  @property() longitude?: string | number;
-
-  /** The whole instant, ISO 8601 UTC; fills date and time. */
-  @property() instant?: string | Date;
-
-  /** Day, UTC. */
-  @property() date?: string;
-
-  /** Time of day, UTC; left empty, 0 h. */
-  @property() time?: string;
 
   /** The rose as the chart prints it, `4°15′W 2015 (8′E)`. */
   @property() rose?: string;
@@ -103,19 +86,13 @@ export class LubberVariation extends LubberElement {
 
   /** The last result as plain data; null where there is none. */
   get result(): VariationReport | null {
-    this.#compute();
+    this.compute();
     return this.#result;
   }
 
   protected override input(name: string): FieldInput {
     // The hour hardly matters: the variation changes by minutes of arc in a year.
     return name === 'time' ? (super.input(name) ?? '00:00') : super.input(name);
-  }
-
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    super.willUpdate(changed);
-    splitInstant(this, changed);
-    this.#compute();
   }
 
   /** Takes what is entered in one form of the rose over into the other. */
@@ -130,18 +107,9 @@ export class LubberVariation extends LubberElement {
     super.change(name, value);
   }
 
-  get #state() {
-    const roseVariation = this.read(fields.roseVariation, 'roseVariation');
-    return {
-      latitude: this.read(fields.latitude, 'latitude'),
-      longitude: this.read(fields.longitude, 'longitude'),
-      date: this.read(fields.date, 'date'),
-      time: this.read(fields.time, 'time'),
-      rose: this.read(fields.rose, 'rose'),
-      roseVariation,
-      roseYear: this.read(fields.roseYear, 'roseYear'),
-      roseChange: this.read(roseChangeField(valueOf(roseVariation)), 'roseChange'),
-    };
+  protected override get states() {
+    const variation = valueOf(this.read(fields.roseVariation, 'roseVariation'));
+    return this.readAll({ ...fields, roseChange: roseChangeField(variation) });
   }
 
   get #form(): RoseForm {
@@ -150,69 +118,51 @@ export class LubberVariation extends LubberElement {
   }
 
   get #rose(): ChartRose | undefined {
-    return roseOf(this.#form, this.#state);
+    return roseOf(this.#form, this.states);
   }
 
   get #model(): MagneticModelName | undefined {
     return magneticModels.find(({ name }) => name === this.model)?.name;
   }
 
-  #compute(): void {
+  protected override compute(): void {
     this.#result = null;
-    const state = this.#state;
-    const latitude = valueOf(state.latitude);
-    const longitude = valueOf(state.longitude);
-    const instant = combinedInstant(state.date, state.time);
-    if (latitude === undefined || longitude === undefined || !instant || this.hasUnknownWord) return;
+    const { place, when } = this;
+    if (!place || !when || this.hasUnknownWord) return;
     const [rose, model] = [this.#rose, this.#model];
-    this.#result = variationReport({ place: { latitude, longitude }, instant, ...(rose ? { rose } : {}) }, model ? { model } : {});
+    this.#result = variationReport({ place, instant: when, ...(rose ? { rose } : {}) }, model ? { model } : {});
   }
 
   /** The inputs of the result as plain data; null where something is still missing. */
   protected override resultDetail() {
     const result = this.#result;
-    const state = this.#state;
-    const instant = combinedInstant(state.date, state.time);
-    if (!result || !instant || (!result.field && !result.rose)) return null;
-    return {
-      inputs: {
-        latitude: valueOf(state.latitude),
-        longitude: valueOf(state.longitude),
-        instant: formatInstant(instant),
-        rose: this.#rose ?? null,
-        model: this.#model ?? null,
-      },
-      result,
-    };
+    const { place, when } = this;
+    if (!result || !place || !when || (!result.field && !result.rose)) return null;
+    return { inputs: { ...place, instant: formatInstant(when), rose: this.#rose ?? null, model: this.#model ?? null }, result };
   }
 
   #missing(): TemplateResult {
-    const state = this.#state;
-    const needed = (name: 'latitude' | 'longitude' | 'date' | 'time') => ({ state: state[name], label: this.t(`sight.${name}`), needed: true });
-    const part = (name: 'roseVariation' | 'roseYear' | 'roseChange', key: string) => ({ state: state[name], label: this.t(key), needed: false });
-    const rose =
-      this.#form === 'printed'
-        ? [{ state: state.rose, label: this.t('variation.rose.text'), needed: false }]
-        : [part('roseVariation', 'variation.rose.variation'), part('roseYear', 'variation.rose.year'), part('roseChange', 'variation.rose.change')];
-    return missingView(this, [needed('latitude'), needed('longitude'), needed('date'), needed('time'), ...rose]);
+    const { states } = this;
+    const part = (name: 'rose' | 'roseVariation' | 'roseYear' | 'roseChange', key: string) => ({ state: states[name], label: this.t(`variation.rose.${key}`), needed: false });
+    const rose = this.#form === 'printed' ? [part('rose', 'text')] : [part('roseVariation', 'variation'), part('roseYear', 'year'), part('roseChange', 'change')];
+    return missingView(this, [...fieldNames(this, states, { latitude: true, longitude: true, date: true, time: true }), ...rose]);
   }
 
   protected override render(): TemplateResult {
-    const state = this.#state;
+    const { states, when } = this;
     const result = this.#result;
-    const instant = combinedInstant(state.date, state.time);
     const rose = this.#rose;
     const shown = this.answer === 'shown' && result;
     return this.frame(html`
       <h2 part="title">${this.t('variation.title')}</h2>
       <div class="columns">
-        <div class="fields">${placeView(this, state, fields)} ${whenView(this, state, fields)} ${roseEntry(this, this.#form, state)}</div>
+        <div class="fields">${placeView(this, states, fields)} ${whenView(this, states, fields)} ${roseEntry(this, this.#form, states)}</div>
         <div class="headline">
           ${shown ? answerView(this, result, rose) : nothing}
           ${result?.outside ? outsideModelsView(this, result.outside, this.#model) : nothing} ${this.#missing()}
-          ${result && roseUnfinished(this.#form, state) && result.field ? html`<p class="waiting">${this.t('variation.unfinished')}</p>` : nothing}
+          ${result && roseUnfinished(this.#form, states) && result.field ? html`<p class="waiting">${this.t('variation.unfinished')}</p>` : nothing}
         </div>
-        <div class="explanation">${shown && instant ? explanationView(this, result, rose, instant) : nothing}</div>
+        <div class="explanation">${shown && when ? explanationView(this, result, rose, when) : nothing}</div>
       </div>
     `);
   }

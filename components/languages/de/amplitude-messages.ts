@@ -39,7 +39,6 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.hand.away': 'Die in der Kimm beobachtete Amplitude wird um {size} vom sichtbaren Pol weg beschickt.',
   'amplitude.hand.towards': 'Die in der Kimm beobachtete Amplitude wird um {size} zum sichtbaren Pol hin beschickt.',
   'amplitude.picture': '{body} {side} in rw {true}; der Kompass zeigte {compass}; die Fehlweisung ist {error}.',
-  'amplitude.answer.spoken': '{name} {error}, plus oder minus {doubt}.',
   'step.amplitude.declination': 'Abweichung des Gestirns zu dieser Zeit',
   'step.amplitude.altitude': 'Wahre Höhe des Mittelpunkts im beobachteten Augenblick',
   'step.amplitude.celestial': 'Amplitude, Mittelpunkt im wahren Horizont',

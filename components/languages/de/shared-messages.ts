@@ -20,8 +20,6 @@ export const sharedMessages: Catalogue = {
   'refusal.unknown-name': 'Dieser Name ist unbekannt.',
   'accepted.latitude': 'Zulässig: 33-24,0N, 33°24,0′S oder −33,4, bis 90°.',
   'accepted.longitude': 'Zulässig: 071-42,5W, 71°42,5′E oder −71,7, bis 180°.',
-  'accepted.declination': 'Zulässig: 12-14,6S, 12°14,6′N oder −12,24, bis 90°.',
-  'accepted.altitude': 'Zulässig: Grad, oder Grad und Minuten, bis 90°.',
   'accepted.bearing': 'Zulässig: 000 bis 360 mit Dezimalen, oder N 45 E.',
   'accepted.error': 'Zulässig: 3,2W, 2°30′E, −3,2 oder 0.',
   'accepted.heightOfEye': 'Zulässig: 0 bis 200 m, oder Fuß als 41 ft.',

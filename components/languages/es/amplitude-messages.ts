@@ -39,7 +39,6 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.hand.away': 'La amplitud observada en el horizonte visible se corrige en {size} alejándola del polo elevado.',
   'amplitude.hand.towards': 'La amplitud observada en el horizonte visible se corrige en {size} acercándola al polo elevado.',
   'amplitude.picture': '{body} {side}, a {true} verdadera; el compás marcó {compass}; la corrección es {error}.',
-  'amplitude.answer.spoken': '{name} {error}, más o menos {doubt}.',
   'step.amplitude.declination': 'Declinación del astro a esta hora',
   'step.amplitude.altitude': 'Altura verdadera del centro en el momento de la observación',
   'step.amplitude.celestial': 'Amplitud con el centro en el horizonte verdadero',

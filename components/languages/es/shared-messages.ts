@@ -20,8 +20,6 @@ export const sharedMessages: Catalogue = {
   'refusal.unknown-name': 'Este nombre no se conoce.',
   'accepted.latitude': 'Se admite: 33-24,0N, 33°24,0′S o −33,4, hasta 90°.',
   'accepted.longitude': 'Se admite: 071-42,5W, 71°42,5′E o −71,7, hasta 180°.',
-  'accepted.declination': 'Se admite: 12-14,6S, 12°14,6′N o −12,24, hasta 90°.',
-  'accepted.altitude': 'Se admite: grados, o grados y minutos, hasta 90°.',
   'accepted.bearing': 'Se admite: de 000 a 360 con decimales, o N 45 E.',
   'accepted.error': 'Se admite: 3,2W, 2°30′E, −3,2 o 0.',
   'accepted.heightOfEye': 'Se admite: de 0 a 200 m, o en pies, como 41 ft.',

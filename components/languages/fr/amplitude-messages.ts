@@ -39,7 +39,6 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.hand.away': 'L’amplitude observée sur l’horizon visible est corrigée de {size} en l’éloignant du pôle élevé.',
   'amplitude.hand.towards': 'L’amplitude observée sur l’horizon visible est corrigée de {size} en la rapprochant du pôle élevé.',
   'amplitude.picture': '{body} {side} au {true} vrai ; le compas marquait {compass} ; la variation est {error}.',
-  'amplitude.answer.spoken': '{name} {error}, plus ou moins {doubt}.',
   'step.amplitude.declination': 'Déclinaison de l’astre à cette heure',
   'step.amplitude.altitude': 'Hauteur vraie du centre au moment observé',
   'step.amplitude.celestial': 'Amplitude, centre sur l’horizon vrai',

@@ -20,8 +20,6 @@ export const sharedMessages: Catalogue = {
   'refusal.unknown-name': 'Ce nom n’est pas connu.',
   'accepted.latitude': 'Admis : 33-24,0N, 33°24,0′S ou −33,4, jusqu’à 90°.',
   'accepted.longitude': 'Admis : 071-42,5W, 71°42,5′E ou −71,7, jusqu’à 180°.',
-  'accepted.declination': 'Admis : 12-14,6S, 12°14,6′N ou −12,24, jusqu’à 90°.',
-  'accepted.altitude': 'Admis : degrés, ou degrés et minutes, jusqu’à 90°.',
   'accepted.bearing': 'Admis : de 000 à 360 avec décimales, ou N 45 E.',
   'accepted.error': 'Admis : 3,2W, 2°30′E, −3,2 ou 0.',
   'accepted.heightOfEye': 'Admis : de 0 à 200 m, ou en pieds : 41 ft.',

@@ -42,7 +42,6 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.hand.away': 'Amplitudo yang diamati di tepi langit maya dikoreksi {size} menjauhi kutub di atas cakrawala.',
   'amplitude.hand.towards': 'Amplitudo yang diamati di tepi langit maya dikoreksi {size} mendekati kutub di atas cakrawala.',
   'amplitude.picture': '{body} {side} pada {true} sejati; pedoman menunjukkan {compass}; kesalahannya {error}.',
-  'amplitude.answer.spoken': '{name} {error}, kurang lebih {doubt}.',
   'step.amplitude.declination': 'Deklinasi benda angkasa pada waktu ini',
   // unsure: "tinggi sejati titik pusat"; older books say "tinggi pusat sejati"
   'step.amplitude.altitude': 'Tinggi sejati titik pusat pada saat terlihat',

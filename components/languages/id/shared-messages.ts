@@ -20,8 +20,6 @@ export const sharedMessages: Catalogue = {
   'refusal.unknown-name': 'Nama ini tidak dikenal.',
   'accepted.latitude': 'Diterima: 33-24,0N, 33°24,0′S atau −33,4, sampai 90°.',
   'accepted.longitude': 'Diterima: 071-42,5W, 71°42,5′E atau −71,7, sampai 180°.',
-  'accepted.declination': 'Diterima: 12-14,6S, 12°14,6′N atau −12,24, sampai 90°.',
-  'accepted.altitude': 'Diterima: derajat, atau derajat dan menit, sampai 90°.',
   'accepted.bearing': 'Diterima: 000 sampai 360 dengan desimal, atau N 45 E.',
   'accepted.error': 'Diterima: 3,2W, 2°30′E, −3,2 atau 0.',
   'accepted.heightOfEye': 'Diterima: 0 sampai 200 m, atau kaki seperti 41 ft.',

@@ -40,7 +40,6 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.hand.away': '在水天线上观测的出没方位角应背离仰极改正{size}。',
   'amplitude.hand.towards': '在水天线上观测的出没方位角应朝向仰极改正{size}。',
   'amplitude.picture': '{body}{side}，真方位{true}；罗经读数{compass}；误差{error}。',
-  'amplitude.answer.spoken': '{name}{error}，正负{doubt}。',
   'step.amplitude.declination': '此时天体的赤纬',
   'step.amplitude.altitude': '观测时刻的中心真高度',
   'step.amplitude.celestial': '中心在真地平圈上时的出没方位角',

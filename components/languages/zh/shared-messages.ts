@@ -20,8 +20,6 @@ export const sharedMessages: Catalogue = {
   'refusal.unknown-name': '没有这个名称。',
   'accepted.latitude': '可输入：33-24.0N、33°24.0′S或−33.4，不超过90°。',
   'accepted.longitude': '可输入：071-42.5W、71°42.5′E或−71.7，不超过180°。',
-  'accepted.declination': '可输入：12-14.6S、12°14.6′N或−12.24，不超过90°。',
-  'accepted.altitude': '可输入：度，或度和分，不超过90°。',
   'accepted.bearing': '可输入：000至360，可带小数，或N 45 E。',
   'accepted.error': '可输入：3.2W、2°30′E、−3.2或0。',
   'accepted.heightOfEye': '可输入：0至200米，或英尺，如41 ft。',
