@@ -9,6 +9,8 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.how.1': 'Choose the body and enter where and when; or let the next rising or setting be found.',
   'amplitude.how.2': 'Take its bearing by the compass at the moment chosen below, upright and steady, and note the ship’s head and the time.',
   'amplitude.how.3': 'Enter the bearing: error, variation, deviation, doubt and working follow.',
+  'sight.bearing': 'Bearing of {body} by compass',
+  'sight.bearing.gyro': 'Bearing of {body} by gyro',
   'amplitude.moment': 'What was on the horizon',
   'amplitude.moment.celestial': 'centre on the celestial horizon',
   'amplitude.moment.upper-limb': 'upper limb on the visible horizon',

@@ -6,8 +6,6 @@ import { sightAnswerMessages } from './sight-answer-messages.js';
 export const bodySightMessages: Catalogue = {
   ...bodyMessages,
   ...sightAnswerMessages,
-  'sight.bearing': 'Bearing of {body} by compass',
-  'sight.bearing.gyro': 'Bearing of {body} by gyro',
   'doubt.position': 'the position',
   'doubt.time': 'the time',
   'accepted.doubt.s': 'Accepted: 0 to 600 s, one standard deviation.',
