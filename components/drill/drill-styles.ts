@@ -50,7 +50,8 @@ export const drillStyles = css`
   dl.blank dt, dl.answers dt { color: var(--soft); font-size: var(--medium); }
   dl.blank .result dt, dl.answers .result dt { color: var(--ink); }
   dl.blank dd { flex: 1; margin: 0; border-block-end: 1px solid var(--edge); min-block-size: 1.4em; }
-  dl.blank .option { margin-inline-end: var(--space-6); }
+  dl.blank dd.choice { border: 0; }
+  dl.blank .option { padding-inline: var(--space-2) var(--space-4); }
   dl.answers > div { display: flex; justify-content: space-between; gap: var(--space-4); border-block-end: 1px solid var(--line); padding-block: var(--space-1); }
   dl.answers dd { margin: 0; }
   dl.answers .result dd { font-weight: 600; }

@@ -43,7 +43,7 @@ export function sheetView(host: LubberElement, sheet: Sheet): TemplateResult {
           ${exercise.asked.map(
             (question) => html`<div class=${question.part}>
               <dt>${labelOf(host, question)}</dt>
-              <dd>${question.is === 'choice' ? question.options.map((option) => html`<span class="option">${host.t(`drill.option.${option}`)}</span>`) : nothing}</dd>
+              <dd class=${question.is}>${question.is === 'choice' ? question.options.map((option) => html`<span class="option">${host.t(`drill.option.${option}`)}</span>`) : nothing}</dd>
             </div>`,
           )}
         </dl>

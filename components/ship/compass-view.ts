@@ -52,9 +52,9 @@ function correctorsView(host: LubberElement, compass: CompassName, known: ShipCo
 /** One compass of the ship: which card is in use, where it may be entered, and how its correctors stood. */
 export function compassView(host: LubberElement, compass: CompassName, states: CardStates, known: ShipCorrectors): TemplateResult {
   const { card, table } = properties[compass];
-  return html`<details id=${compass} ?open=${compass === 'standard'}>
+  return html`<div><details id=${compass} ?open=${compass === 'standard'}>
     <summary part="summary">${host.t(`ship.compass.${compass}`, { card: cardText(host, cardOf(states)) })}</summary>
     ${entryView(host, table, states)} ${states.given.card && !enteredCard(states) ? handedView(host, card) : nothing} ${cardProblemView(host, states.given)}
     ${correctorsView(host, compass, known)}
-  </details>`;
+  </details></div>`;
 }

@@ -17,7 +17,7 @@ export interface ShipNames {
 export interface ShipEntry {
   readonly states: ShipStates;
   readonly names: ShipNames;
-  readonly cards: TemplateResult;
+  readonly cards: readonly TemplateResult[];
   readonly file: TemplateResult;
 }
 
@@ -51,7 +51,7 @@ export function editView(host: LubberElement, { states, names, cards, file }: Sh
     <div class="grid">
       <div>${placeView(host, states, shipFields)} ${plain('heightOfEye')} ${plain('heading')}</div>
       <div>${whenView(host, states, shipFields)} ${plain('variation')} ${nameView(host, 'name', names.name)} ${nameView(host, 'compassName', names.compassName)}</div>
-      <div>${cards}</div>
+      ${cards}
     </div>
     ${file}
   </details>`;

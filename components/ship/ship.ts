@@ -163,7 +163,7 @@ export class LubberShip extends ShipProperties {
         ${editView(this, {
           states,
           names: this,
-          cards: html`${compassNames.map((compass) => compassView(this, compass, cards[compass], known))}`,
+          cards: compassNames.map((compass) => compassView(this, compass, cards[compass], known)),
           file: shipFileView(this, this.#file, () => this.result),
         })}
       `)}

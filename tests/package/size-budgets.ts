@@ -22,7 +22,7 @@ export const budgets: readonly Budget[] = [
   { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 38.2 },
   { what: 'variation', modules: defined(['variation']), allowed: 36 },
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 59.2 },
-  { what: 'transit', modules: defined(['transit']), allowed: 42 },
+  { what: 'transit', modules: defined(['transit']), allowed: 42.1 },
   { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 77.4 },
   { what: 'map of the field', modules: defined(['field-map']), wanted: 45, allowed: 50.3 },
   { what: 'the chart library, late', modules: defined(['deviation-curve']), late: 'uplot', allowed: 30 },
