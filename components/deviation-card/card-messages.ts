@@ -16,7 +16,6 @@ export const cardMessages: Catalogue = {
   'card.horizontal': 'Horizontal force H',
   'card.vertical': 'Vertical force Z',
   'card.remarks': 'Remarks',
-  'card.particulars': 'Particulars',
   'card.every': 'Headings every',
   'card.every.10': '10° and intercardinals',
   'card.every.15': '15°',

@@ -19,7 +19,6 @@ export const earthFieldMessages: Catalogue = {
   'earth.z': 'Vertical Z, down +',
   'earth.f': 'Total F',
   'earth.none': 'none',
-  'earth.model': '{model}',
   'earth.sigma.note': 'One standard deviation of what may be met at sea: the model’s own doubt, the rocks below and quiet days; storms and wrecks not counted.',
   'earth.outside': 'The magnetic models hold from {from} to {until}, both included: none says what the field is on this date.',
   'earth.outside.model': '{model} holds from {from} to {until}, both included: it does not say what the field is on this date.',

@@ -12,7 +12,6 @@ export const cardMessages: Catalogue = {
   'card.horizontal': 'Horizontalkraft H',
   'card.vertical': 'Vertikalkraft Z',
   'card.remarks': 'Bemerkungen',
-  'card.particulars': 'Angaben',
   'card.correctors': 'Kompensierung',
   'card.correctors.how': 'Anzahl oder Größe, Richtung, Abstand oder Ort.',
   'card.every': 'Kurse alle',

@@ -16,7 +16,6 @@ export const earthFieldMessages: Catalogue = {
   'earth.z': 'Vertikal Z, + unten',
   'earth.f': 'Total F',
   'earth.none': 'keine',
-  'earth.model': '{model}',
   'earth.sigma.note': 'Eine Standardabweichung dessen, was man auf See antrifft: Unsicherheit des Modells, Gestein am Grund und ruhige Tage; ohne magnetische Stürme und Wracks.',
   'earth.outside': 'Die Magnetfeldmodelle gelten vom {from} bis {until} einschließlich: Für dieses Datum gibt keines das Feld.',
   'earth.outside.model': '{model} gilt vom {from} bis {until} einschließlich: Für dieses Datum gibt es das Feld nicht.',

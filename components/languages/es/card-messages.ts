@@ -12,7 +12,6 @@ export const cardMessages: Catalogue = {
   'card.horizontal': 'Componente horizontal H',
   'card.vertical': 'Componente vertical Z',
   'card.remarks': 'Observaciones',
-  'card.particulars': 'Datos',
   'card.correctors': 'Correctores',
   'card.correctors.how': 'Número o tamaño, hacia dónde, y distancia o lugar.',
   'card.every': 'Rumbos cada',

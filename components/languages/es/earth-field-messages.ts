@@ -16,7 +16,6 @@ export const earthFieldMessages: Catalogue = {
   'earth.z': 'Vertical Z, + abajo',
   'earth.f': 'Total F',
   'earth.none': 'ninguna',
-  'earth.model': '{model}',
   'earth.sigma.note': 'Una desviación típica de lo que se puede encontrar en la mar: la incertidumbre propia del modelo, las rocas del fondo y días tranquilos; sin contar tormentas magnéticas ni pecios.',
   'earth.outside': 'Los modelos magnéticos valen del {from} al {until}, ambos incluidos: ninguno da el campo en esta fecha.',
   'earth.outside.model': '{model} vale del {from} al {until}, ambos incluidos: no da el campo en esta fecha.',

@@ -12,7 +12,6 @@ export const cardMessages: Catalogue = {
   'card.horizontal': 'Composante horizontale H',
   'card.vertical': 'Composante verticale Z',
   'card.remarks': 'Remarques',
-  'card.particulars': 'Renseignements',
   'card.correctors': 'Correcteurs',
   'card.correctors.how': 'Nombre ou taille, sens, et distance ou place.',
   'card.every': 'Caps tous les',

@@ -16,7 +16,6 @@ export const earthFieldMessages: Catalogue = {
   'earth.z': 'Verticale Z, + bas',
   'earth.f': 'Totale F',
   'earth.none': 'aucune',
-  'earth.model': '{model}',
   'earth.sigma.note': 'Un écart type de ce qu’on peut rencontrer en mer : l’incertitude propre du modèle, les roches du fond et des jours calmes ; sans les orages magnétiques ni les épaves.',
   'earth.outside': 'Les modèles magnétiques valent du {from} au {until} inclus : aucun ne donne le champ à cette date.',
   'earth.outside.model': '{model} vaut du {from} au {until} inclus : il ne donne pas le champ à cette date.',

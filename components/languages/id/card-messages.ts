@@ -13,7 +13,6 @@ export const cardMessages: Catalogue = {
   'card.horizontal': 'Horizontal H',
   'card.vertical': 'Vertikal Z',
   'card.remarks': 'Keterangan',
-  'card.particulars': 'Data',
   'card.correctors': 'Korektor',
   'card.correctors.how': 'Jumlah atau ukuran, arah, dan jarak atau tempat.',
   'card.every': 'Haluan setiap',

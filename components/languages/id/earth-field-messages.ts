@@ -17,7 +17,6 @@ export const earthFieldMessages: Catalogue = {
   'earth.z': 'Vertikal Z, bawah +',
   'earth.f': 'Total F',
   'earth.none': 'tidak ada',
-  'earth.model': '{model}',
   'earth.sigma.note': 'Satu simpangan baku dari yang mungkin dijumpai di laut: ketidakpastian model sendiri, batuan di bawah dan hari tenang; badai magnetik dan bangkai kapal tidak dihitung.',
   'earth.outside': 'Model magnetik berlaku dari {from} sampai {until}, keduanya termasuk: tidak satu pun menyatakan medan pada tanggal ini.',
   'earth.outside.model': '{model} berlaku dari {from} sampai {until}, keduanya termasuk: tidak menyatakan medan pada tanggal ini.',

@@ -12,7 +12,6 @@ export const cardMessages: Catalogue = {
   'card.horizontal': '水平分力H',
   'card.vertical': '垂直分力Z',
   'card.remarks': '备注',
-  'card.particulars': '基本资料',
   'card.correctors': '校正器',
   'card.correctors.how': '数量或尺寸、朝向，以及距离或位置。',
   'card.every': '航向间隔',

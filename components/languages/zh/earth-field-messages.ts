@@ -16,7 +16,6 @@ export const earthFieldMessages: Catalogue = {
   'earth.z': '垂直分力Z，向下为+',
   'earth.f': '总磁力F',
   'earth.none': '无',
-  'earth.model': '{model}',
   'earth.sigma.note': '海上可能遇到的差异的一倍标准差：包括模型本身的误差、海底岩石和平静日的变化；不计磁暴和沉船。',
   'earth.outside': '地磁模型适用于{from}至{until}（含首尾）：此日期的磁场无模型可用。',
   'earth.outside.model': '{model}适用于{from}至{until}（含首尾）：不能给出此日期的磁场。',
