@@ -26,7 +26,7 @@ function givenSigma(field: ModelVariation | null): number {
 /**
  * The variation to use at a place and instant: the one given, or that of the World Magnetic
  * Model. Unless one is given there is none outside the models' years, nor without an instant.
- * Degrees, latitude in [-90, 90], longitude any finite number, counted as the callers do. Throws
+ * Degrees, latitude in [-90, 90], longitude any finite number, east positive. Throws
  * `RangeError` naming `latitude`, `longitude` or `instant`.
  */
 export function variationSource(
