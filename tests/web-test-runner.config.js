@@ -25,9 +25,11 @@ function countReporter() {
       let passed = 0;
       let failed = 0;
       let time = 0;
+      let held = 0;
       const times = new Map();
       const walk = (suite) => {
         for (const test of suite?.tests ?? []) {
+          held += 1;
           time += test.duration ?? 0;
           if (test.passed) passed += 1;
           else if (!test.skipped) failed += 1;
@@ -36,11 +38,13 @@ function countReporter() {
       };
       for (const session of sessions) {
         time = 0;
+        held = 0;
         walk(session.testResults);
         const file = `${relative('', session.testFile ?? '')} in ${session.browser.name}`;
         times.set(file, time);
-        // A page that broke before its first test counts as one failure.
-        if (!session.passed && !session.testResults?.tests.length && !session.testResults?.suites.length) failed += 1;
+        // A page that broke before its first test, or holds none, counts as one failure.
+        if (held === 0) failed += 1;
+        if (held === 0 && session.passed) console.log(`${file} holds no test.`);
       }
       const slowest = slowestLine(times);
       if (slowest) console.log(slowest);
