@@ -1,9 +1,5 @@
+import { ECCENTRICITY_SQUARED, EQUATORIAL_RADIUS } from '../angle/ellipsoid.js';
 import { cosDegrees, sinDegrees } from '../angle/trigonometry.js';
-
-// The ellipsoid of WGS 84: NGA.STND.0036, 2014. Kilometres.
-const EQUATORIAL_RADIUS = 6378.137;
-export const FLATTENING = 1 / 298.257223563;
-const ECCENTRICITY_SQUARED = FLATTENING * (2 - FLATTENING);
 
 /** A place on or above the ellipsoid as the sphere of the harmonics sees it. */
 export interface GeocentricPlace {
@@ -24,7 +20,7 @@ export interface GeocentricPlace {
 export function geocentric(latitude: number, heightKm: number): GeocentricPlace {
   const sine = sinDegrees(latitude);
   const cosine = cosDegrees(latitude);
-  const curvature = EQUATORIAL_RADIUS / Math.sqrt(1 - ECCENTRICITY_SQUARED * sine * sine);
+  const curvature = EQUATORIAL_RADIUS / 1000 / Math.sqrt(1 - ECCENTRICITY_SQUARED * sine * sine);
   const outward = (curvature + heightKm) * cosine;
   const northward = (curvature * (1 - ECCENTRICITY_SQUARED) + heightKm) * sine;
   const radius = Math.sqrt(outward * outward + northward * northward);

@@ -1,8 +1,8 @@
+import { FLATTENING } from '../angle/ellipsoid.js';
 import { asinDegrees, atan2Degrees, atanDegrees, cosDegrees, sinDegrees, tanDegrees } from '../angle/trigonometry.js';
 import { wrap180 } from '../angle/wrap.js';
 import { placeOfG } from './field-coefficients.js';
 import { fieldVector } from './field-vector.js';
-import { FLATTENING } from './geocentric.js';
 import type { HarmonicWeights } from './harmonic-weights.js';
 import type { MagneticFieldOptions } from './magnetic-field.js';
 import type { MagneticModelName } from './magnetic-models.js';

@@ -1,5 +1,5 @@
+import { EQUATORIAL_RADIUS, FLATTENING } from '../angle/ellipsoid.js';
 import { arcOfDegrees, atan2Degrees, cosDegrees, sinDegrees } from '../angle/trigonometry.js';
-import { EQUATORIAL_RADIUS, FLATTENING } from './meridian-arc.js';
 import { meanOver } from './quadrature.js';
 
 /** Polar over equatorial radius. */

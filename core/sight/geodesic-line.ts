@@ -1,9 +1,9 @@
 import { checkFinite, checkRange } from '../angle/check-number.js';
+import { EQUATORIAL_RADIUS } from '../angle/ellipsoid.js';
 import { atan2Degrees, cosDegrees, degreesOfArc, sinDegrees } from '../angle/trigonometry.js';
 import { angleFromTo, wrap180, wrap360 } from '../angle/wrap.js';
 import { metresPerArc, onGeodesic, POLAR_RATIO, reducedLatitude, stretch } from './geodesic-arc.js';
 import { geodesicBetween } from './geodesic-inverse.js';
-import { EQUATORIAL_RADIUS } from './meridian-arc.js';
 
 /** A place on WGS 84: degrees, latitude in [-90, 90], longitude in [-360, 360], north and east positive. */
 export interface Position {

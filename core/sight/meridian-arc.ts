@@ -1,10 +1,5 @@
+import { EQUATORIAL_RADIUS, FLATTENING } from '../angle/ellipsoid.js';
 import { arcOfDegrees, sinDegrees } from '../angle/trigonometry.js';
-
-/** WGS 84 (NIMA TR8350.2): half the equatorial diameter in metres, and the flattening. */
-export const EQUATORIAL_RADIUS = 6_378_137;
-export const FLATTENING = 1 / 298.257223563;
-/** Square of the first eccentricity. */
-export const ECCENTRICITY_SQUARED = FLATTENING * (2 - FLATTENING);
 
 const n = FLATTENING / (2 - FLATTENING);
 

@@ -1,8 +1,9 @@
+import { ECCENTRICITY_SQUARED, EQUATORIAL_RADIUS } from '../angle/ellipsoid.js';
 import { arcOfDegrees, atan2Degrees, cosDegrees, degreesOfArc, sinDegrees, tanDegrees } from '../angle/trigonometry.js';
 import { angleFromTo, wrap360 } from '../angle/wrap.js';
 import { SAME_PLACE, checkPosition } from './geodesic-line.js';
 import type { DirectedLine, Position } from './geodesic-line.js';
-import { ECCENTRICITY_SQUARED, EQUATORIAL_RADIUS, meridianArc } from './meridian-arc.js';
+import { meridianArc } from './meridian-arc.js';
 import { meanOver } from './quadrature.js';
 
 const e = Math.sqrt(ECCENTRICITY_SQUARED);

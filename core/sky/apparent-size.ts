@@ -1,9 +1,9 @@
+import { EQUATORIAL_RADIUS } from '../angle/ellipsoid.js';
 import { asinDegrees } from '../angle/trigonometry.js';
 import type { BodyName } from './body.js';
 
 const ASTRONOMICAL_UNIT = 149_597_870.7;
-/** Equatorial radius of the Earth, km: WGS 84. */
-const EARTH_RADIUS = 6378.137;
+const EARTH_RADIUS_KM = EQUATORIAL_RADIUS / 1000;
 /** Radius of the Moon over that of the Earth: IAU 1982, from memory. */
 const MOON_RATIO = 0.2725076;
 /** Semidiameter of the Sun at one astronomical unit, seconds of arc: Auwers, as the almanacs use it, from memory. */
@@ -18,7 +18,7 @@ export interface ApparentSize {
 }
 
 function radiusOf(body: BodyName): number {
-  if (body === 'Moon') return MOON_RATIO * EARTH_RADIUS;
+  if (body === 'Moon') return MOON_RATIO * EARTH_RADIUS_KM;
   return planetRadius[body] ?? 0;
 }
 
@@ -27,7 +27,7 @@ export function apparentSize(body: BodyName, distance: number | null): ApparentS
   if (distance === null) return { horizontalParallax: 0, semidiameter: 0 };
   const kilometres = distance * ASTRONOMICAL_UNIT;
   return {
-    horizontalParallax: asinDegrees(EARTH_RADIUS / kilometres),
+    horizontalParallax: asinDegrees(EARTH_RADIUS_KM / kilometres),
     semidiameter: body === 'Sun' ? SUN_SEMIDIAMETER / 3600 / distance : asinDegrees(radiusOf(body) / kilometres),
   };
 }
