@@ -53,5 +53,14 @@ describe('what the package weighs', () => {
     });
   }
 
+  it('is what README says, to two in a hundred', () => {
+    const said = [...readFileSync(join(projectFolder, 'README.md'), 'utf8').matchAll(/^\| `(lubberline[\w-]*\.js)` \|.*\| (\d+) kB \|$/gm)];
+    assert.equal(said.length, 4);
+    for (const [, script = '', figure] of said) {
+      const found = kilobytes(readFileSync(join(projectFolder, 'dist', script)));
+      assert.ok(Math.abs(found / Number(figure) - 1) < 0.02, `${script}: ${found.toFixed(1)} kB`);
+    }
+  });
+
   after(() => console.log(table.join('\n')));
 });
