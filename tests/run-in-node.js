@@ -11,14 +11,16 @@ let failed = 0;
 const times = new Map();
 /** What each file wrote to its error output: why it could not be read, if it could not. */
 const errors = new Map();
-/** Files that broke outside of their tests, or hold none. */
+/** Files that broke outside of their tests, took too long, or hold none. */
 const broken = [];
 
 /** Node tells of a file as of a test where there is none in it. */
 const isFile = ({ name, file }) => file !== undefined && resolve(name) === file;
 const add = (map, file, what, nothing) => map.set(relative('', file), (map.get(relative('', file)) ?? nothing) + what);
 
-const results = run({ files, concurrency: 2, timeout: 240000 });
+/** What hangs is stopped, in milliseconds for a file; a slow or busy machine is given its time. */
+const PATIENCE = 600_000;
+const results = run({ files, concurrency: 2, timeout: PATIENCE });
 results.on('test:stderr', ({ file, message }) => file && add(errors, file, message, ''));
 results.on('test:pass', (test) => {
   const { details, skip, todo } = test;
@@ -45,7 +47,7 @@ report.on('data', (chunk) => (text += chunk));
 report.on('end', () => {
   // The whole tree of passed tests is noise; what failed is not.
   if (text.includes('failing tests')) process.stdout.write(text.slice(text.lastIndexOf('failing tests')));
-  for (const file of broken) console.log(`\n${file} broke outside of its tests, or holds none.\n${(errors.get(file) ?? '').trim()}`);
+  for (const file of broken) console.log(`\n${file} broke outside of its tests, took too long, or holds none.\n${(errors.get(file) ?? '').trim()}`);
   const slowest = slowestLine(times);
   if (slowest) console.log(slowest);
   console.log(`in Node: ${passed} passed, ${failed} failed`);
