@@ -46,7 +46,12 @@ function testFiles(folder) {
     .sort();
 }
 
-const inNode = (folder) => tests(process.execPath, ['--import', 'tsx', '--import', './tests/support/seed.js', 'tests/run-in-node.js', ...testFiles(folder)]);
+/** The longest test, if one is named, begins first: all others have time beside it. */
+function inNode(folder, longest) {
+  const isLongest = (name) => name === join(folder, longest ?? '');
+  const files = testFiles(folder).sort((one, other) => isLongest(other) - isLongest(one));
+  return tests(process.execPath, ['--import', 'tsx', '--import', './tests/support/seed.js', 'tests/run-in-node.js', ...files]);
+}
 
 const parts = {
   // Each of them keeps one core busy.
@@ -54,7 +59,7 @@ const parts = {
   lint: async () => [await check(bin('eslint'), ['--config', 'tests/eslint.config.js', '--max-warnings', '0', '.'])],
   build: async () => [await check(process.execPath, ['components/build.js']), await check(process.execPath, ['demo/reference/build.js'])],
   core: async () => [await inNode('tests/core')],
-  package: async () => [await inNode('tests/package')],
+  package: async () => [await inNode('tests/package', 'reproducible.test.ts')],
   components: async () => [await tests(bin('wtr'), ['--config', 'tests/web-test-runner.config.js'])],
   pages: async () => [await inNode('tests/pages')],
 };
