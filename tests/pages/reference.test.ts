@@ -55,11 +55,18 @@ describe('the reference', () => {
 
   /** Writes over the text box and waits until the page has followed. */
   async function edit(text: string): Promise<void> {
-    await page.$eval('#attributes', (box, words) => {
-      (box as HTMLTextAreaElement).value = words;
-      box.dispatchEvent(new Event('input'));
-    }, text);
-    await new Promise((resolve) => setTimeout(resolve, 500));
+    const [box, refusal] = await Promise.all([page.$('#attributes'), page.$('#refusal')]);
+    // Following ends in a refusal, or in none: either takes the mark away.
+    await page.evaluate((area, line, words) => {
+      line!.textContent = 'not yet';
+      (area as HTMLTextAreaElement).value = words;
+      area!.dispatchEvent(new Event('input'));
+    }, box, refusal, text);
+    await page.waitForFunction((line) => line!.textContent !== 'not yet', { timeout: 5000 }, refusal);
+    await page.$eval('#example > *', async (widget) => {
+      await (widget as HTMLElement & { updateComplete: Promise<boolean> }).updateComplete;
+      await new Promise((resolve) => setTimeout(resolve));
+    });
   }
 
   it('leads from its index to every widget of the manifest', async () => {
