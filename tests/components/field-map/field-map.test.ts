@@ -3,9 +3,8 @@ import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/field-map/define.js';
 import type { LubberFieldMap } from '../../../components/field-map/field-map.js';
 import { assertAccessible } from '../../support/axe.js';
+import { flat, root } from '../../support/in-widget.js';
 
-const root = (element: LubberFieldMap): ShadowRoot => element.shadowRoot as ShadowRoot;
-const flat = (node: Element | null | undefined): string => (node?.textContent ?? '').replace(/\s+/g, ' ').trim();
 const text = (element: LubberFieldMap): string => flat(root(element).querySelector('.frame'));
 const sheet = (element: LubberFieldMap): HTMLElement => root(element).querySelector('.sheet') as HTMLElement;
 const status = (element: LubberFieldMap): string => flat(root(element).querySelector('[role=status]'));

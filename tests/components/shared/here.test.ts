@@ -1,10 +1,10 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/amplitude/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
+import { root } from '../../support/in-widget.js';
 
 type Answer = (position: { coords: { latitude: number; longitude: number; accuracy: number } }) => void;
 
-const root = (element: LubberAmplitude): ShadowRoot => element.shadowRoot as ShadowRoot;
 const status = (element: LubberAmplitude): string => root(element).querySelector('[role=status]')?.textContent ?? '';
 
 /** Presses "here"; the device answers 33° 24′ S 071° 42′ W once `answer` is called. */

@@ -7,10 +7,9 @@ import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js
 import type { LubberAzimuth } from '../../../components/azimuth/azimuth.js';
 import type { LubberTransit } from '../../../components/transit/transit.js';
 import { assertAccessible } from '../../support/axe.js';
+import { root } from '../../support/in-widget.js';
 
 type Sight = LubberAmplitude | LubberAzimuth | LubberTransit;
-
-const root = (element: Sight): ShadowRoot => element.shadowRoot as ShadowRoot;
 
 /** Standard deviation of the whole; what each cause does, by its code. */
 function doubtOf(element: Sight): { total: number; effects: Record<string, number> } {
