@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { repeat } from 'lit/directives/repeat.js';
 import { bodiesForBearing } from '../../core/sight/bodies-for-bearing.js';
 import type { RankedBody } from '../../core/sight/bodies-for-bearing.js';
 import type { BodyName } from '../../core/sky/body.js';
@@ -61,9 +60,7 @@ function rankedView(host: LubberElement, { place, instant }: Now, chosen: BodyNa
           </tr>
         </thead>
         <tbody>
-          ${repeat(
-            bodies.slice(0, SHOWN),
-            ({ body }) => body,
+          ${bodies.slice(0, SHOWN).map(
             (ranked) => html`<tr class=${ranked.body === chosen ? 'chosen' : ''}>
               <td>${nameView(host, ranked, chosen)} <small>${whyText(host, ranked)}</small></td>
               <td class="figure">${formatBearing(ranked.azimuth)}</td>
