@@ -192,6 +192,7 @@ export class LubberConversion extends LubberElement {
       bearing: state.kind === 'bearing' && bearing !== undefined ? { value: bearing, by: state.bearingBy } : undefined,
       variation: variationInUse(state) ?? null,
       zone: state.modelVariation?.zone ?? null,
+      modelledVariation: state.modelVariation,
       deviation: deviationFrom(state.source, state.sources),
       cardBeside: state.given.card ?? valueOf(state.sources.table) ?? null,
       gyroError: valueOf(state.gyroError) ?? null,

@@ -5,6 +5,7 @@ import { note, warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
 import type { ConversionInput } from './conversion.js';
+import { variationSlip } from './variation-slip.js';
 import { ODD_GYRO_ERROR } from './odd-errors.js';
 
 /** A value this near to what a card says is taken from it; one this far is not: degrees, common practice, no source. */
@@ -48,6 +49,7 @@ export function conversionCautions(input: ConversionInput, chain: Chain): readon
   const { deviation } = chain;
   const cautions = [...takenForBearing(input, chain), ...wrongName(input, chain), ...belongsToHead(input, chain)];
   if (deviation !== null && Math.abs(deviation) > ABSURD_DEVIATION) cautions.push(warning('deviation-beyond', { deviation: quantity(deviation, 'error') }));
+  if (input.variation !== null) cautions.push(...variationSlip(input.variation, input.modelledVariation?.value, input.modelledVariation?.sigma));
   if (input.zone === 'blackout') cautions.push(warning('blackout-zone'));
   if (input.zone === 'caution') cautions.push(warning('caution-zone'));
   if (input.gyroError !== null && Math.abs(input.gyroError) > ODD_GYRO_ERROR) cautions.push(warning('gyro-error-beyond', { error: quantity(input.gyroError, 'error') }));

@@ -16,6 +16,8 @@ export interface ConversionInput {
   readonly variation: number | null;
   /** Of the ship's place, where it is known: how far a compass can be trusted there. */
   readonly zone?: CompassZone | null;
+  /** What the model says at the ship's place, beside a variation typed; null where not known. */
+  readonly modelledVariation?: { readonly value: number; readonly sigma: number } | null;
   readonly deviation: number | DeviationCard | null;
   /** A card that is there though another source of deviation is chosen. */
   readonly cardBeside: DeviationCard | null;

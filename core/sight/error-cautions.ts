@@ -4,6 +4,7 @@ import type { Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
 import type { ErrorSplit } from './error-steps.js';
 import { ODD_BESIDE_CARD, ODD_DEVIATION, ODD_GYRO_ERROR } from './odd-errors.js';
+import { variationSlip } from './variation-slip.js';
 
 /** Beyond this latitude, degrees, little holds a gyro to the meridian. Makers' manuals say 70 to 80, from memory. */
 const GYRO_LATITUDE = 75;
@@ -42,17 +43,19 @@ export function errorCautions(split: ErrorSplit, doubt: number): Caution[] {
   if (variation.source === 'none' || deviation === null) return cautions;
   if (variation.zone === 'blackout') cautions.push(warning('blackout-zone'));
   if (variation.zone === 'caution') cautions.push(warning('caution-zone'));
+  const slip = variation.source === 'given' ? variationSlip(variation.value, variation.modelled, variation.sigma) : [];
+  cautions.push(...slip);
   const looksLikeGyro = Math.abs(variation.value) >= TELLING_VARIATION && Math.abs(split.error) < MIX_UP;
   const signTurned = Math.abs(variation.value) >= TELLING_VARIATION && Math.abs(wrap180(split.error + variation.value)) < MIX_UP;
   if (looksLikeGyro) cautions.push(warning('looks-like-gyro', { variation: quantity(variation.value, 'error') }));
-  else if (signTurned) cautions.push(warning('variation-turned', { variation: quantity(variation.value, 'error') }));
+  else if (signTurned && slip.length === 0) cautions.push(warning('variation-turned', { variation: quantity(variation.value, 'error') }));
   if (otherSide) return cautions;
   if (difference !== null && cardDeviation !== null) {
     const size = { difference: quantity(difference, 'error'), doubt: quantity(doubt, 'angle') };
     if (Math.abs(difference) > Math.max(ODD_BESIDE_CARD, 2 * doubt)) cautions.push(warning('far-from-card', size));
     else if (Math.abs(difference) > 2 * doubt) cautions.push(warning('beyond-doubt-of-card', size));
     else cautions.push(note('within-doubt-of-card', size));
-  } else if (Math.abs(deviation) > Math.max(UNUSUAL_DEVIATION[variation.zone ?? 'normal'], 2 * doubt) && !looksLikeGyro && !signTurned) {
+  } else if (Math.abs(deviation) > Math.max(UNUSUAL_DEVIATION[variation.zone ?? 'normal'], 2 * doubt) && !looksLikeGyro && !signTurned && slip.length === 0) {
     cautions.push(warning('deviation-large', { deviation: quantity(deviation, 'error') }));
   }
   return cautions;

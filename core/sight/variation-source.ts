@@ -8,7 +8,8 @@ import { decimalYear } from '../time/decimal-year.js';
 
 /** Where a variation came from, its value and one standard deviation, degrees, east positive. */
 export type VariationSource =
-  | { readonly source: 'given'; readonly value: number; readonly sigma: number; readonly zone: CompassZone | null }
+  /** `modelled`: what the model says beside it, where it says anything. */
+  | { readonly source: 'given'; readonly value: number; readonly sigma: number; readonly zone: CompassZone | null; readonly modelled?: number }
   | { readonly source: 'model'; readonly model: string; readonly value: number; readonly sigma: number; readonly zone: CompassZone }
   | { readonly source: 'none'; readonly reason: 'outside-models' | 'no-horizontal-field' | 'no-date' };
 
@@ -38,7 +39,10 @@ export function variationSource(
   const year = instant && decimalYear(instant);
   const inModels = year !== null && year >= magneticModelYears.from && year <= magneticModelYears.until;
   const field = instant && inModels ? modelVariation({ latitude, longitude: wrap180(longitude) }, instant) : null;
-  if (given !== undefined) return { source: 'given', value: given, sigma: givenSigma(field), zone: field?.zone ?? null };
+  if (given !== undefined) {
+    const beside = typeof field?.variation === 'number' ? { modelled: field.variation } : {};
+    return { source: 'given', value: given, sigma: givenSigma(field), zone: field?.zone ?? null, ...beside };
+  }
   if (!field) return { source: 'none', reason: instant ? 'outside-models' : 'no-date' };
   // Straight over a dip pole the needle has no direction to take.
   if (field.variation === null || field.sigma === null) return { source: 'none', reason: 'no-horizontal-field' };

@@ -59,6 +59,11 @@ describe('what is odd about a conversion', () => {
     const on = (head: number): Partial<ConversionInput> => ({ heading: { value: head, by: 'compass' }, variation: -10, deviation: uncorrected });
     assert.deepEqual([codes({ deviation: -170 }), codes({ deviation: 18 }), codes(on(90)), codes(on(0))], [['deviation-beyond'], [], ['deviation-beyond'], []]);
   });
+  // Common practice: a variation typed with the other name than the model has at the ship's place.
+  it('a variation far from the model’s, where that is known', () => {
+    const beside = (variation: number): string[] => codes({ variation, modelledVariation: { value: -26, sigma: 0.6 } });
+    assert.deepEqual([beside(26), beside(-25), codes({ variation: 26 })], [['variation-unlike-model'], [], []]);
+  });
   it('a gyro error above 3° (trade practice)', () => assert.deepEqual([codes({ gyroError: 3 }), codes({ gyroError: -3.1 })], [[], ['gyro-error-beyond']]));
 });
 

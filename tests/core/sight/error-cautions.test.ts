@@ -35,6 +35,17 @@ describe('a variation typed where the needle is weak', () => {
   });
 });
 
+// The classic slip of the chart room (common practice): off Cape Town the variation is some 26° W (any chart of the 2020s).
+describe('a variation typed with the wrong name', () => {
+  const said = (given: number, error: number): string[] => {
+    const variation = variationSource({ latitude: -34, longitude: 18 }, new Date('2026-01-01T00:00:00Z'), given);
+    const split = { trueBearing: 90, compassBearing: 90 - error, compass: 'magnetic', error, variation, deviation: error - given, cardDeviation: null, difference: null } as const;
+    return errorCautions(split, 0.6).map(({ code }) => code);
+  };
+  it('is told by the model, once, and not the large deviation that comes of it', () => assert.deepEqual(said(26, -25), ['variation-unlike-model']));
+  it('is not where chart and model agree to a degree or two', () => assert.deepEqual(said(-25, -25), []));
+});
+
 // What holds the needle is H, and B and C go as 1/H (Handbook of Magnetic Compass Adjustment): the iron that deviates it
 // by 5° where H is 18 µT does so by 15° at 6 µT. The figures of what is unusual are common practice.
 describe('a large deviation', () => {
