@@ -7,6 +7,11 @@ export const answerStyles = css`
   .answer, .answer > [aria-hidden] { display: flex; flex-wrap: wrap; align-items: baseline; gap: var(--space-1) 0.3em; }
   .answer small { font-size: var(--figure); line-height: 1.3; font-weight: 400; color: var(--soft); letter-spacing: 0; }
   .answer bdi { white-space: nowrap; }
+  /* Fields and answer stand more than a screen apart in one column. Not on a screen so low that little would be left of it. */
+  @media screen and (min-height: 480px) {
+    .narrow .answer { position: sticky; inset-block-start: 0; z-index: 1; background: var(--paper); padding-block: var(--space-2); box-shadow: 0 1px var(--line); }
+    .narrow :is(input, select, button, textarea, summary) { scroll-margin-block-start: 8rem; }
+  }
   /* What is short in one language is a line and a half in another. */
   .answer .name, .answer small { white-space: normal; }
   .waiting { font-size: var(--figure); color: var(--soft); margin: 0 0 var(--space-2); }

@@ -30,7 +30,11 @@ export const baseStyles = css`
   .columns > .fields { grid-area: fields; }
   .columns > .headline { grid-area: headline; }
   .columns > .explanation { grid-area: explanation; }
-  .narrow .columns { grid-template: 'headline' auto 'fields' auto 'explanation' auto / minmax(0, 1fr); row-gap: var(--space-6); }
+  .narrow .columns { display: flex; flex-direction: column; align-items: stretch; }
+  /* As if its parts were the columns' own: so the answer stays in sight over the fields below it. */
+  .narrow .columns > .headline { display: contents; }
+  .narrow .headline > * { order: -1; }
+  .narrow .columns > :is(.fields, .explanation) { margin-block-start: var(--space-6); }
   .row { display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-3); align-items: center; }
   .spoken { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
   bdi, tspan { unicode-bidi: isolate; }

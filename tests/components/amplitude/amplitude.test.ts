@@ -1,5 +1,5 @@
 import { expect, fixture, html } from '@open-wc/testing';
-import { resetMouse, sendKeys } from '@web/test-runner-commands';
+import { resetMouse, sendKeys, setViewport } from '@web/test-runner-commands';
 import '../../../components/amplitude/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
 import { assertAccessible } from '../../support/axe.js';
@@ -318,6 +318,32 @@ describe('a time that cannot be', () => {
     const warning = root(element).querySelector('.headline .cautions .warning')?.textContent ?? '';
     expect(warning).to.contain('4 h behind UTC');
     expect(warning).to.contain('zone description +4');
+  });
+});
+
+describe('in one column', () => {
+  // At 320 px the answer stood more than a screen above the bearing it answers.
+  it('keeps the answer in sight over the field that is typed into, and covers none', async () => {
+    await setViewport({ width: 320, height: 640 });
+    try {
+      const element = await answered();
+      await element.updateComplete;
+      for (const [name, back] of [['cardDeviation', false], ['bearing', false], ['heading', true], ['heightOfEye', true]] as const) {
+        input(element, name).focus();
+        if (back) await sendKeys({ down: 'Shift' });
+        await sendKeys({ press: 'Tab' });
+        if (back) await sendKeys({ up: 'Shift' });
+        await new Promise((resolve) => requestAnimationFrame(resolve));
+        const answer = root(element).querySelector('.answer')?.getBoundingClientRect();
+        const field = root(element).activeElement?.getBoundingClientRect();
+        if (!answer || !field) throw new Error('no answer or no field');
+        expect(answer.top, name).to.be.at.least(0);
+        expect(answer.bottom, name).to.be.below(innerHeight);
+        expect(field.top, name).to.be.at.least(answer.bottom - 1);
+      }
+    } finally {
+      await setViewport({ width: 800, height: 600 });
+    }
   });
 });
 
