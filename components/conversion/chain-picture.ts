@@ -23,6 +23,11 @@ function linksOf({ gyroError, variation, deviation }: Conversion): readonly Link
 
 const shown = (value: number | null): string => (value === null ? '–' : formatBearing(value));
 
+/** What is applied on the way: its letter, and the figure, which runs from left to right behind letters of any language. */
+function linkText(host: LubberElement, link: Link | undefined): SVGTemplateResult {
+  return svg`${host.t(`conversion.symbol.${link?.letter ?? ''}`)} <tspan>${link?.error === null ? '–' : formatError(link?.error ?? 0)}</tspan>`;
+}
+
 /** A station of the chain; the one the direction was given in is filled. */
 function station(at: { x: number; y: number }, given: boolean): SVGTemplateResult {
   return svg`<circle cx=${at.x} cy=${at.y} r="5" fill=${given ? 'var(--accent)' : 'var(--paper)'} stroke="var(--accent)" stroke-width="2"></circle>`;
@@ -36,7 +41,7 @@ function across(host: LubberElement, values: ChainValues, stations: readonly Rec
     return svg`${
       place < stations.length - 1
         ? svg`<line x1=${x} x2=${x + gap} y1="44" y2="44" stroke="var(--edge)" stroke-dasharray=${link?.error === null ? '2 4' : 'none'}></line>
-            <text class="soft" x=${x + gap / 2} y="34" text-anchor="middle">${host.t(`conversion.symbol.${link?.letter ?? ''}`)} ${link?.error === null ? '–' : formatError(link?.error ?? 0)}</text>`
+            <text class="soft" x=${x + gap / 2} y="34" text-anchor="middle">${linkText(host, link)}</text>`
         : nothing
     }
       ${station({ x, y: 44 }, name === from)}
@@ -53,7 +58,7 @@ function down(host: LubberElement, values: ChainValues, stations: readonly Recko
     return svg`${
       place < stations.length - 1
         ? svg`<line x1="20" x2="20" y1=${y} y2=${y + gap} stroke="var(--edge)" stroke-dasharray=${link?.error === null ? '2 4' : 'none'}></line>
-            <text class="soft" x="36" y=${y + gap / 2 + 4}>${host.t(`conversion.symbol.${link?.letter ?? ''}`)} ${link?.error === null ? '–' : formatError(link?.error ?? 0)}</text>`
+            <text class="soft" x="36" y=${y + gap / 2 + 4}>${linkText(host, link)}</text>`
         : nothing
     }
       ${station({ x: 20, y }, name === from)}
