@@ -6,20 +6,10 @@ import '../../../components/ship/define.js';
 import type { LubberAzimuth } from '../../../components/azimuth/azimuth.js';
 import type { LubberRecord } from '../../../components/record/record.js';
 import { assertAccessible } from '../../support/axe.js';
+import { root, type } from '../../support/in-widget.js';
 
-const root = (element: LubberAzimuth): ShadowRoot => element.shadowRoot as ShadowRoot;
 const text = (element: LubberAzimuth, selector: string): string => (root(element).querySelector(selector)?.textContent ?? '').replace(/\s+/g, ' ').trim();
 const headline = (element: LubberAzimuth): string => text(element, '.headline');
-
-async function type(element: LubberAzimuth, name: string, typed: string): Promise<void> {
-  const field = root(element).querySelector<HTMLInputElement>(`#${name}`);
-  if (!field) throw new Error(`no field ${name}`);
-  field.focus();
-  field.select();
-  await sendKeys({ type: typed });
-  await sendKeys({ press: 'Tab' });
-  await element.updateComplete;
-}
 
 const evening = (): Promise<LubberAzimuth> =>
   fixture(html`<lubber-azimuth

@@ -3,9 +3,8 @@ import { expect } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/conversion/define.js';
 import type { LubberConversion } from '../../../components/conversion/conversion.js';
+import { flat, root } from '../../support/in-widget.js';
 
-const root = (element: LubberConversion): ShadowRoot => element.shadowRoot as ShadowRoot;
-const flat = (node: Element | null | undefined): string => (node?.textContent ?? '').replace(/\s+/g, ' ').trim();
 const answer = (element: LubberConversion): string => flat(root(element).querySelector('.answer [aria-hidden]'));
 
 /** What has the focus: an id, else the name and value of a choice. */

@@ -9,34 +9,14 @@ import { shipContext } from '../../../components/shared/ship-context.js';
 import type { Ship } from '../../../components/shared/ship-context.js';
 import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
 import { assertAccessible } from '../../support/axe.js';
+import { headline, input, problem, root, type } from '../../support/in-widget.js';
 
-const root = (element: LubberConversion): ShadowRoot => element.shadowRoot as ShadowRoot;
-
-function input(element: LubberConversion, name: string): HTMLInputElement {
-  const found = root(element).querySelector<HTMLInputElement>(`#${name}`);
-  if (!found) throw new Error(`no field ${name}`);
-  return found;
-}
-
-const problem = (element: LubberConversion, name: string): string => root(element).querySelector(`#${name}-problem`)?.textContent ?? '';
-const headline = (element: LubberConversion): string => (root(element).querySelector('.headline')?.textContent ?? '').replace(/\s+/g, ' ').trim();
 const text = (element: LubberConversion): string => (root(element).querySelector('.frame') as HTMLElement).textContent ?? '';
 const radio = (element: LubberConversion, name: string, value: string): HTMLInputElement => {
   const found = [...root(element).querySelectorAll<HTMLInputElement>(`input[name=${name}]`)].find((one) => one.value === value);
   if (!found) throw new Error(`no choice ${value} of ${name}`);
   return found;
 };
-
-async function type(element: LubberConversion, name: string, typed: string): Promise<void> {
-  const field = input(element, name);
-  field.closest('details')?.setAttribute('open', '');
-  field.focus();
-  field.select();
-  if (typed === '') await sendKeys({ press: 'Delete' });
-  else await sendKeys({ type: typed });
-  await sendKeys({ press: 'Tab' });
-  await element.updateComplete;
-}
 
 /** Chooses with the keyboard alone: the arrow keys walk through the options of a choice. */
 async function choose(element: LubberConversion, name: string, value: string): Promise<void> {

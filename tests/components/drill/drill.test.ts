@@ -8,8 +8,8 @@ import type { Exercise } from '../../../core/drill/exercise.js';
 import type { Question } from '../../../core/answer/question.js';
 import { assertAccessible } from '../../support/axe.js';
 import { solve } from '../../core/drill/solve.js';
+import { root } from '../../support/in-widget.js';
 
-const root = (element: LubberDrill): ShadowRoot => element.shadowRoot as ShadowRoot;
 const text = (element: LubberDrill): string => ((root(element).querySelector('.frame') as HTMLElement).textContent ?? '').replace(/\s+/g, ' ');
 const status = (element: LubberDrill): string => (root(element).querySelector('[role=status]')?.textContent ?? '').replace(/\s+/g, ' ').trim();
 

@@ -4,6 +4,7 @@ import '../../../components/record/define.js';
 import type { LubberRecord } from '../../../components/record/record.js';
 import type { EntryDraft } from '../../../core/record/entry.js';
 import { assertAccessible } from '../../support/axe.js';
+import { type } from '../../support/in-widget.js';
 
 let books = 0;
 /** A book of its own for every test. */
@@ -35,16 +36,6 @@ const seen = (minute: number, more: Partial<EntryDraft> = {}): EntryDraft => ({
   observer: 'E. M.',
   ...more,
 });
-
-async function type(element: LubberRecord, name: string, typed: string): Promise<void> {
-  const field = element.renderRoot.querySelector<HTMLInputElement>(`#${name}`);
-  if (!field) throw new Error(`no field ${name}`);
-  field.focus();
-  field.select();
-  await sendKeys({ type: typed });
-  await sendKeys({ press: 'Tab' });
-  await element.updateComplete;
-}
 
 const settled = async (element: LubberRecord, what: () => boolean): Promise<void> => {
   for (let tries = 0; tries < 100 && !what(); tries++) await new Promise((resolve) => setTimeout(resolve, 20));

@@ -10,10 +10,10 @@ import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js
 import type { LubberDeviationCard } from '../../../components/deviation-card/deviation-card.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import { assertAccessible } from '../../support/axe.js';
+import { root } from '../../support/in-widget.js';
 
 // Cards and correctors are invented. That correctors belong on the card of their compass: flag forms, as in trade practice.
 
-const root = (element: Element): ShadowRoot => element.shadowRoot as ShadowRoot;
 const words = (element: Element | null | undefined): string => (element?.textContent ?? '').replace(/\s+/g, ' ').trim();
 const box = (ship: LubberShip, id: string): HTMLTextAreaElement => root(ship).querySelector(`#${id}`) as HTMLTextAreaElement;
 /** What is said of a compass: the heads of what opens, its own first, then that of its correctors. */

@@ -7,9 +7,7 @@ import type { LubberShip } from '../../../components/ship/ship.js';
 import { LubberRecordRequestEvent } from '../../../components/shared/events.js';
 import type { RecordRequestDetail } from '../../../components/shared/events.js';
 import { assertAccessible } from '../../support/axe.js';
-
-const root = (element: Element): ShadowRoot => element.shadowRoot as ShadowRoot;
-const input = (element: Element, name: string): HTMLInputElement => root(element).querySelector(`#${name}`) as HTMLInputElement;
+import { input, root } from '../../support/in-widget.js';
 
 async function aboard(): Promise<{ ship: LubberShip; sight: LubberAmplitude }> {
   const ship = await fixture<LubberShip>(html`<lubber-ship

@@ -5,20 +5,10 @@ import '../../../components/ship/define.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import type { LubberTransit } from '../../../components/transit/transit.js';
 import { assertAccessible } from '../../support/axe.js';
+import { root, type } from '../../support/in-widget.js';
 
-const root = (element: LubberTransit): ShadowRoot => element.shadowRoot as ShadowRoot;
 const text = (element: LubberTransit, selector: string): string => (root(element).querySelector(selector)?.textContent ?? '').replace(/\s+/g, ' ').trim();
 const headline = (element: LubberTransit): string => text(element, '.headline');
-
-async function type(element: LubberTransit, name: string, typed: string): Promise<void> {
-  const field = root(element).querySelector<HTMLInputElement>(`#${name}`);
-  if (!field) throw new Error(`no field ${name}`);
-  field.focus();
-  field.select();
-  await sendKeys({ type: typed });
-  await sendKeys({ press: 'Tab' });
-  await element.updateComplete;
-}
 
 const press = async (element: LubberTransit, label: RegExp): Promise<void> => {
   [...root(element).querySelectorAll('button')].find((button) => label.test(button.textContent ?? ''))?.click();

@@ -1,35 +1,15 @@
 import { expect, fixture, html } from '@open-wc/testing';
-import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/variation/define.js';
 import type { LubberVariation } from '../../../components/variation/variation.js';
 import { assertAccessible } from '../../support/axe.js';
+import { flat, headline, input, problem, root, type } from '../../support/in-widget.js';
 
-const root = (element: LubberVariation): ShadowRoot => element.shadowRoot as ShadowRoot;
-const flat = (node: Element | null | undefined): string => (node?.textContent ?? '').replace(/\s+/g, ' ').trim();
-const headline = (element: LubberVariation): string => flat(root(element).querySelector('.headline'));
 const text = (element: LubberVariation): string => flat(root(element).querySelector('.frame'));
-const problem = (element: LubberVariation, name: string): string => flat(root(element).querySelector(`#${name}-problem`));
-
-function input(element: LubberVariation, name: string): HTMLInputElement {
-  const found = root(element).querySelector<HTMLInputElement>(`#${name}`);
-  if (!found) throw new Error(`no field ${name}`);
-  return found;
-}
 
 /** A row of the table of elements: value, sigma, change. */
 function row(element: LubberVariation, label: string): string[] {
   const found = [...root(element).querySelectorAll('table.elements tbody tr')].find((one) => flat(one).startsWith(label));
   return [...(found?.querySelectorAll('td') ?? [])].map(flat);
-}
-
-async function type(element: LubberVariation, name: string, typed: string): Promise<void> {
-  const field = input(element, name);
-  field.focus();
-  field.select();
-  if (typed === '') await sendKeys({ press: 'Delete' });
-  else await sendKeys({ type: typed });
-  await sendKeys({ press: 'Tab' });
-  await element.updateComplete;
 }
 
 const make = (attributes: Partial<LubberVariation> = {}): Promise<LubberVariation> =>
