@@ -6,7 +6,7 @@ import { formatAngle, formatNumber } from '../shared/figures.js';
 import { bearingField, errorField, latitudeField, numberField } from '../shared/trade-fields.js';
 
 /** A coefficient: as the books write it, by sign, or by letter. */
-export const coefficientField: Field<number> = {
+const coefficientField: Field<number> = {
   parse: (text) => {
     const reading = parseSignedAngle(text, { positive: 'E', negative: 'W', most: 180, letterNeeded: false });
     return reading.ok ? { ok: true, value: reading.value } : reading;

@@ -27,7 +27,7 @@ export function variationInUse({ variation, modelVariation }: Pick<LookStates, '
 }
 
 /** One look at three compasses; null while gyro, gyro error or variation is missing, or no magnetic compass was read. */
-export function lookOf(states: LookStates): ThreeCompasses | null {
+function lookOf(states: LookStates): ThreeCompasses | null {
   const [gyro, gyroError, variation] = [valueOf(states.lookGyro), valueOf(states.gyroError), variationInUse(states)];
   const [standard, steering] = [valueOf(states.lookStandard), valueOf(states.lookSteering)];
   if (gyro === undefined || gyroError === undefined || variation === undefined || (standard === undefined && steering === undefined)) return null;

@@ -22,7 +22,7 @@ const writers: Readonly<Record<AnswerForm, (value: number) => string>> = {
   signed: (value) => signedText(value),
 };
 
-export function numberText(form: AnswerForm, value: number): string {
+function numberText(form: AnswerForm, value: number): string {
   return writers[form](value);
 }
 

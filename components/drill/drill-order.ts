@@ -7,7 +7,7 @@ import type { DrillOrder } from './drill-state.js';
 const MOST = 100;
 
 /** The kinds a text names, parted by spaces; all of them where it names none. */
-export function kindsOf(text: string): readonly ExerciseKind[] {
+function kindsOf(text: string): readonly ExerciseKind[] {
   const words = text.split(/\s+/);
   const named = exerciseKinds.filter((kind) => words.includes(kind));
   return named.length > 0 ? named : exerciseKinds;
