@@ -9,7 +9,6 @@ export const shipMessages: Catalogue = {
   ...deviationCardMessages,
   ...deviationTableMessages,
   ...correctorMessages,
-  'ship.title': 'Ship',
   'ship.unnamed': 'Ship',
   'ship.name': 'Name of the ship',
   'ship.compassName': 'Compass',

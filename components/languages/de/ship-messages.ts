@@ -1,7 +1,6 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const shipMessages: Catalogue = {
-  'ship.title': 'Schiff',
   'ship.unnamed': 'Schiff',
   'ship.name': 'Schiffsname',
   'ship.compassName': 'Kompass',

@@ -1,7 +1,6 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const shipMessages: Catalogue = {
-  'ship.title': 'Buque',
   'ship.unnamed': 'Buque',
   'ship.name': 'Nombre del buque',
   'ship.compassName': 'Compás',

@@ -1,7 +1,6 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const shipMessages: Catalogue = {
-  'ship.title': 'Navire',
   'ship.unnamed': 'Navire',
   'ship.name': 'Nom du navire',
   'ship.compassName': 'Compas',

@@ -1,7 +1,6 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const shipMessages: Catalogue = {
-  'ship.title': 'Kapal',
   'ship.unnamed': 'Kapal',
   'ship.name': 'Nama kapal',
   'ship.compassName': 'Pedoman',

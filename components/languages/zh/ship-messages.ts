@@ -1,7 +1,6 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const shipMessages: Catalogue = {
-  'ship.title': '本船',
   'ship.unnamed': '本船',
   'ship.name': '船名',
   'ship.compassName': '罗经',
