@@ -14,6 +14,8 @@ import { correctorsEntry } from '../shared/correctors-entry.js';
 
 export interface EntryStates {
   readonly table: FieldState<DeviationCard>;
+  /** Whether a card is shown that nobody typed. */
+  readonly given: boolean;
   readonly every: 10 | 15;
   readonly format: 'a4' | 'pocket';
   readonly limit: DeviationLimit;
@@ -25,7 +27,7 @@ export interface EntryStates {
 export function cardEntry(host: LubberElement, states: EntryStates): TemplateResult {
   const words = (name: 'vessel' | 'compassName' | 'serial' | 'place' | 'remarks'): TemplateResult =>
     fieldView(host, name, cardFields[name], states.read(cardFields[name], name), { label: host.t(`card.${name}`) });
-  return html`${deviationTableView(host, 'table', states.table, host.t('card.entry'))}
+  return html`${deviationTableView(host, 'table', states.table, host.t('card.entry'), states.given)}
     ${choiceView(
       host,
       'every',
@@ -42,7 +44,7 @@ export function cardEntry(host: LubberElement, states: EntryStates): TemplateRes
     )}
     ${limitView(host, 'limit', states.limit)} ${words('vessel')} ${words('compassName')} ${words('serial')} ${words('place')}
     ${fieldView(host, 'date', cardFields.date, states.read(cardFields.date, 'date'), { label: host.t('card.date') })}
-    <div class="pair">
+    <div class="pair long">
       ${fieldView(host, 'horizontal', cardFields.horizontal, states.read(cardFields.horizontal, 'horizontal'), { label: host.t('card.horizontal') })}
       ${fieldView(host, 'vertical', cardFields.vertical, states.read(cardFields.vertical, 'vertical'), { label: host.t('card.vertical') })}
     </div>

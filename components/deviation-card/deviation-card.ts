@@ -198,6 +198,7 @@ export class LubberDeviationCard extends LubberElement {
     const content = this.#content;
     const states = {
       table: this.read<DeviationCard>(fields.table, 'table'),
+      given: this.#given.card !== null,
       every: this.#every,
       format: this.#format,
       limit: this.#limit,

@@ -157,7 +157,7 @@ export class LubberDeviationCurve extends LubberElement {
   #fieldsView(): TemplateResult {
     const readings = this.tableIs === 'readings' || this.points !== undefined;
     return html`<div class="fields">
-      ${deviationTableView(this, 'table', this.read<DeviationCard>(fields.table, 'table'), this.t('curve.entry'))}
+      ${deviationTableView(this, 'table', this.read<DeviationCard>(fields.table, 'table'), this.t('curve.entry'), this.#state !== null)}
       ${choiceView(this, 'tableIs', this.t('curve.tableIs'), this.tableIs === 'readings' ? 'readings' : 'card', [
         { value: 'card', label: this.t('curve.tableIs.card') },
         { value: 'readings', label: this.t('curve.tableIs.readings') },

@@ -33,8 +33,11 @@ function problemsView(host: LubberElement, name: string, problems: readonly Line
   </ul>`;
 }
 
-/** The field: what was typed stays as it was typed; what was understood of it is counted below. */
-export function deviationTableView(host: LubberElement, name: string, state: FieldState<DeviationCard>, label: string): TemplateResult {
+/**
+ * The field: what was typed stays as it was typed; what was understood of it is counted below.
+ * While it is empty and something else is shown, `given`, it says where that comes from.
+ */
+export function deviationTableView(host: LubberElement, name: string, state: FieldState<DeviationCard>, label: string, given = false): TemplateResult {
   const locked = host.isLocked(name);
   const reading = readTable(state.text);
   const problems = !reading.ok && state.state === 'refused' && host.isSettled(name) ? reading.problems : [];
@@ -58,7 +61,7 @@ export function deviationTableView(host: LubberElement, name: string, state: Fie
       @input=${onInput}
       @blur=${() => host.settle(name)}
     ></textarea>
-    <p class="hint" id="${name}-echo">${state.state === 'empty' ? host.t('table.how') : host.t('table.count', { count: reading.rows.length })}</p>
+    <p class="hint" id="${name}-echo">${state.state === 'empty' ? `${given ? `${host.t('table.given')} ` : ''}${host.t('table.how')}` : host.t('table.count', { count: reading.rows.length })}</p>
     ${problems.length > 0 ? problemsView(host, name, problems) : html`<p class="problem" id="${name}-problem" hidden></p>`}
   </div>`;
 }

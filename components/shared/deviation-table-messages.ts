@@ -2,6 +2,7 @@ import type { Catalogue } from './catalogue.js';
 
 /** English of the field into which a table of deviations is typed. */
 export const deviationTableMessages: Catalogue = {
+  'table.given': 'What is shown was handed over by the page or the ship; what is typed here comes first.',
   'table.how': 'A line for each heading: heading by compass, then deviation. Paste from a spreadsheet or type, in any order.',
   'table.count': 'Headings understood: {count}.',
   'table.line': 'Line {line}, “{text}”:',

@@ -18,12 +18,12 @@ export const printStyles = css`
     .entry input, .entry select { padding: 0; font-size: inherit; }
     .entry select { appearance: none; margin: 0; }
     .entry .echo { font-size: 8.5pt; }
-    .fields > .pair { display: block; }
+    .fields > .pair, .fields details .pair { display: block; }
     .entry input { min-inline-size: 6.5rem; }
     .entry input::placeholder { color: transparent; }
     .hint { display: none; }
     .choices { border-width: 0 0 1px; border-radius: 0; margin: 0; }
-    .frame .choices label { padding: 0; font-size: inherit; }
+    .frame.frame .choices label { padding: 0; font-size: inherit; }
     .frame .choices label:not(.chosen), .choices input { display: none; }
     details:not([open]) { display: none; }
     [part='doubt'] table { break-inside: avoid; }

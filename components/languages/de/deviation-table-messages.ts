@@ -1,6 +1,7 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const deviationTableMessages: Catalogue = {
+  'table.given': 'Gezeigt ist, was die Seite oder das Schiff übergeben hat; was hier eingetragen wird, geht vor.',
   'table.how': 'Je Kurs eine Zeile: Magnetkompasskurs, dann Ablenkung. Aus einer Tabellenkalkulation einfügen oder eintippen, in beliebiger Folge.',
   'table.count': 'Gelesene Kurse: {count}.',
   'table.line': 'Zeile {line}, „{text}“:',

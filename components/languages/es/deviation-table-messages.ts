@@ -1,6 +1,7 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const deviationTableMessages: Catalogue = {
+  'table.given': 'Se muestra lo entregado por la página o el buque; lo que se escriba aquí tiene prioridad.',
   'table.how': 'Una línea por rumbo: rumbo de aguja y desvío. Pegar desde una hoja de cálculo o escribir, en cualquier orden.',
   'table.count': 'Rumbos leídos: {count}.',
   'table.line': 'Línea {line}, «{text}»:',

@@ -1,6 +1,7 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const deviationTableMessages: Catalogue = {
+  'table.given': 'Ce qui est montré vient de la page ou du navire ; ce qui est saisi ici passe avant.',
   'table.how': 'Une ligne par cap : cap compas, puis déviation. Coller depuis un tableur ou saisir, dans n’importe quel ordre.',
   'table.count': 'Caps lus : {count}.',
   'table.line': 'Ligne {line}, « {text} » :',

@@ -1,6 +1,7 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const deviationTableMessages: Catalogue = {
+  'table.given': 'Yang ditampilkan berasal dari halaman atau kapal; yang diketik di sini didahulukan.',
   'table.how': 'Satu baris untuk setiap haluan: haluan pedoman, lalu deviasi. Tempel dari lembar hitung atau ketik, dalam urutan apa pun.',
   'table.count': '{count} haluan dimengerti.',
   'table.line': 'Baris {line}, “{text}”:',

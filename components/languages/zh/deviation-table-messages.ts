@@ -1,6 +1,7 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const deviationTableMessages: Catalogue = {
+  'table.given': '所示内容由页面或船舶提供；在此输入的内容优先。',
   'table.how': '每个航向一行：先罗航向，后自差。可从电子表格粘贴，也可直接输入，次序不限。',
   'table.count': '识别了{count}个航向。',
   'table.line': '第{line}行“{text}”：',

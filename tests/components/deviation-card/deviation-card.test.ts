@@ -156,6 +156,18 @@ describe('hard input', () => {
     });
   }
 
+  it('beside an empty field is told to come from elsewhere, until another is typed', async () => {
+    const element = await given();
+    const hint = (): string => find<HTMLElement>(element, '#table-echo').textContent ?? '';
+    expect(hint()).to.match(/^What is shown was handed over/);
+    await type(element, 'table', '000 1E');
+    expect(hint()).not.to.contain('handed over');
+    element.table = '';
+    element.card = undefined;
+    await element.updateComplete;
+    expect(hint()).to.match(/^A line for each heading/);
+  });
+
   it('says why a card handed over is none', async () => {
     const element = await fixture<LubberDeviationCard>(html`<lubber-deviation-card card='{"kind":"table","rows":[{"heading":0,"deviation":1},{"heading":360,"deviation":2}]}'></lubber-deviation-card>`);
     expect(text(element)).to.contain('rows give one heading two deviations');
