@@ -36,6 +36,9 @@ const usualLights = ['dusk', 'night', 'forced colours'];
 /** 320 is a window of 1280 at 400 % (WCAG 1.4.10); between them the layouts change. */
 const widths = whole ? [320, 480, 640, 700, 768, 1000, 1280] : [320, 768];
 
+/** A4 between margins of a centimetre and a half, in pixels of the page. */
+const PAPER = 680;
+
 const inLights = (state: string): boolean => whole || ['empty', 'refused', 'answered'].includes(state);
 const inWidths = (state: string): boolean => whole || ['refused', 'answered'].includes(state);
 
@@ -126,6 +129,10 @@ describe('every widget', () => {
             await stage.resize(width);
             assert.deepEqual(await cramped(stage.page), [], `${width} px`);
           }
+          await stage.resize(PAPER);
+          await stage.light({ print: true });
+          assert.deepEqual(await cramped(stage.page), [], 'on paper');
+          await stage.light({});
           await stage.resize(1280, '200%');
           assert.deepEqual(await cramped(stage.page), [], 'text of 200 %');
           await stage.resize(320);

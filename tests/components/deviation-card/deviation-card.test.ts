@@ -163,7 +163,7 @@ describe('hard input', () => {
     await type(element, 'table', '000 1E');
     expect(hint()).not.to.contain('handed over');
     element.table = '';
-    element.card = undefined;
+    Object.assign(element, { card: undefined });
     await element.updateComplete;
     expect(hint()).to.match(/^A line for each heading/);
   });
