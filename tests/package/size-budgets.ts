@@ -18,15 +18,15 @@ const defined = (names: readonly string[]): string[] => names.map((name) => `${n
 
 export const budgets: readonly Budget[] = [
   { what: 'lit alone, to compare with', allowed: 7 },
-  { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 50.5 },
+  { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 50.6 },
   { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 38.4 },
   { what: 'variation', modules: defined(['variation']), allowed: 36 },
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 59.1 },
-  { what: 'transit', modules: defined(['transit']), allowed: 42.3 },
+  { what: 'transit', modules: defined(['transit']), allowed: 42.4 },
   { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 77.4 },
   { what: 'map of the field', modules: defined(['field-map']), wanted: 45, allowed: 50.3 },
   { what: 'the chart library, late', modules: defined(['deviation-curve']), late: 'uplot', allowed: 30 },
-  { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 110.9 },
+  { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 111 },
   { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 103.7 },
   { what: 'script of the drill', script: 'lubberline-drill.js', wanted: 60, allowed: 74.5 },
   { what: 'script without the map, chart library and all', script: 'lubberline-without-map.js', wanted: 130, allowed: 238 },
