@@ -1,6 +1,7 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatBearing, formatError } from '../shared/figures.js';
+import { errorInColumn } from '../shared/error-parts.js';
+import { formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { CardRow } from './card-rows.js';
 
@@ -19,7 +20,7 @@ function block(host: LubberElement, rows: readonly CardRow[], name: string): Tem
         ({ compass, deviation, magnetic, beyondLimit }) => html`<tr class="${compass % 45 === 0 ? 'point' : ''} ${beyondLimit ? 'beyond' : ''}">
           <th scope="row"><bdi dir="ltr">${formatBearing(compass, 0)}</bdi></th>
           <td>
-            <bdi dir="ltr">${deviation === null ? '–' : formatError(deviation)}</bdi>${beyondLimit
+            ${deviation === null ? '–' : errorInColumn(deviation)}${beyondLimit
               ? html`<span class="flag" aria-hidden="true">▲</span><span class="spoken">${host.t('card.beyond')}</span>`
               : ''}
           </td>

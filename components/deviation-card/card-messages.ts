@@ -11,7 +11,6 @@ export const cardMessages: Catalogue = {
   'card.steering': 'steering compass',
   'card.compassName': 'Compass',
   'card.serial': 'Serial number',
-  'card.place': 'Swung at',
   'card.date': 'Date',
   'card.horizontal': 'Horizontal force H',
   'card.vertical': 'Vertical force Z',
@@ -33,9 +32,6 @@ export const cardMessages: Catalogue = {
   'card.age': 'Age of this card in months: {months}.',
   'card.age.none': 'This card is less than a month old.',
   'card.age.one': 'This card is one month old.',
-  'card.sign.adjuster': 'Compass adjuster, name and signature',
-  'card.sign.master': 'Master',
-  'card.sign.dated': 'Date',
   'card.standing':
     'Deviations are by compass heading; magnetic is compass and deviation, east added. A card holds for the state of the ship and her correctors on its date: compare it with observed errors each watch. The rules of the flag State, the makers’ manuals and a licensed compass adjuster prevail.',
   'card.standing.short': 'By compass heading; east is added. Compare with observed errors. Flag State, makers and adjuster prevail.',

@@ -7,6 +7,7 @@ import type { ChartContent } from '../shared/deviation-chart.js';
 import { deviationSummary } from '../shared/deviation-summary.js';
 import { formatAngle, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { signatureLines } from '../shared/signature-lines.js';
 import type { CardContent, CardResult, Particulars } from './card-content.js';
 import { figuresView } from './card-figures.js';
 
@@ -42,11 +43,6 @@ function coefficientsText({ card }: CardResult): string {
     .join('  ');
 }
 
-function signatures(host: LubberElement, format: Format): TemplateResult {
-  const lines = format === 'a4' ? ['adjuster', 'master', 'dated'] : ['adjuster', 'dated'];
-  return html`<div class="signatures">${lines.map((name) => html`<p>${host.t(`card.sign.${name}`)}</p>`)}</div>`;
-}
-
 function ageText(host: LubberElement, { ageMonths }: CardResult): string {
   if (ageMonths === null || ageMonths < 0) return '';
   const few = ['card.age.none', 'card.age.one'][ageMonths];
@@ -80,6 +76,6 @@ export function cardPaper(host: LubberElement, { result, curve }: CardContent, f
     ${particulars.remarks || format === 'a4' ? html`<dl class="remarks">${entry(t('card.remarks'), particulars.remarks)}</dl>` : nothing}
     ${format === 'a4' ? cautionsView(host, result.cautions) : nothing}
     <p class="standing small soft">${t(format === 'a4' ? 'card.standing' : 'card.standing.short')}</p>
-    ${signatures(host, format)}
+    ${signatureLines(host, format === 'a4' ? ['card.sign.adjuster', 'card.sign.master', 'card.sign.dated'] : ['card.sign.adjuster', 'card.sign.dated'])}
   </article>`;
 }

@@ -30,7 +30,8 @@ export const cardStyles = css`
   .pocket .figures { font-size: var(--small); }
   .pocket .figures thead th { font-size: var(--small); }
   .beyond td:first-of-type { color: var(--bad); }
-  .flag { font-size: 0.7em; margin-inline-start: 0.2em; }
+  /* Takes no room, so that decimals stay below each other. */
+  .flag { font-size: 0.7em; display: inline-block; inline-size: 0; text-indent: -0.15em; }
   .verdict { margin: var(--space-2) 0; }
   .verdict.exceeds { color: var(--bad); font-weight: 600; }
   .paper .coefficients { font-size: var(--medium); white-space: pre-wrap; }
@@ -40,9 +41,7 @@ export const cardStyles = css`
   .correctors th[scope='row'] { color: var(--ink); font-size: inherit; }
   .correctors th, .correctors td { overflow-wrap: break-word; block-size: 1.7em; }
   .remarks { margin: var(--space-2) 0; }
-  .signatures { display: grid; grid-template-columns: 2fr 1.4fr 1fr; gap: 0 var(--space-6); margin-block-start: var(--space-9); }
   .pocket .signatures { grid-template-columns: 2fr 1fr; margin-block-start: var(--space-6); }
-  .signatures p { border-block-start: 1px solid var(--ink); margin: 0; padding-block-start: var(--space-half); font-size: var(--small); color: var(--soft); }
   .paper .standing { margin-block: var(--space-2) 0; border: 0; padding: 0; }
   @media print {
     h2, .columns > .fields, .headline { display: none; }
@@ -70,7 +69,6 @@ export const cardStyles = css`
     .paper.pocket .particulars { margin-block-end: 1mm; gap: 0 3mm; line-height: 1.25; }
     .paper.pocket .figures thead th { font-size: 6.5pt; }
     .paper.pocket .standing { font-size: 6.5pt; margin-block: 1.5mm 0; }
-    .signatures { margin-block-start: 11mm; break-inside: avoid; }
     .pocket .signatures { margin-block-start: 7mm; }
     .correctors, .halves, .particulars { break-inside: avoid; }
   }

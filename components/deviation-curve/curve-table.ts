@@ -1,12 +1,13 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { formatBearing, formatError } from '../shared/figures.js';
+import { errorInColumn } from '../shared/error-parts.js';
+import { formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { CurveState } from './curve-result.js';
 
 const headings = Array.from({ length: 24 }, (_, place) => place * 15);
 
-const shown = (deviation: number | null): string => (deviation === null ? '–' : formatError(deviation));
+const shown = (deviation: number | null): TemplateResult | string => (deviation === null ? '–' : errorInColumn(deviation));
 
 /** The curves in figures, every 15°: the first with the magnetic heading, the rest beside it. */
 export function curveTable(host: LubberElement, { curves }: CurveState): TemplateResult {
@@ -24,7 +25,7 @@ export function curveTable(host: LubberElement, { curves }: CurveState): Templat
         const magnetic = curves[0]?.curve.toMagnetic(heading) ?? null;
         return html`<tr>
           <th scope="row" class="figure"><bdi dir="ltr">${formatBearing(heading, 0)}</bdi></th>
-          ${curves.map((curve) => html`<td class="figure"><bdi dir="ltr">${shown(curve.at(heading))}</bdi></td>`)}
+          ${curves.map((curve) => html`<td class="figure">${shown(curve.at(heading))}</td>`)}
           <td class="figure"><bdi dir="ltr">${magnetic === null ? '–' : formatBearing(magnetic)}</bdi></td>
         </tr>`;
       })}

@@ -1,6 +1,6 @@
 import type { Catalogue } from './catalogue.js';
 
-/** English of the correctors of a binnacle. */
+/** English of the correctors of a binnacle, and of the lines an adjuster signs on. */
 export const correctorMessages: Catalogue = {
   'card.correctors': 'Correctors',
   'card.correctors.how': 'Number or size, which way, and the distance or place.',
@@ -23,4 +23,8 @@ export const correctorMessages: Catalogue = {
   'card.end.slewed': 'slewed',
   'card.end.forward': 'forward',
   'card.end.aft': 'aft',
+  'card.place': 'Swung at',
+  'card.sign.adjuster': 'Compass adjuster, name and signature',
+  'card.sign.master': 'Master',
+  'card.sign.dated': 'Date',
 };

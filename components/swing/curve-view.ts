@@ -50,16 +50,18 @@ interface CurveShown {
   readonly name: string;
   readonly behind: CurveBehind | null;
   readonly limit: number;
+  /** Whether another compass's curve stands beside it. */
+  readonly paired: boolean;
 }
 
 /** Readings, curve, band and limit, with what held before behind them. */
-export function curveView(host: LubberElement, result: Swing, { name, behind, limit }: CurveShown): TemplateResult {
+export function curveView(host: LubberElement, result: Swing, { name, behind, limit, paired }: CurveShown): TemplateResult {
   const fitted = fittedCurve(name, result);
   // Once the ship has taken this very card there is no other to be drawn behind it.
   const old: ChartCurve[] = behind && JSON.stringify(behind.card) !== JSON.stringify(result.card) ? [{ name: behind.name, at: deviationCurve(behind.card).at }] : [];
   const content: ChartContent = { curves: fitted ? [fitted, ...old] : old, points: pointsOf(result), band: fitted ? bandOf(result) : undefined, limit };
   const summary = fitted ? deviationSummary(fitted, host.t) : host.t('swing.curve.none');
   return html`<div part="curve">
-    ${deviationChart(content, summary, host.width.narrow ? host.width.picture : 'wide')} ${deviationKey(content, host.t)} ${fitted ? nothing : html`<p class="hint">${summary}</p>`}
+    ${deviationChart(content, summary, host.width.narrow ? host.width.picture : paired ? 'middle' : 'wide')} ${deviationKey(content, host.t)} ${fitted ? nothing : html`<p class="hint">${summary}</p>`}
   </div>`;
 }

@@ -25,7 +25,8 @@ export function typedCell(host: LubberElement, place: number, column: TypedColum
   const onPaste = (event: ClipboardEvent): void => {
     if (!content.locked && actions.paste(place, column, event.clipboardData?.getData('text/plain') ?? '')) event.preventDefault();
   };
-  return html`<td class="typed ${column}">
+  const timed = column === 'second' && content.state.methods.includes('sun');
+  return html`<td class="typed ${column} ${timed ? 'time' : ''}">
     <input part="input"
       id=${id}
       type="text"
@@ -55,15 +56,16 @@ function choice(id: string, label: string, chosen: string, options: readonly (re
   </select>`;
 }
 
-/** Method and north of a row of its own. */
-export function mixedCells(host: LubberElement, place: number, row: GridRow, actions: GridActions): TemplateResult {
+/** Method and north of a row of its own; in a line of so many columns where they have one to themselves. */
+export function mixedCells(host: LubberElement, place: number, row: GridRow, actions: GridActions, line?: number): TemplateResult {
   const usual = ['', host.t('swing.usual')] as const;
-  return html`<td>
+  const half = line === undefined ? 1 : Math.ceil(line / 2);
+  return html`<td colspan=${half}>
       ${choice(`method-${place}`, host.t('swing.cell', { row: place + 1, column: host.t('swing.method') }), row.method, [usual, ...swingMethods.map((name) => [name, host.t(`swing.method.${name}`)] as const)], (value) =>
         actions.edit(place, { method: swingMethods.find((name) => name === value) ?? '' }, null),
       )}
     </td>
-    <td>
+    <td colspan=${line === undefined ? 1 : line - half}>
       ${choice(`by-${place}`, host.t('swing.cell', { row: place + 1, column: host.t('swing.headingBy') }), row.by, [usual, ...headingReckonings.map((name) => [name, host.t(`swing.headingBy.${name}`)] as const)], (value) =>
         actions.edit(place, { by: headingReckonings.find((name) => name === value) ?? '' }, null),
       )}

@@ -1,13 +1,17 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { correctorsTable } from '../shared/correctors-table.js';
+import type { SwungRow } from '../../core/swing/swing.js';
 import { anyCorrector } from '../../core/deviation/corrector-states.js';
+import { errorInColumn } from '../shared/error-parts.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { hasReadings } from './grid-row.js';
-import { columnLabel, foundTexts } from './grid-texts.js';
+import { columnLabel } from './grid-texts.js';
 import { columnsFor } from './swing-state.js';
 import type { SwingState } from './swing-state.js';
 import type { WorkedSwing } from './worked-swing.js';
+
+const deviationOf = (swung: SwungRow | null | undefined): TemplateResult | typeof nothing => (swung?.ok ? errorInColumn(swung.deviation) : nothing);
 
 /** On paper, the readings of the round that is not on the screen: figures only, nothing to type. */
 export function otherRoundView(host: LubberElement, state: SwingState, worked: WorkedSwing): TemplateResult | typeof nothing {
@@ -29,8 +33,8 @@ export function otherRoundView(host: LubberElement, state: SwingState, worked: W
         ${state.rows.map(
           (row, place) => html`<tr class=${row.struck ? 'struck' : ''}>
             ${columns.map((column) => html`<td>${row[column]}</td>`)}
-            <td class="figure">${foundTexts(worked.swung[place], worked.result)[0]}</td>
-            ${state.steering ? html`<td class="figure">${foundTexts(worked.steered[place], worked.result?.steering)[0]}</td>` : nothing}
+            <td class="figure">${deviationOf(worked.swung[place])}</td>
+            ${state.steering ? html`<td class="figure">${deviationOf(worked.steered[place])}</td>` : nothing}
           </tr>`,
         )}
       </tbody>

@@ -5,6 +5,7 @@ import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import type { Swing } from '../../core/swing/swing.js';
 import { cautionsView, standingCautions } from '../shared/caution-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { signatureLines } from '../shared/signature-lines.js';
 import { adviceView } from './advice-view.js';
 import { changeView } from './change-view.js';
 import { coefficientsView } from './coefficients-view.js';
@@ -56,7 +57,7 @@ function compassView(host: LubberElement, shown: ShownResult, compass: SwungComp
   const name = host.t(state.two ? `swing.stage.${state.stage}` : 'swing.curve');
   return html`<div class="of-compass">
     ${state.steering ? html`<h3 class="compass">${host.t(`swing.compass.${compass}`)}</h3>` : nothing}
-    ${curveView(host, result, { name, behind, limit: state.limit.largest })} ${cautionsView(host, inPageFigures(host, [...cautions, ...(result.check?.cautions ?? [])]))}
+    ${curveView(host, result, { name, behind, limit: state.limit.largest, paired: state.steering })} ${cautionsView(host, inPageFigures(host, [...cautions, ...(result.check?.cautions ?? [])]))}
     ${nextSteps(host, result, compass, holds, () => useCard(compass))} ${before ? changeView(host, before, result) : nothing} ${coefficientsView(host, result)}
   </div>`;
 }
@@ -67,7 +68,11 @@ export function resultView(host: LubberElement, shown: ShownResult): TemplateRes
   const open = host.answer === 'shown' && result?.rows.some(({ ok }) => ok) ? result : null;
   const steering = state.steering ? (open?.steering ?? null) : null;
   const titleOf = (compass: SwungCompass): string => (state.steering ? host.t(`swing.compass.${compass}`) : '');
-  return html`<div class="of-compasses">${open ? compassView(host, shown, 'standard', open) : nothing} ${steering ? compassView(host, shown, 'steering', steering) : nothing}</div>
+  return html`<div class="of-compasses ${steering ? 'both' : ''}">${open ? compassView(host, shown, 'standard', open) : nothing} ${steering ? compassView(host, shown, 'steering', steering) : nothing}</div>
   ${judgeView(host, state)}
-  ${open ? adviceView(host, open.advice, titleOf('standard')) : nothing} ${steering ? adviceView(host, steering.advice, titleOf('steering')) : nothing} ${standingCautions(host)}`;
+  ${open ? adviceView(host, open.advice, titleOf('standard')) : nothing} ${steering ? adviceView(host, steering.advice, titleOf('steering')) : nothing}
+  <div class="ending">
+    ${standingCautions(host)}
+    <div class="paper-only">${signatureLines(host, ['card.sign.adjuster', 'card.place', 'card.sign.dated'])}</div>
+  </div>`;
 }

@@ -3,14 +3,16 @@ import type { TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { deviationLimits } from '../../core/deviation/deviation-limits.js';
 import { headingReckonings, swingMethods } from '../../core/swing/swing-row.js';
+import { variationFor } from '../../core/swing/swing-reading.js';
 import { choiceView, selectView } from '../shared/choice-view.js';
 import { fieldView } from '../shared/field-view.js';
+import { formatError } from '../shared/figures.js';
 import { cardProblemView } from '../shared/given-card-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { markFieldNames, swingFields } from './swing-fields.js';
 import type { SwingFieldName } from './swing-fields.js';
 import { settingLabel } from './setting-label.js';
-import { circleTooWide } from './settings-given.js';
+import { circleTooWide, settingsOf } from './settings-given.js';
 import type { SwingState } from './swing-state.js';
 import { transitView } from './transit-view.js';
 
@@ -26,11 +28,19 @@ const placeholders: Partial<Record<SwingFieldName, string>> = {
 /** Settings that stand with the choice they belong to. */
 const shownTogether: readonly SwingFieldName[] = ['objectBearing', 'circleRadius', 'circleDistance', 'transitBearing', ...markFieldNames];
 
+/** The variation of the model where none is entered: on paper a placeholder does not stand. */
+function modelVariation(state: SwingState): string | null {
+  const found = state.fields.variation.state === 'empty' ? variationFor(settingsOf(state)) : null;
+  return found?.source === 'model' ? `${formatError(found.value)} ${found.model}` : null;
+}
+
 function field(host: LubberElement, state: SwingState, name: SwingFieldName): TemplateResult {
   const placeholder = placeholders[name];
+  const echo = name === 'variation' ? modelVariation(state) : null;
   return fieldView<never>(host, name, swingFields[name] as never, state.fields[name] as never, {
     label: settingLabel(host, name),
     ...(placeholder ? { placeholder: host.t(placeholder) } : {}),
+    ...(echo === null ? {} : { echo }),
   });
 }
 

@@ -12,6 +12,7 @@ export const swingStyles = css`
   .frame:not(.narrow) .swing > .result-side { position: sticky; inset-block-start: 0; }
   .swing.wide > .result-side.result-side { position: static; }
   [part='curve'] { max-inline-size: 46rem; }
+  .both [part='curve'] { max-inline-size: 34rem; }
   .narrow .swing { flex-direction: column; align-items: stretch; }
   .narrow .swing > .entry-side, .narrow .swing > .result-side { flex-basis: auto; inline-size: 100%; }
   .settings { display: flex; flex-wrap: wrap; gap: 0 var(--space-6); align-items: flex-start; }
@@ -38,7 +39,14 @@ export const swingStyles = css`
     background: transparent; color: var(--ink); font: inherit; font-size: var(--figure); font-variant-numeric: inherit;
   }
   table.grid td.typed { padding-inline-end: 0; border-inline-end: 1px solid var(--line); min-inline-size: 3.8rem; }
+  table.grid td.time input { min-inline-size: 5.4rem; }
   table.grid td.typed + td:not(.typed) { padding-inline-start: var(--space-2); }
+  .narrow table.grid.crowded td.typed { min-inline-size: 0; }
+  .narrow table.grid.crowded td.typed input { min-inline-size: 3rem; padding-inline: 1px; font-size: var(--medium); }
+  .narrow table.grid.crowded td.time input { min-inline-size: 4.6rem; }
+  .narrow table.grid td.figure { line-height: 1.25; }
+  table.grid tr.beside th { font-weight: 400; text-align: end; vertical-align: middle; }
+  table.grid tr.beside td.steering { border-inline-start: 0; padding-inline-start: 0; }
   table.grid td.typed input:focus { background: var(--raise); outline: 2px solid var(--accent); outline-offset: -2px; }
   table.grid td.typed input[aria-invalid='true'] { color: var(--bad); box-shadow: inset 0 -2px 0 var(--bad); }
   table.grid td.typed input.idle { opacity: 0.6; }
@@ -88,10 +96,13 @@ export const swingStyles = css`
     .use { min-height: 0; }
     .paper-only { display: block; break-inside: avoid; }
     .wide .of-compasses, .binnacles { display: block; }
+    .frame .of-compasses.both { display: grid; grid-template-columns: 1fr 1fr; gap: 0 8mm; }
+    .headline, .ending { break-inside: avoid; }
     .binnacles > * { max-inline-size: none; }
     h3 { break-after: avoid; }
     table.coefficients, table.change, .other-round { break-inside: avoid; }
     table.correctors { font-size: 9pt; }
-    .mixed, .use input:not(:checked) { display: none; }
+    /* What does not count is struck out. */
+    .mixed, .use-cell { display: none; }
   }
 `;

@@ -1,6 +1,7 @@
 import { tanDegrees } from '../angle/trigonometry.js';
 import { wrap180, wrap360 } from '../angle/wrap.js';
 import { variationSource } from '../sight/variation-source.js';
+import type { VariationSource } from '../sight/variation-source.js';
 import type { Position } from '../sight/geodesic-line.js';
 import { transitLine } from '../sight/transit-line.js';
 import { circleParallax, parallaxDoubt } from './circle-parallax.js';
@@ -56,12 +57,12 @@ function placeFor({ place, transit }: SwingSettings): Position | undefined {
 }
 
 /** The variation for a row, and null where nothing tells it. */
-export function variationFor(settings: SwingSettings, time?: Date): { value: number; sigma: number } | null {
+export function variationFor(settings: SwingSettings, time?: Date): Exclude<VariationSource, { source: 'none' }> | null {
   const { variation, instant } = settings;
   const place = placeFor(settings);
   const when = instant ?? time ?? null;
   const found = variationSource(place ?? { latitude: 0, longitude: 0 }, place ? when : null, variation);
-  return found.source === 'none' ? null : { value: found.value, sigma: found.sigma };
+  return found.source === 'none' ? null : found;
 }
 
 interface Compared {
