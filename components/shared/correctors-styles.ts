@@ -5,9 +5,10 @@ export const correctorsStyles = css`
   .correctors-entry table { inline-size: 100%; margin-block-end: var(--space-2); }
   .correctors-entry .hint { margin-block-end: var(--gap); }
   .correctors-entry caption { text-align: start; color: var(--soft); font-size: var(--small); }
-  .correctors-entry td { padding-block: 0; padding-inline: 0 var(--space-1); border: 0; inline-size: 29%; }
-  .correctors-entry td:nth-child(2) { inline-size: 43%; }
-  .correctors-entry td:last-child { padding: 0; }
+  /* In one line where there is room, else where it stands below what it is: less would cut a word off. */
+  .correctors-entry tr { display: flex; flex-wrap: wrap; }
+  .correctors-entry td { padding-block: 0; padding-inline: 0 var(--space-2); border: 0; flex: 1 1 6.5rem; }
+  .correctors-entry td:nth-child(2) { flex: 1.5 1 9rem; }
   .correctors-entry input, .correctors-entry select {
     inline-size: 100%; min-block-size: var(--target); font: inherit; font-size: var(--medium); color: var(--ink); background: transparent; border: 0;
     border-block-end: 1px solid var(--edge); border-radius: 0; padding-block: 0; padding-inline: 0 var(--space-1);

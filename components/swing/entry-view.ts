@@ -24,10 +24,12 @@ export function entryView(host: LubberElement, entry: Entry): TemplateResult {
   const { state, worked } = round;
   const locked = host.isLocked('rows');
   const title = state.two ? `${host.t('swing.grid.title')}${host.t('list.comma')}${host.t(`swing.stage.${state.stage}`)}` : host.t('swing.grid.title');
+  const beside = other ? otherRoundView(host, other.state, other.worked) : nothing;
+  const before = other?.state.stage === 'found';
   return html`<div class="entry-side">
-    ${settingsView(host, state)} ${stageChoice(host, state)}
+    ${settingsView(host, state)} ${stageChoice(host, state)} ${before ? beside : nothing}
     <h3>${title}${lockedMark(host, 'rows')}</h3>
     ${gridView(host, { state, worked, columns, mixed: ticked.mixed, typing: desk.typing, locked }, desk)} ${locked ? nothing : toolsView(host, entry)}
-    ${correctorsView(host, state, desk)} ${other ? otherRoundView(host, other.state, other.worked) : nothing}
+    ${correctorsView(host, state, desk)} ${before ? nothing : beside}
   </div>`;
 }

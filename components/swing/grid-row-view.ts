@@ -34,7 +34,7 @@ function figures([deviation, residual, bad]: FoundTexts, byCompass: string | nul
       ${byCompass === null ? nothing : html`${byCompass}<br />`}${found}<span class="letter">${east}</span><br />${mark}${off}<span class="letter">${offEast}</span>
     </td>`;
   }
-  return html`${byCompass === null ? nothing : html`<td class="figure">${byCompass}</td>`}<td class="figure">${found}<span class="letter">${east}</span></td>
+  return html`${byCompass === null ? nothing : html`<td class="figure">${byCompass}</td>`} <td class="figure">${found}<span class="letter">${east}</span></td>
     <td class="figure ${bad ? 'bad' : ''}">${mark}${off}<span class="letter">${offEast}</span></td>`;
 }
 

@@ -22,7 +22,10 @@ function headView(host: LubberElement, { state, mixed }: GridContent, { own, byC
   const beside = state.steering && !below;
   return html`<thead>
     ${beside
-      ? html`<tr class="compasses"><th scope="colgroup" colspan=${width - 4}>${t('swing.compass.standard')}</th><th scope="colgroup" colspan="4">${t('swing.compass.steering')}</th></tr>`
+      ? html`<tr class="compasses">
+          <th scope="colgroup" colspan=${width - 5}>${t('swing.compass.standard')}</th><td class="use-cell"></td>
+          <th class="steering" scope="colgroup" colspan="3">${t('swing.compass.steering')}</th><td class="use-cell"></td>
+        </tr>`
       : nothing}
     <tr>
       ${own.map((column) => html`<th scope="col">${columnLabel(host, column, state)}</th>`)}

@@ -1,12 +1,14 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { correctorsTable } from '../shared/correctors-table.js';
+import { swungCompasses } from '../../core/swing/adjusted-swing.js';
 import type { SwungRow } from '../../core/swing/swing.js';
 import { anyCorrector } from '../../core/deviation/corrector-states.js';
 import { errorInColumn } from '../shared/error-parts.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { hasReadings } from './grid-row.js';
 import { columnLabel } from './grid-texts.js';
+import { correctorsTitle } from './stage-view.js';
 import { columnsFor } from './swing-state.js';
 import type { SwingState } from './swing-state.js';
 import type { WorkedSwing } from './worked-swing.js';
@@ -39,9 +41,8 @@ export function otherRoundView(host: LubberElement, state: SwingState, worked: W
         )}
       </tbody>
     </table>
-    ${anyCorrector(state.correctors.standard) ? correctorsTable(host, state.correctors.standard, t('card.correctors')) : nothing}
-    ${state.steering && anyCorrector(state.correctors.steering)
-      ? correctorsTable(host, state.correctors.steering, `${t('card.correctors')}${t('list.comma')}${t('swing.compass.steering')}`)
-      : nothing}
+    ${swungCompasses
+      .filter((compass) => (compass === 'standard' || state.steering) && anyCorrector(state.correctors[compass]))
+      .map((compass) => correctorsTable(host, state.correctors[compass], correctorsTitle(host, state, compass)))}
   </div>`;
 }

@@ -39,8 +39,7 @@ function field(host: LubberElement, state: SwingState, name: SwingFieldName): Te
   const echo = name === 'variation' ? modelVariation(state) : null;
   return fieldView<never>(host, name, swingFields[name] as never, state.fields[name] as never, {
     label: settingLabel(host, name),
-    ...(placeholder ? { placeholder: host.t(placeholder) } : {}),
-    ...(echo === null ? {} : { echo }),
+    ...(echo === null ? (placeholder ? { placeholder: host.t(placeholder) } : {}) : { echo }),
   });
 }
 

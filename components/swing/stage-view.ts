@@ -21,14 +21,14 @@ export function stageChoice(host: LubberElement, { two, stage }: SwingState): Te
 }
 
 /** What correctors are called where there are several lists of them. */
-function titleOf(host: LubberElement, { two, stage, steering }: SwingState, compass: SwungCompass): string {
+export function correctorsTitle(host: LubberElement, { two, stage, steering }: SwingState, compass: SwungCompass): string {
   const parts = [...(steering ? [host.t(`swing.compass.${compass}`)] : []), ...(two ? [host.t(`swing.stage.${stage}`)] : [])];
   return [host.t('card.correctors'), ...(parts.length > 0 ? [parts.join(host.t('list.comma'))] : [])].join(': ');
 }
 
 function compassCorrectors(host: LubberElement, state: SwingState, desk: GridDesk, compass: SwungCompass): TemplateResult {
   const { correctors } = state;
-  const title = titleOf(host, state, compass);
+  const title = correctorsTitle(host, state, compass);
   const locked = host.isLocked('rows') || host.isLocked('correctors');
   const take = (changed: Correctors, part: string): void => desk.take({ correctors: { ...correctors, [compass]: changed } }, `${compass}-${part}`);
   // Fifteen fields and as many choices, of which a reading typed changes none.

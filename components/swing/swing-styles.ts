@@ -16,7 +16,7 @@ export const swingStyles = css`
   .narrow .swing { flex-direction: column; align-items: stretch; }
   .narrow .swing > .entry-side, .narrow .swing > .result-side { flex-basis: auto; inline-size: 100%; }
   .settings { display: flex; flex-wrap: wrap; gap: 0 var(--space-6); align-items: flex-start; }
-  .settings > * { flex: 1 1 11rem; min-inline-size: min(100%, 11rem); }
+  .settings > * { flex: 1 1 12rem; min-inline-size: min(100%, 12rem); }
   .settings > fieldset { flex-basis: 16.5rem; }
   .settings > .field:first-child, .settings > .pair { flex-basis: 19rem; }
   .settings > .pair { align-items: start; }
@@ -59,8 +59,8 @@ export const swingStyles = css`
   table.grid tr.reason[hidden] { display: none; }
   .use { display: flex; align-items: center; justify-content: center; min-height: var(--target); min-inline-size: var(--target); cursor: pointer; }
   .paper-only { display: none; }
-  table.grid tr.compasses th { color: var(--ink); border-block-end: 1px solid var(--line); }
-  table.grid tr.compasses th + th, table.grid td.steering, table.grid th.steering { border-inline-start: 1px solid var(--line); padding-inline-start: var(--space-2); }
+  table.grid tr.compasses th { color: var(--ink); }
+  table.grid td.steering, table.grid th.steering { border-inline-start: 1px solid var(--line); padding-inline-start: var(--space-2); }
   table.grid tr.steering-struck td.steering input, table.grid tr.steering-struck td.steering ~ td.figure { text-decoration: line-through; color: var(--soft); }
   h3.compass { border-block-start: 1px solid var(--line); padding-block-start: var(--space-3); margin-block-start: var(--space-4); font-size: var(--large); }
   .wide .of-compasses, .binnacles { display: flex; flex-wrap: wrap; gap: 0 var(--space-9); align-items: flex-start; }
@@ -94,14 +94,15 @@ export const swingStyles = css`
     table.grid td.typed input { min-height: 0; padding-block: 0; }
     table.grid select { border: 0; appearance: none; }
     .use { min-height: 0; }
-    .paper-only { display: block; break-inside: avoid; }
+    .paper-only { display: block; }
     .wide .of-compasses, .binnacles { display: block; }
     .frame .of-compasses.both { display: grid; grid-template-columns: 1fr 1fr; gap: 0 8mm; }
     .headline, .ending { break-inside: avoid; }
     .binnacles > * { max-inline-size: none; }
     h3 { break-after: avoid; }
-    table.coefficients, table.change, .other-round { break-inside: avoid; }
-    table.correctors { font-size: 9pt; }
+    table.coefficients, table.change, table.correctors { break-inside: avoid; }
+    table.correctors { font-size: 9pt; table-layout: fixed; }
+    table.correctors th:first-child { inline-size: 46%; }
     /* What does not count is struck out. */
     .mixed, .use-cell { display: none; }
   }
