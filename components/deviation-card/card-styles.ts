@@ -31,7 +31,7 @@ export const cardStyles = css`
   .pocket .figures thead th { font-size: var(--small); }
   .beyond td:first-of-type { color: var(--bad); }
   /* Takes no room, so that decimals stay below each other. */
-  .flag { font-size: 0.7em; display: inline-block; inline-size: 0; text-indent: -0.15em; }
+  .flag { font-size: 0.7em; display: inline-block; inline-size: 0; text-indent: 0.2em; }
   .verdict { margin: var(--space-2) 0; }
   .verdict.exceeds { color: var(--bad); font-weight: 600; }
   .paper .coefficients { font-size: var(--medium); white-space: pre-wrap; }

@@ -72,6 +72,7 @@ export const swingStyles = css`
   .stage { max-inline-size: 22rem; margin-block-start: var(--space-3); }
   .narrow table.grid tr.reason .problem { max-inline-size: 16rem; }
   table.change { margin-block-end: var(--space-3); }
+  .narrow table.change td.figure { white-space: normal; }
   table.correctors { inline-size: 100%; margin-block: var(--space-2); }
   .tools { margin-block: var(--space-2); }
   .mixed { display: flex; align-items: center; gap: var(--space-2); font-size: var(--medium); color: var(--soft); min-height: var(--target); }
