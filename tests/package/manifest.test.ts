@@ -15,6 +15,7 @@ interface Named {
 
 interface Declaration extends Named {
   readonly tagName?: string;
+  readonly superclass?: { readonly name: string; readonly module?: string; readonly package?: string };
   readonly attributes?: readonly Named[];
   readonly members?: readonly (Named & { readonly privacy?: string })[];
   readonly events?: readonly (Named & { readonly type: { readonly text: string } })[];
