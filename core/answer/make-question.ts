@@ -15,10 +15,16 @@ export function apart(form: AnswerForm, a: number, b: number): number {
 /** No ship's coefficient: who arrives there needs no name for the mistake, degrees. */
 const ABSURD = 60;
 
-/** A number in the range of its form, to the hundredth of a degree, alike in every engine. */
+/** To the hundredth, alike in every engine; never up to a five from which the tenth shown would go up once more. */
+function toHundredth(value: number): number {
+  const rounded = roundTo(value, 2);
+  return roundTo(rounded, 1) === roundTo(value, 1) ? rounded : roundTo(rounded - 0.01 * Math.sign(rounded), 2);
+}
+
+/** A number in the range of its form, to the hundredth of a degree. */
 function written(form: AnswerForm, value: number): number {
-  if (form === 'signed') return roundTo(value, 2);
-  return form === 'bearing' ? wrap360(roundTo(wrap360(value), 2)) : wrap180(roundTo(wrap180(value), 2));
+  if (form === 'signed') return toHundredth(value);
+  return form === 'bearing' ? wrap360(toHundredth(wrap360(value))) : wrap180(toHundredth(wrap180(value)));
 }
 
 interface NumberParts {

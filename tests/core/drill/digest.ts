@@ -20,13 +20,13 @@ export function digestOf(seeds: number): Record<string, number> {
  * changes on purpose, change it here.
  */
 export const digest: Readonly<Record<string, number>> = {
-  conversion: 1034843260,
-  'chart-variation': 2449889136,
-  card: 2847105865,
-  amplitude: 3230712686,
-  azimuth: 3802858009,
-  transit: 3335701166,
-  coefficients: 2237431773,
+  conversion: 3871556150,
+  'chart-variation': 1772742013,
+  card: 956220650,
+  amplitude: 1549296893,
+  azimuth: 3763551424,
+  transit: 4184386505,
+  coefficients: 1160757762,
   polarity: 722228858,
-  latitude: 1605768234,
+  latitude: 4248163310,
 };

@@ -1,5 +1,7 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
+import { roundTo } from '../../../core/angle/format-angle.js';
+import { exerciseKinds } from '../../../core/drill/exercise.js';
 import type { ExerciseKind, Level } from '../../../core/drill/exercise.js';
 import { exerciseSet, mixedParts } from '../../../core/drill/exercise-set.js';
 import { exerciseFrom } from '../../../core/drill/generate.js';
@@ -17,6 +19,22 @@ describe('a seed', () => {
   it('gives another exercise at another level and of another seed', () => {
     const ids = [exerciseFrom({ kind: 'card', level: 1, seed: 'a' }), exerciseFrom({ kind: 'card', level: 2, seed: 'a' }), exerciseFrom({ kind: 'card', level: 1, seed: 'b' })];
     assert.equal(new Set(ids.map(({ givens }) => JSON.stringify(givens))).size, 3);
+  });
+});
+
+describe('an answer in the key', () => {
+  // A course of 112.9496° stood in the key as 113.0°, by way of 112.95°, under a working that ended in 112.9°.
+  it('is to the tenth what its working ends in', () => {
+    let compared = 0;
+    for (const level of [1, 2, 3] as const) {
+      for (const { id, asked, steps } of exerciseSet({ seed: '4711', parts: mixedParts(exerciseKinds, level, 400) })) {
+        const [question, step] = [asked[asked.length - 1], steps[steps.length - 1]];
+        if (question?.is !== 'number' || !step || Math.abs(question.answer - step.result.value) > 0.02) continue;
+        compared += 1;
+        assert.equal(roundTo(question.answer, 1), roundTo(step.result.value, 1), id);
+      }
+    }
+    assert.ok(compared > 500, `${compared} were compared`);
   });
 });
 
