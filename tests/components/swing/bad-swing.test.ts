@@ -74,6 +74,22 @@ describe('bad input of a swing', () => {
     expectGiven(element);
   });
 
+  it('eight headings without one: the card is made, what is missing is named, and the eight points wait for it', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', table(swung(evenly(8).filter((heading) => heading !== 315))));
+    expect(cautions(element)).to.match(/No reading near 315°\./);
+    expect(headline(element)).to.match(/Headings used: 7 of 8 planned/);
+    expect(text(element)).to.match(/The eight points want a reading on NW\./);
+    expectGiven(element);
+  });
+
+  it('a curve too steep to be read backwards, a pure D of 30°: twice D in radians is 1 at 28.65°', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing model="approximate" headings="16"></lubber-swing>`);
+    await paste(element, 'heading-0', table(evenly(16).map((heading) => [heading, 30 * Math.sin((2 * heading * Math.PI) / 180)])));
+    expect(cautions(element)).to.match(/more than one compass heading/);
+    expect(text(element)).not.to.match(/NaN|undefined/);
+  });
+
   it('a heading missing in its line: the reading stays and is asked for it', async () => {
     const element = await make();
     await paste(element, 'heading-0', '000\t1.8E\n\t1.2W\n090\t2.2W');
