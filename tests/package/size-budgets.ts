@@ -18,12 +18,14 @@ const defined = (names: readonly string[]): string[] => names.map((name) => `${n
 
 export const budgets: readonly Budget[] = [
   { what: 'lit alone, to compare with', allowed: 7 },
+  // Nothing of it comes late: the search for the next rising (1.4 kB) is wanted at once wherever a ship shares her time,
+  // and what stands behind closed summaries (1.2 kB) as soon as the browser is idle. That would hide the weight, not take it away.
   { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 50.6 },
   { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 38.4 },
   { what: 'variation', modules: defined(['variation']), allowed: 36 },
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 59.1 },
   { what: 'transit', modules: defined(['transit']), allowed: 42.4 },
-  { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 77.4 },
+  { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 76.8 },
   { what: 'map of the field', modules: defined(['field-map']), wanted: 45, allowed: 50.3 },
   { what: 'the chart library, late', modules: defined(['deviation-curve']), late: 'uplot', allowed: 30 },
   { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 111 },
