@@ -22,7 +22,8 @@ export interface ShownResult {
   readonly result: (Swing & { readonly steering: Swing | null }) | null;
   /** What holds, and what was found. */
   readonly whole: AdjustedSwing | null;
-  useCard(compass: SwungCompass): void;
+  /** Hands the card of a compass to the ship, as that of the compass it was swung for. */
+  useCard(compass: SwungCompass, as: SwungCompass): void;
 }
 
 /** The five terms are in use where the exact coefficients would serve better. */
@@ -30,12 +31,14 @@ const wantsExact = ({ model, fit }: Swing): boolean =>
   model === 'approximate' && fit.warnings.some(({ code }) => code === 'exact-fit-better' || code === 'beyond-approximate');
 
 /** What may be done with a swing; only a card that holds can be taken into use. */
-function nextSteps(host: LubberElement, result: Swing, compass: SwungCompass, holds: boolean, useCard: () => void): TemplateResult {
+function nextSteps(host: LubberElement, result: Swing, compass: SwungCompass, holds: boolean, alone: boolean, useCard: ShownResult['useCard']): TemplateResult {
+  const handed = holds && result.card && host.ship;
   const id = compass === 'standard' ? 'use-card' : 'use-steering-card';
   const label = host.t(compass === 'standard' ? 'swing.useCard' : 'swing.useCard.steering');
   return html`<p class="row no-print">
     ${wantsExact(result) && compass === 'standard' ? html`<button part="button" type="button" id="exact" @click=${() => host.change('model', 'exact')}>${host.t('swing.exact.offer')}</button>` : nothing}
-    ${holds && result.card && host.ship ? html`<button part="button" type="button" id=${id} @click=${useCard}>${label}</button>` : nothing}
+    ${handed ? html`<button part="button" type="button" id=${id} @click=${() => useCard(compass, compass)}>${label}</button>` : nothing}
+    ${handed && alone ? html`<button part="button" type="button" id="use-as-steering" @click=${() => useCard(compass, 'steering')}>${host.t('swing.useCard.asSteering')}</button>` : nothing}
   </p>`;
 }
 
@@ -58,7 +61,7 @@ function compassView(host: LubberElement, shown: ShownResult, compass: SwungComp
   return html`<div class="of-compass">
     ${state.steering ? html`<h3 class="compass">${host.t(`swing.compass.${compass}`)}</h3>` : nothing}
     ${curveView(host, result, { name, behind, limit: state.limit.largest, paired: state.steering })} ${cautionsView(host, inPageFigures(host, [...cautions, ...(result.check?.cautions ?? [])]))}
-    ${nextSteps(host, result, compass, holds, () => useCard(compass))} ${before ? changeView(host, before, result) : nothing} ${coefficientsView(host, result)}
+    ${nextSteps(host, result, compass, holds, !state.steering, useCard)} ${before ? changeView(host, before, result) : nothing} ${coefficientsView(host, result)}
   </div>`;
 }
 

@@ -87,6 +87,7 @@ export const swingMessages: Catalogue = {
   'swing.steering.largest': 'Steering compass: {deviation} on {heading}.',
   'swing.change': 'What adjusting has done',
   'swing.change.largest': 'largest',
+  'swing.useCard.asSteering': 'Give it as the steering compass’s',
   'swing.useCard.steering': 'Give the steering compass’s card to the ship',
   'swing.transitBy': 'The transit is given by',
   'swing.transitBy.bearing': 'charted bearing',

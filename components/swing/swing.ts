@@ -195,11 +195,11 @@ export class LubberSwing extends SwingProperties {
     this.say(this.t('swing.cleared'));
   };
 
-  readonly #useCard = (compass: SwungCompass): void => {
+  readonly #useCard = (compass: SwungCompass, as: SwungCompass): void => {
     const whole = this.result;
     const card = (compass === 'standard' ? whole : whole?.steering)?.card;
     if (!whole || !card || !this.ship) return;
-    this.ship.useCard(card, { compass, correctors: whole.correctors[compass] });
+    this.ship.useCard(card, { compass: as, correctors: whole.correctors[compass] });
     this.say(this.t('swing.useCard.done'));
   };
 

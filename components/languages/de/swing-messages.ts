@@ -80,6 +80,7 @@ export const swingMessages: Catalogue = {
   'swing.steering.largest': 'Steuerkompass: {deviation} auf {heading}.',
   'swing.change': 'Was die Kompensierung bewirkt hat',
   'swing.change.largest': 'größte',
+  'swing.useCard.asSteering': 'Als Tafel des Steuerkompasses geben',
   'swing.useCard.steering': 'Dem Schiff die Tafel des Steuerkompasses geben',
   'swing.transitBy': 'Die Deckpeilung ist gegeben durch',
   'swing.transitBy.bearing': 'Peilung der Karte',

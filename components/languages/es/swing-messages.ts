@@ -79,6 +79,7 @@ export const swingMessages: Catalogue = {
   'swing.steering.largest': 'Compás de gobierno: {deviation} a {heading}.',
   'swing.change': 'Lo que ha hecho la compensación',
   'swing.change.largest': 'mayor',
+  'swing.useCard.asSteering': 'Darla como tablilla del compás de gobierno',
   'swing.useCard.steering': 'Dar la tablilla del compás de gobierno al buque',
   'swing.transitBy': 'La enfilación se da por',
   'swing.transitBy.bearing': 'demora de la carta',

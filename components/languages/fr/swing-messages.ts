@@ -80,6 +80,7 @@ export const swingMessages: Catalogue = {
   'swing.steering.largest': 'Compas de route : {deviation} au {heading}.',
   'swing.change': 'Ce que la compensation a fait',
   'swing.change.largest': 'maximum',
+  'swing.useCard.asSteering': 'Le donner comme tableau du compas de route',
   'swing.useCard.steering': 'Donner au navire le tableau du compas de route',
   'swing.transitBy': 'L’alignement est donné par',
   'swing.transitBy.bearing': 'relèvement de la carte',

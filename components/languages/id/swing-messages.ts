@@ -81,6 +81,7 @@ export const swingMessages: Catalogue = {
   'swing.steering.largest': 'Pedoman kemudi: {deviation} pada {heading}.',
   'swing.change': 'Hasil penimbalan',
   'swing.change.largest': 'terbesar',
+  'swing.useCard.asSteering': 'Berikan sebagai daftar pedoman kemudi',
   'swing.useCard.steering': 'Berikan daftar pedoman kemudi kepada kapal',
   'swing.transitBy': 'Garis merkah diberikan oleh',
   'swing.transitBy.bearing': 'baringan di peta',

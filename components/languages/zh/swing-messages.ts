@@ -79,6 +79,7 @@ export const swingMessages: Catalogue = {
   'swing.steering.largest': '操舵罗经：航向 {heading} 上 {deviation}。',
   'swing.change': '校正的效果',
   'swing.change.largest': '最大',
+  'swing.useCard.asSteering': '作为操舵罗经的自差表交给本船',
   'swing.useCard.steering': '将操舵罗经的自差表交给本船',
   'swing.transitBy': '叠标由何给出',
   'swing.transitBy.bearing': '海图方位',

@@ -79,9 +79,9 @@ describe('the draft', () => {
 
 describe('inside a ship', () => {
   it('takes her card as the old one and gives her the new one on the press of a button', async () => {
-    const taken: DeviationCard[] = [];
+    const taken: [DeviationCard, string | undefined][] = [];
     const old: DeviationCard = { kind: 'approximate', coefficients: { A: 0, B: 2, C: 0, D: 0, E: 0 } };
-    const ship: Ship = { name: 'S', compassName: 'standard', values: {}, card: old, deviationOn: () => null, useCard: (card) => taken.push(card), onRecordRequest: () => () => undefined };
+    const ship: Ship = { name: 'S', compassName: 'standard', values: {}, card: old, deviationOn: () => null, useCard: (card, of) => taken.push([card, of?.compass]), onRecordRequest: () => () => undefined };
     const harbour = document.createElement('div');
     new ContextProvider(harbour, { context: shipContext, initialValue: ship });
     document.body.append(harbour);
@@ -92,8 +92,13 @@ describe('inside a ship', () => {
     expect(text(element)).to.contain('card in use until now');
     cell(element, 'use-card').click();
     await settled(element);
-    expect(taken.length).to.equal(1);
-    expect(taken[0]).to.deep.equal(element.result?.card);
+    // A steering compass swung by itself is no standard compass.
+    cell(element, 'use-as-steering').click();
+    await settled(element);
+    expect(taken).to.deep.equal([
+      [element.result?.card, 'standard'],
+      [element.result?.card, 'steering'],
+    ]);
     harbour.remove();
   });
 });
