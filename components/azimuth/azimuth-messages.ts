@@ -20,6 +20,7 @@ export const azimuthMessages: Catalogue = {
   'azimuth.declination': 'Declination',
   'azimuth.declination.body': 'of the body',
   'azimuth.altitude': 'Altitude',
+  'azimuth.altitude.index': 'By sextant: its index error taken out.',
   'azimuth.altitudeOf': 'Its altitude is',
   'azimuth.altitudeOf.true': 'true, of the centre',
   'azimuth.altitudeOf.lower': 'observed, lower limb',

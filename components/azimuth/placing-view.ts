@@ -10,9 +10,9 @@ import type { Placing } from './placing.js';
 
 type PlacingField = keyof Placing['state'];
 
-function field(host: LubberElement, { state }: Placing, name: PlacingField, placeholder = ''): TemplateResult {
+function field(host: LubberElement, { state }: Placing, name: PlacingField, { placeholder = '', hint = '' } = {}): TemplateResult {
   const label = host.t(name === 'heightOfEye' ? 'sight.heightOfEye' : `azimuth.${name}`);
-  return fieldView(host, name, azimuthFields[name], state[name], { label, placeholder });
+  return fieldView(host, name, azimuthFields[name], state[name], { label, placeholder, hint });
 }
 
 function choice(host: LubberElement, name: 'method' | 'side' | 'altitudeOf', chosen: string, values: readonly string[]): TemplateResult {
@@ -20,15 +20,16 @@ function choice(host: LubberElement, name: 'method' | 'side' | 'altitudeOf', cho
 }
 
 function almanacView(host: LubberElement, placing: Placing): TemplateResult {
-  return html`${field(host, placing, 'gha', host.t('azimuth.gha.instead'))}
+  return html`${field(host, placing, 'gha', { placeholder: host.t('azimuth.gha.instead') })}
     <div class="pair">${field(host, placing, 'sha')} ${field(host, placing, 'aries')}</div>
     ${field(host, placing, 'declination')}`;
 }
 
 function altitudeView(host: LubberElement, placing: Placing): TemplateResult {
   return html`${bodySelect(host, placing.body)} ${choice(host, 'altitudeOf', placing.altitudeOf, altitudeKinds)}
-    ${field(host, placing, 'altitude')} ${placing.altitudeOf === 'true' ? nothing : field(host, placing, 'heightOfEye')}
-    ${field(host, placing, 'declination', host.t('azimuth.declination.body'))} ${choice(host, 'side', placing.side, ['east', 'west'])}`;
+    ${field(host, placing, 'altitude', { hint: placing.altitudeOf === 'true' ? '' : host.t('azimuth.altitude.index') })}
+    ${placing.altitudeOf === 'true' ? nothing : field(host, placing, 'heightOfEye')}
+    ${field(host, placing, 'declination', { placeholder: host.t('azimuth.declination.body') })} ${choice(host, 'side', placing.side, ['east', 'west'])}`;
 }
 
 /** The choice of how the body is placed, and the fields that do it. */

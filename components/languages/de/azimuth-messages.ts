@@ -17,6 +17,7 @@ export const azimuthMessages: Catalogue = {
   'azimuth.declination': 'Abweichung',
   'azimuth.declination.body': 'des Gestirns',
   'azimuth.altitude': 'Höhe',
+  'azimuth.altitude.index': 'Mit dem Sextanten: um den Indexfehler berichtigt.',
   'azimuth.altitudeOf': 'Diese Höhe ist',
   'azimuth.altitudeOf.true': 'wahr, Mittelpunkt',
   'azimuth.altitudeOf.lower': 'beobachtet, Unterrand',

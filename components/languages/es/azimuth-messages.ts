@@ -16,6 +16,7 @@ export const azimuthMessages: Catalogue = {
   'azimuth.declination': 'Declinación',
   'azimuth.declination.body': 'del astro',
   'azimuth.altitude': 'Altura',
+  'azimuth.altitude.index': 'Con sextante: corregida del error de índice.',
   'azimuth.altitudeOf': 'Su altura es',
   'azimuth.altitudeOf.true': 'verdadera, del centro',
   'azimuth.altitudeOf.lower': 'observada, limbo inferior',

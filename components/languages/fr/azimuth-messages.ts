@@ -16,6 +16,7 @@ export const azimuthMessages: Catalogue = {
   'azimuth.declination': 'Déclinaison',
   'azimuth.declination.body': 'de l’astre',
   'azimuth.altitude': 'Hauteur',
+  'azimuth.altitude.index': 'Au sextant : corrigée de l’erreur instrumentale.',
   'azimuth.altitudeOf': 'Sa hauteur est',
   'azimuth.altitudeOf.true': 'vraie, du centre',
   'azimuth.altitudeOf.lower': 'observée, bord inférieur',

@@ -17,6 +17,7 @@ export const azimuthMessages: Catalogue = {
   'azimuth.declination': 'Deklinasi',
   'azimuth.declination.body': 'dari benda angkasa',
   'azimuth.altitude': 'Tinggi',
+  'azimuth.altitude.index': 'Dengan sekstan: kesalahan indeks sudah dikoreksi.',
   'azimuth.altitudeOf': 'Tingginya adalah',
   'azimuth.altitudeOf.true': 'sejati, titik pusat',
   'azimuth.altitudeOf.lower': 'diamati, tepi bawah',

@@ -16,6 +16,7 @@ export const azimuthMessages: Catalogue = {
   'azimuth.declination': '赤纬',
   'azimuth.declination.body': '天体赤纬',
   'azimuth.altitude': '高度',
+  'azimuth.altitude.index': '用六分仪观测：已改正指标差。',
   'azimuth.altitudeOf': '此高度为',
   'azimuth.altitudeOf.true': '真高度，中心',
   'azimuth.altitudeOf.lower': '观测高度，下边缘',

@@ -86,6 +86,14 @@ describe('an altitude by the sextant', () => {
     expect(headline(element)).to.contain('110.1° true');
   });
 
+  it('says that the index error is no part of its corrections, unless a true altitude is entered', async () => {
+    const element = await fixture<LubberAzimuth>(html`<lubber-azimuth method="altitude" altitude-of="lower"></lubber-azimuth>`);
+    expect(element.shadowRoot?.querySelector('.fields')?.textContent).to.contain('its index error taken out');
+    element.altitudeOf = 'true';
+    await element.updateComplete;
+    expect(element.shadowRoot?.querySelector('.fields')?.textContent).not.to.contain('index error');
+  });
+
   it('is refused far below the horizon', async () => {
     const element = await fixture<LubberAzimuth>(html`<lubber-azimuth method="altitude" altitude-of="lower" altitude="-3"></lubber-azimuth>`);
     expect(text(element, '#altitude-problem')).to.contain('outside the range');
