@@ -26,10 +26,13 @@ function typeOfAttribute({ type }, lists) {
   return words.length === parts.length ? words.join(' | ') : 'string';
 }
 
+/** The same text whatever file the disk hands out first: what a class takes over is marked at the end. */
+const inOrder = ({ inheritedFrom, ...own }) => (inheritedFrom ? { ...own, inheritedFrom } : own);
+
 function publish(declaration, lists) {
-  declaration.members = (declaration.members ?? []).filter(isPublic);
+  declaration.members = (declaration.members ?? []).filter(isPublic).map(inOrder);
   declaration.events = (declaration.events ?? []).filter(isPublic).map((event) => ({ ...event, type: { text: typeOfEvent(event.name) } }));
-  declaration.attributes = (declaration.attributes ?? []).map((attribute) => ({ ...attribute, type: { text: typeOfAttribute(attribute, lists) } }));
+  declaration.attributes = (declaration.attributes ?? []).map((attribute) => inOrder({ ...attribute, type: { text: typeOfAttribute(attribute, lists) } }));
   // The colours are those of the theme in force.
   declaration.cssProperties = (declaration.cssProperties ?? []).map((token) => ({ default: 'by theme', ...token }));
 }

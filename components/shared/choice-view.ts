@@ -50,7 +50,7 @@ export function selectView(
   return html`<div class="field" part="field">
     <label part="label" for=${name}>${label}${lockedMark(host, name)}</label>
     <div class="entry">
-      <select part="input" id=${name} ?disabled=${host.isLocked(name)} aria-describedby="${name}-problem" @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
+      <select part="input" id=${name} ?disabled=${host.isLocked(name)} aria-describedby="${name}-problem" @focus=${() => host.closed.draw()} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
         ${unknown ? html`<option disabled .selected=${live(true)}>${unknown}</option>` : nothing}
         ${groups.map(
           (group) => html`<optgroup label=${group.label}>
