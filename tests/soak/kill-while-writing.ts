@@ -58,13 +58,24 @@ async function writeFor(page: Page, confirmed: Map<number, string>): Promise<voi
   });
 }
 
-function killAll(browser: Browser): Promise<void> {
+/** Whether there is anybody left of a group of processes. */
+function isThere(group: number): boolean {
+  try {
+    return process.kill(group, 0);
+  } catch {
+    return false;
+  }
+}
+
+async function killAll(browser: Browser): Promise<void> {
   const child = browser.process();
   if (!child?.pid) throw new Error('the browser has no process');
   const gone = new Promise<void>((resolve) => child.once('exit', () => resolve()));
   // Puppeteer starts the browser as the leader of a group: its renderers and services go with it.
   process.kill(-child.pid, 'SIGKILL');
-  return gone;
+  await gone;
+  // One that is still going holds the files of the book, and the next browser could not open them.
+  for (let round = 0; round < 500 && isThere(-child.pid); round++) await new Promise((resolve) => setTimeout(resolve, 10));
 }
 
 /**
