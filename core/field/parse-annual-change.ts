@@ -29,9 +29,11 @@ function minutesOf(figures: string): Reading<number> {
 /**
  * Reads the annual change of a chart's rose from normalised text, given the variation it
  * changes: `8'E`, `ANNUAL DECREASE 6'`, `DECREASING ABOUT 8' ANNUALLY`, `NO CHANGE`.
- * Minutes of arc in a year, east positive; a decrease goes towards zero.
+ * Minutes of arc in a year, east positive; a decrease goes towards zero. A change by its sign
+ * alone, `-8'`, is westerly where the variation is `signed` too; beside one named W it may as well
+ * mean less of it, and only beside an easterly one both are the same.
  */
-export function parseAnnualChange(normalised: string, variation: number): Reading<number> {
+export function parseAnnualChange(normalised: string, variation: number, signed = false): Reading<number> {
   const words = normalised
     .replace(/[();:/]|\.(?!\d)|,(?!\d)/g, ' ')
     .replace(/\s+/g, ' ')
@@ -42,12 +44,18 @@ export function parseAnnualChange(normalised: string, variation: number): Readin
   const letter = LETTER.exec(words)?.groups?.['letter'];
   if (letter === 'O') return refused('letter-o');
   const figures = words.replace(DIRECTION, ' ').replace(/[EW]/, ' ').replace(/\s+/g, ' ').trim();
-  const size = minutesOf(figures);
+  // A mark that stands apart is a dash.
+  const sign = /^[+-](?=\d)/.exec(figures)?.[0];
+  const size = minutesOf(sign ? figures.slice(1) : figures);
   if (!size.ok) return size;
   if (size.value > MOST_MINUTES) return refused('out-of-range');
   if (size.value === 0) return size;
   const towards = decreasing ? -Math.sign(variation) : increasing ? Math.sign(variation) : 0;
   const lettered = letter === 'E' ? 1 : letter === 'W' ? -1 : 0;
+  if (sign) {
+    if (towards !== 0 || lettered !== 0) return refused('sign-and-letter');
+    return signed || variation > 0 ? understood(sign === '-' ? -size.value : size.value) : refused('letter-missing');
+  }
   if (towards === 0 && lettered === 0) return refused('letter-missing');
   if (towards * lettered < 0) return refused('sign-and-letter');
   return understood((towards || lettered) * size.value);

@@ -5,6 +5,7 @@ const marks: readonly (readonly [RegExp, string])[] = [
   [/[\u2033\u201c\u201d\u201f\u02ba\u3003]|''/g, '"'],
   [/[\u2010-\u2015\u2212\ufe58\ufe63]/g, '-'],
   [/\u066b/g, ','], // Arabic decimal mark
+  [/[\u00b7\u2219\u22c5]/g, '.'], // the raised point before decimals, as British charts print it
 ];
 
 /** Marks of writing direction, joiners and the soft hyphen: nobody sees them, pasting brings them. */

@@ -73,6 +73,21 @@ const forms: readonly (readonly [string, number, number, number])[] = [
   ["Magnetic 12°05'E 2014 (0')", 12 + 5 / 60, 2014, 0],
   ["Decl. mag. 3°05'W 2012 (7'E)", -(3 + 5 / 60), 2012, 7],
   ["Déclinaison: 1°20'W 2012 (8'E)", -(1 + 20 / 60), 2012, 8],
+  ["4°15'W Jan 2015 (8'E)", -4.25, 2015, 8],
+  ["July 2015: 4°15'W (8'E)", -4.25, 2015.5, 8],
+  ["Var 4°15'W (Oct. 2015) increasing 8'", -4.25, 2015.75, -8],
+  ["4°15'W 01/2015 (8'E)", -4.25, 2015, 8],
+  ["Variation 7/2015 4°15'W 8'E", -4.25, 2015.5, 8],
+  ["4¼°W 2015 (8½'E)", -4.25, 2015, 8.5],
+  ["Var 12 ¾° E 2015, decreasing ½' annually", 12.75, 2015, -0.5],
+  ["¼°E 1988 ¾'W", 0.25, 1988, -0.75],
+  ["4°15'W 2015·5 (8'E)", -4.25, 2015.5, 8],
+  ["4°15'·5W 2015 (8'·5E)", -(4 + 15.5 / 60), 2015, 8.5],
+  // Easterly and less is westerly, whichever the sign was meant to be; beside a variation by its sign it goes as that does.
+  ["4°15'E 2015 (−8')", 4.25, 2015, -8],
+  ["4°15'E 2015 (+8')", 4.25, 2015, 8],
+  ["−4.25° 2015 (−8')", -4.25, 2015, -8],
+  ["-4°15' 2015 (+8')", -4.25, 2015, 8],
 ];
 
 for (const [text, variation, year, minutes] of forms) {
@@ -102,6 +117,17 @@ const refusals: readonly (readonly [string, string])[] = [
   ["4°15'W 2015 increasing 8' E", 'sign-and-letter'],
   ["4°15'W 2015 2018 (8'E)", 'not-understood'],
   ["Local magnetic anomaly 4°15'W 2015 (8'E)", 'not-understood'],
+  // 8′ less of it, or 8′ to the west: one is the other's opposite.
+  ["4°15'W 2015 (-8')", 'letter-missing'],
+  ["4°15'W 2015 (+8')", 'letter-missing'],
+  ["4°15'E 2015 (-8'W)", 'sign-and-letter'],
+  ["4°15'E 2015 decreasing -8'", 'sign-and-letter'],
+  ["4°15'E 2015 - 8'", 'not-understood'],
+  ["4°15'W 13/2015 (8'E)", 'not-understood'],
+  ["4°15'W 01/02/2015 (8'E)", 'not-understood'],
+  ["4°15'W 15 Jan 2015 (8'E)", 'not-understood'],
+  ["4¼5°W 2015 (8'E)", 'letter-missing'],
+  ["4.5¼°W 2015 (8'E)", 'two-decimal-marks'],
 ];
 
 for (const [text, refusal] of refusals) {

@@ -20,6 +20,7 @@ const cases: readonly (readonly [what: string, text: string, plain: string])[] =
   ['a full-width apostrophe twice', '24＇00＇＇', '24\'00"'],
   ['Arabic-Indic figures', '٣٣٫٤', '33,4'],
   ['Persian figures', '۳۳', '33'],
+  ['a raised decimal point', '12′·4', "12'.4"],
   ['no-break, thin and ideographic spaces', '33\u00a024\u2009\u3000N', '33 24 N'],
   ['direction marks', '\u200e33.4\u202c', '33.4'],
   ['a joiner between two apostrophes', "24'00'\u200d'", '24\'00"'],
