@@ -32,8 +32,8 @@ export function roseCautions(rose: ChartRose, years: number, charted: number): C
   const cautions: Caution[] = [];
   if (years < 0) cautions.push(note('rose-ahead', { years: quantity(-years, 'years') }));
   else if (isOld(years)) cautions.push(note('rose-old', { years: quantity(years, 'years') }));
-  // Across south the letter turns too, with nothing passed.
-  if (rose.variation * charted < 0 && Math.abs(rose.variation - charted) < 180) cautions.push(note('rose-through-zero', { was: quantity(rose.variation, 'error'), is: quantity(charted, 'error') }));
+  // Across south the letter turns too, with nothing passed; and before the rose it has yet to pass.
+  if (years > 0 && rose.variation * charted < 0 && Math.abs(rose.variation - charted) < 180) cautions.push(note('rose-through-zero', { was: quantity(rose.variation, 'error'), is: quantity(charted, 'error') }));
   return cautions;
 }
 

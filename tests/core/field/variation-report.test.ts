@@ -74,6 +74,8 @@ test('an old rose, one ahead of the date, and a change through zero are noted', 
   assert.deepEqual(report(2000, -3, 0), []);
   assert.deepEqual(report(2012, -3, 0), ['rose-ahead']);
   assert.deepEqual(report(2005, -0.2, 6), ['rose-through-zero']);
+  // Two years before a rose of 0.1° W that goes 6′ W a year the variation was 0.1° E and on its way to zero: it does not yet increase.
+  assert.deepEqual(report(2012, -0.1, -6), ['rose-ahead']);
 });
 
 test('zones and poles are told', () => {
