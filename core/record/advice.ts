@@ -5,6 +5,7 @@ import type { AdviceCode, AdviceSettings } from './advice-settings.js';
 import { adviceSources } from './advice-settings.js';
 import type { CardComparison } from './check-against-card.js';
 import { lastRestart } from './observed-deviations.js';
+import type { ObservedDeviation } from './observed-deviations.js';
 import type { Refit } from './refit.js';
 import type { StandingEntry } from './standing-entries.js';
 import type { TimeTrend } from './trend.js';
@@ -18,6 +19,8 @@ export interface Advice extends Caution {
 /** What the book knows of one compass, all since the last event. */
 export interface AdviceQuestion {
   readonly standing: readonly StandingEntry[];
+  readonly observed: readonly ObservedDeviation[];
+  /** Those of them that a card says something of. */
   readonly comparisons: readonly CardComparison[];
   readonly trend: TimeTrend | null;
   readonly refit: Refit;
@@ -88,11 +91,11 @@ function aboutCard({ comparisons, settings, standing, now }: AdviceQuestion): Ad
   return found;
 }
 
-function aboutSize({ comparisons, settings, standing }: AdviceQuestion): Advice[] {
+function aboutSize({ observed, settings, standing }: AdviceQuestion): Advice[] {
   const found: Advice[] = [];
-  // One sight may be wrong; two of the last five beyond the limit are worth saying.
-  const large = comparisons.slice(-5).filter(({ observed }) => Math.abs(observed.deviation) > settings.largestDeviation);
-  const worst = large[large.length - 1]?.observed;
+  // One sight may be wrong; two of the last five beyond the limit are worth saying, whatever a card says or without one.
+  const large = observed.slice(-5).filter(({ deviation }) => Math.abs(deviation) > settings.largestDeviation);
+  const worst = large[large.length - 1];
   if (large.length >= 2 && worst) {
     found.push(
       advice('deviation-beyond-limit', 'warning', {

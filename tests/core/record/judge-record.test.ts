@@ -175,6 +175,13 @@ test('after dock the card is to be checked anew; a gyro error above 3° is said;
   assert.equal(usualAdviceSettings.largestDeviation, 5);
 });
 
+test('deviations beyond the limit are said without any card to hold them against', () => {
+  const entries = book([seen(1, 0, 9), seen(2, 90, 8)]).map((entry) => ({ ...entry, cardDeviation: null, difference: null }));
+  const judged = judge(entries, { card: null });
+  assert.deepEqual(judged.comparisons, []);
+  assert.ok(codes(judged.advice).includes('deviation-beyond-limit'));
+});
+
 test('a swing out of the book is a plain list', () => {
   const entries = book([seen(0, 45, 2, { doubt: 0.4 }), seen(1, 90, 3)]);
   assert.deepEqual(swingFromRecord(observedDeviations(entries, 'standard')), [
