@@ -33,7 +33,7 @@ export const sightAnswerMessages: Catalogue = {
   'caution.gyro-high-latitude': 'Beyond 75° of latitude little holds a gyro to the meridian: its error grows, and changes with course and speed. Check it often.',
   'caution.looks-like-magnetic': 'This error is nearly the variation, {variation}: was the bearing read from a magnetic compass?',
   'caution.looks-like-gyro': 'The error is nearly nothing where the variation is {variation}: was the bearing read from a gyro?',
-  'caution.variation-unlike-model': 'The variation entered, {given}, is far from the model’s {modelled} here: check its name, E or W, and the position.',
+  'caution.variation-unlike-model': 'The variation entered, {given}, is far from the model’s {modelled} here: check its name, E or W, the position, and the chart for a note of an anomaly.',
   'caution.variation-turned': 'The error is nearly the variation of {variation} the wrong way: has east been taken for west?',
   'caution.variation-missing': 'The magnetic models hold from 2015 to 2030. Enter the variation of the chart to get the deviation.',
 };

@@ -45,8 +45,10 @@ export function errorCautions(split: ErrorSplit, doubt: number): Caution[] {
   if (variation.zone === 'caution') cautions.push(warning('caution-zone'));
   const slip = variation.source === 'given' ? variationSlip(variation.value, variation.modelled, variation.sigma) : [];
   cautions.push(...slip);
-  const looksLikeGyro = Math.abs(variation.value) >= TELLING_VARIATION && Math.abs(split.error) < MIX_UP;
-  const signTurned = Math.abs(variation.value) >= TELLING_VARIATION && Math.abs(wrap180(split.error + variation.value)) < MIX_UP;
+  // An error that the card foretells needs no slip to explain it.
+  const telling = Math.abs(variation.value) >= TELLING_VARIATION && (difference === null || Math.abs(difference) > ODD_BESIDE_CARD);
+  const looksLikeGyro = telling && Math.abs(split.error) < MIX_UP;
+  const signTurned = telling && Math.abs(wrap180(split.error + variation.value)) < MIX_UP;
   if (looksLikeGyro) cautions.push(warning('looks-like-gyro', { variation: quantity(variation.value, 'error') }));
   else if (signTurned && slip.length === 0) cautions.push(warning('variation-turned', { variation: quantity(variation.value, 'error') }));
   if (otherSide) return cautions;

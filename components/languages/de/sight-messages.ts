@@ -69,7 +69,7 @@ export const sightMessages: Catalogue = {
   'caution.gyro-high-latitude': 'Jenseits von 75° Breite hält wenig den Kreisel im Meridian: Seine Fehlweisung wächst und ändert sich mit Kurs und Fahrt. Oft prüfen.',
   'caution.looks-like-magnetic': 'Diese Fehlweisung ist fast die Missweisung, {variation}: Wurde am Magnetkompass gepeilt?',
   'caution.looks-like-gyro': 'Die Fehlweisung ist fast null, die Missweisung aber {variation}: Wurde am Kreiselkompass gepeilt?',
-  'caution.variation-unlike-model': 'Die eingegebene Missweisung {given} liegt weit von der des Modells hier, {modelled}: ihren Namen, E oder W, und den Ort prüfen.',
+  'caution.variation-unlike-model': 'Die eingegebene Missweisung {given} liegt weit von der des Modells hier, {modelled}: ihren Namen, E oder W, den Ort, und die Karte auf eine Anomalie prüfen.',
   'caution.variation-turned': 'Die Fehlweisung ist fast die Missweisung von {variation} mit falschem Namen: Wurden Ost und West verwechselt?',
   'caution.variation-missing': 'Die Magnetfeldmodelle gelten von 2015 bis 2030. Für die Ablenkung die Missweisung der Seekarte eintragen.',
   // unsure: "Sperrzone" for the blackout zone of the magnetic model; no settled German name was seen

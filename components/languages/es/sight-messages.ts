@@ -69,7 +69,7 @@ export const sightMessages: Catalogue = {
   'caution.gyro-high-latitude': 'Más allá de 75° de latitud poco sujeta el girocompás al meridiano: su error crece y cambia con el rumbo y la velocidad. Comprobarlo a menudo.',
   'caution.looks-like-magnetic': 'Esta corrección es casi la declinación magnética, {variation}: ¿se leyó la demora en un compás magnético?',
   'caution.looks-like-gyro': 'La corrección es casi nula donde la declinación magnética es {variation}: ¿se leyó la demora en un girocompás?',
-  'caution.variation-unlike-model': 'La declinación magnética introducida, {given}, está lejos de la del modelo aquí, {modelled}: revisar su nombre, E o W, y la situación.',
+  'caution.variation-unlike-model': 'La declinación magnética introducida, {given}, está lejos de la del modelo aquí, {modelled}: revisar su nombre, E o W, la situación, y si la carta anota una anomalía.',
   'caution.variation-turned': 'La corrección es casi la declinación magnética de {variation} en sentido contrario: ¿se han confundido este y oeste?',
   'caution.variation-missing': 'Los modelos magnéticos valen de 2015 a 2030. Introducir la declinación magnética de la carta para obtener el desvío.',
   'caution.blackout-zone': 'El campo horizontal es aquí inferior a 2 µT: zona de exclusión; no debe usarse el compás magnético.',

@@ -69,7 +69,7 @@ export const sightMessages: Catalogue = {
   'caution.gyro-high-latitude': 'Au-delà de 75° de latitude peu de chose retient le gyrocompas au méridien : son erreur croît et change avec le cap et la vitesse. Le contrôler souvent.',
   'caution.looks-like-magnetic': 'Cette variation est presque la déclinaison magnétique, {variation} : le relèvement a-t-il été lu sur un compas magnétique ?',
   'caution.looks-like-gyro': 'La variation est presque nulle où la déclinaison magnétique est {variation} : le relèvement a-t-il été lu sur un gyrocompas ?',
-  'caution.variation-unlike-model': 'La déclinaison saisie, {given}, est loin de celle du modèle ici, {modelled} : vérifier son nom, E ou W, et la position.',
+  'caution.variation-unlike-model': 'La déclinaison saisie, {given}, est loin de celle du modèle ici, {modelled} : vérifier son nom, E ou W, la position, et si la carte note une anomalie.',
   'caution.variation-turned': 'La variation est presque la déclinaison magnétique de {variation} en sens contraire : est et ouest ont-ils été confondus ?',
   'caution.variation-missing': 'Les modèles magnétiques valent de 2015 à 2030. Entrer la déclinaison de la carte pour obtenir la déviation.',
   'caution.blackout-zone': 'Le champ horizontal est ici inférieur à 2 µT : zone d’exclusion, le compas magnétique ne doit pas servir.',

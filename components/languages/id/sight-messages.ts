@@ -70,7 +70,7 @@ export const sightMessages: Catalogue = {
   'caution.gyro-high-latitude': 'Di atas lintang 75° hampir tidak ada yang menahan pedoman gasing pada derajah: kesalahannya membesar dan berubah menurut haluan dan kecepatan. Periksa sering-sering.',
   'caution.looks-like-magnetic': 'Kesalahan ini hampir sama dengan variasi, {variation}: apakah baringan dibaca dari pedoman magnet?',
   'caution.looks-like-gyro': 'Kesalahan ini hampir nol padahal variasinya {variation}: apakah baringan dibaca dari pedoman gasing?',
-  'caution.variation-unlike-model': 'Variasi yang dimasukkan, {given}, jauh dari variasi model di sini, {modelled}: periksa namanya, E atau W, dan posisi.',
+  'caution.variation-unlike-model': 'Variasi yang dimasukkan, {given}, jauh dari variasi model di sini, {modelled}: periksa namanya, E atau W, posisi, dan catatan anomali di peta.',
   'caution.variation-turned': 'Kesalahan ini hampir sama dengan variasi {variation} ke arah terbalik: apakah timur tertukar dengan barat?',
   'caution.variation-missing': 'Model magnetik berlaku dari 2015 sampai 2030. Masukkan variasi dari peta untuk memperoleh deviasi.',
   // unsure: no settled Indonesian name for the blackout zone of the magnetic model

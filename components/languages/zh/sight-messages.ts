@@ -68,7 +68,7 @@ export const sightMessages: Catalogue = {
   'caution.gyro-high-latitude': '纬度超过75°时陀罗经的指北力矩很小：误差增大，并随航向和航速变化。请经常核对。',
   'caution.looks-like-magnetic': '此误差几乎等于磁差{variation}：方位是否从磁罗经上读取？',
   'caution.looks-like-gyro': '磁差为{variation}，而误差几乎为零：方位是否从陀罗经上读取？',
-  'caution.variation-unlike-model': '输入的磁差{given}与此处模型的{modelled}相差很大：请检查其名称（E或W）和船位。',
+  'caution.variation-unlike-model': '输入的磁差{given}与此处模型的{modelled}相差很大：请检查其名称（E或W）、船位，以及海图上有无磁力异常的注记。',
   'caution.variation-turned': '误差几乎等于磁差{variation}的反向值：是否把东当成了西？',
   'caution.variation-missing': '地磁模型适用于2015年至2030年。请输入海图上的磁差以求自差。',
   // unsure: 盲区 for the blackout zone of the magnetic model; no official Chinese term was seen

@@ -46,6 +46,19 @@ describe('a variation typed with the wrong name', () => {
   it('is not where chart and model agree to a degree or two', () => assert.deepEqual(said(-25, -25), []));
 });
 
+// With 6° W of variation and 5° E by the card the compass shows 1° W, whatever it was read from (arithmetic; an officer's objection).
+describe('an error that the card foretells', () => {
+  const said = (error: number, variation: number, cardDeviation: number): string[] => {
+    const given = { source: 'given', value: variation, sigma: 0.25, zone: 'normal' } as const;
+    const deviation = error - variation;
+    const split = { trueBearing: 90, compassBearing: 90 - error, compass: 'magnetic', error, variation: given, deviation, cardDeviation, difference: deviation - cardDeviation } as const;
+    return errorCautions(split, 0.6).map(({ code }) => code);
+  };
+  it('is not suspected of being a gyro’s', () => assert.deepEqual(said(-1, -6, 5), ['within-doubt-of-card']));
+  it('nor of a variation turned', () => assert.deepEqual(said(5.5, -5, 10), ['within-doubt-of-card']));
+  it('is, where the card says another thing', () => assert.deepEqual(said(-1, -6, 0), ['looks-like-gyro', 'far-from-card']));
+});
+
 // What holds the needle is H, and B and C go as 1/H (Handbook of Magnetic Compass Adjustment): the iron that deviates it
 // by 5° where H is 18 µT does so by 15° at 6 µT. The figures of what is unusual are common practice.
 describe('a large deviation', () => {
