@@ -9,7 +9,8 @@ import type { TransitDoubts } from './transit-doubts.js';
 import { beyondSight } from './transit-line.js';
 import type { MarkError, TransitSight } from './transit-result.js';
 
-type Found = Omit<TransitSight, 'steps' | 'cautions'>;
+/** The latitude where it is known: in high ones a gyro has little to hold it. */
+type Found = Omit<TransitSight, 'steps' | 'cautions'> & { readonly latitude?: number };
 
 /** An error this near to half a turn off what is to be expected is a bearing taken the wrong way, degrees. */
 const NEAR_RECIPROCAL = 30;

@@ -76,5 +76,5 @@ export function transitSight(observation: TransitObservation): TransitSight | No
     deviationDoubt: deviationDoubtOf(split, doubt),
     doubt,
   };
-  return { ...found, steps: transitSteps(observation, found), cautions: transitCautions(found, doubts) };
+  return { ...found, steps: transitSteps(observation, found), cautions: transitCautions(place ? { ...found, latitude: place.latitude } : found, doubts) };
 }

@@ -101,6 +101,12 @@ test('errors on both sides of half a turn have a mean there', () => {
   assertWorks(found);
 });
 
+// A gyro is held by the cosine of the latitude, wherever its error was found (makers' manuals, from memory).
+test('beyond 75° of latitude a gyro is told to be weakly held by marks too, where the ship’s place is known', () => {
+  const told = (latitude: number) => codes(sight({ sightings: [{ line: charted(45), compassBearing: 45 }], ship: at(latitude, 15), compass: 'gyro' }));
+  assert.deepEqual([told(78), told(-78), told(70)], [['gyro-high-latitude'], ['gyro-high-latitude'], []]);
+});
+
 test('the seam of north: charted 359.5°, read 001.0°, error 1.5° W; read 360° is 000°', () => {
   assertClose(sight({ sightings: [{ line: charted(359.5), compassBearing: 1 }] }).error, -1.5, 1e-12);
   assertClose(sight({ sightings: [{ line: charted(359.5), compassBearing: 360 }] }).error, -0.5, 1e-12);
