@@ -21,9 +21,9 @@ export interface Placing {
   readonly state: Readonly<Record<'gha' | 'sha' | 'aries' | 'declination' | 'altitude' | 'heightOfEye', FieldState<number>>>;
 }
 
-/** Whether the body's disc counts, so that the body must be looked up whatever is typed. */
-export function needsDisc({ altitudeOf }: Placing): boolean {
-  return altitudeOf === 'lower' || altitudeOf === 'upper';
+/** Whether the body's disc or the Moon's parallax counts, so that the body must be looked up whatever is typed. */
+export function needsDisc({ altitudeOf, body }: Placing): boolean {
+  return altitudeOf === 'lower' || altitudeOf === 'upper' || (altitudeOf === 'centre' && body === 'Moon');
 }
 
 function altitudeSource(placing: Placing, instant: Date | null): AltitudeSource | null {

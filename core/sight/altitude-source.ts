@@ -57,6 +57,7 @@ export function altitudePlace(source: AltitudeSource, instant: Date | null): Alt
   const { horizontalParallax = 0, semidiameter = 0 } = known ?? {};
   // A planet's disc is a point to the eye: its centre is what is observed.
   const limb = body === 'Sun' || body === 'Moon' ? seen.limb : 'centre';
+  if (known === null && (limb !== 'centre' || body === 'Moon')) throw new RangeError(`instant: semidiameter and parallax of the ${body} need one`);
   const found = trueAltitude({ observedAltitude: altitude, limb, heightOfEye: seen.heightOfEye, horizontalParallax, semidiameter });
   const applied = limb === 'centre' ? 0 : limb === 'lower' ? semidiameter : -semidiameter;
   return {
