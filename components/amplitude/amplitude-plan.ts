@@ -4,6 +4,7 @@ import { formatAmplitude } from '../../core/angle/quadrantal.js';
 import type { AmplitudeObservation } from '../../core/sight/amplitude-observation.js';
 import type { AmplitudeBearing } from '../../core/sight/amplitude-result.js';
 import { isFarFromMoment } from '../../core/sight/far-from-moment.js';
+import { lightCautions } from '../../core/sight/light-cautions.js';
 import { formatInstant } from '../../core/time/instant.js';
 import { warning } from '../../core/working/caution.js';
 import { quantity } from '../../core/working/quantity.js';
@@ -31,9 +32,9 @@ function take(host: LubberElement, instant: Date, said: string): void {
   host.renderRoot.querySelector<HTMLElement>('#time')?.focus();
 }
 
-/** At a time far from rising or setting nobody should go out: when it is, and the way to take that over. */
-function farView(host: LubberElement, { seen, bearing, body }: Plan): TemplateResult | typeof nothing {
-  if (!isFarFromMoment(bearing)) return nothing;
+/** At a time far from rising or setting nobody should go out: when it is, and the way to take that over. Nor for what no eye finds in the light of that time. */
+function timeView(host: LubberElement, { seen, bearing, body }: Plan): TemplateResult | typeof nothing {
+  if (!isFarFromMoment(bearing)) return cautionsView(host, lightCautions(seen.body, seen, 'on-horizon'));
   const { side } = bearing;
   const instant = nearestEvent({ ...seen, event: side }, seen.instant);
   const said = instant ? host.t(`amplitude.next.found.${side}`, { body, instant: formatInstant(instant).replace('T', ' ').replace('Z', '') }) : '';
@@ -60,5 +61,5 @@ export function planView(host: LubberElement, plan: Plan): TemplateResult {
       })}
       ${expectedBearingText(host, seen, bearing.trueBearing, known)}
     </p>
-    ${farView(host, plan)}`;
+    ${timeView(host, plan)}`;
 }

@@ -99,7 +99,6 @@ export const azimuthMessages: Catalogue = {
   'accepted.altitude': 'Accepted: degrees, or degrees and minutes, up to 90°.',
   'accepted.hourAngle': 'Accepted: 000 to 360, degrees or degrees and minutes.',
   'caution.below-horizon': 'At this time the body is below the horizon (true altitude {altitude}): check the body, the time and the position.',
-  'caution.lost-in-daylight': 'At this time the Sun stands at {sun}: {body} cannot be seen in this light. Check the date, the time and the body.',
   'caution.near-zenith': 'At an altitude of {altitude} the body stands almost overhead: its bearing is no check of a compass.',
   'caution.altitude-high': 'At an altitude of {altitude} a tilt of {tilt} turns the bearing by {effect}: a lower body is surer.',
   'caution.altitude-very-high': 'At an altitude of {altitude} a tilt of {tilt} turns the bearing by {effect}: this is hardly a check.',

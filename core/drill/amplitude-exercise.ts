@@ -83,6 +83,8 @@ export function amplitudeExercise(chance: Chance, level: Level, tolerances: Tole
   const observation = { body, ...place, instant, moment, heightOfEye, ...read, ...(variation === null ? {} : { variation }) };
   const sight = amplitudeSight(observation);
   if (!sight.determined || sight.side !== event) return null;
+  // A planet that comes up by day is seen by nobody.
+  if (sight.cautions.some(({ code }) => code === 'lost-in-daylight')) return null;
   return {
     task: variation === null ? `amplitude.${reading.compass}` : 'amplitude.deviation',
     givens: [...givensOf(sight, observation, level), ...givenReading(reading)],

@@ -10,6 +10,7 @@ import type { AmplitudeSight } from './amplitude-result.js';
 import type { AmplitudeObservation } from './amplitude-observation.js';
 import { errorCautions } from './error-cautions.js';
 import { isFarFromMoment } from './far-from-moment.js';
+import { lightCautions } from './light-cautions.js';
 
 /** As near as refraction and the judging of the moment leave a good time, degrees of altitude. Common practice, no source. */
 const WELL_TIMED = 0.35;
@@ -24,8 +25,8 @@ const ZONE_BEARING = 45;
 /** Zones of the sea reach from 12 hours behind to 12 ahead, of the land to 14 ahead. */
 const ZONES = [...Array.from({ length: 12 }, (_, index) => index - 12), ...Array.from({ length: 14 }, (_, index) => index + 1)];
 const HOUR = 3_600_000;
-/** What a wrong time or place does to the error. */
-const CONSEQUENCES = new Set(['other-side', 'deviation-large', 'gyro-error-large']);
+/** What a wrong time or place does to the error, and to the light. */
+const CONSEQUENCES = new Set(['other-side', 'deviation-large', 'gyro-error-large', 'lost-in-daylight']);
 
 /** Whether the body stood at the altitude of the moment, where the compass pointed, at another place or time. */
 function seenFrom(
@@ -94,10 +95,13 @@ export function amplitudeCautions(
   found: Omit<AmplitudeSight, 'steps' | 'handSteps' | 'cautions'>,
 ): Caution[] {
   const ofTime = timeCautions(observation, found);
-  const ofError = errorCautions({ ...found, compassBearing: observation.compassBearing }, found.deviationDoubt ?? found.doubt.total);
+  const ofRest = [
+    ...lightCautions(observation.body, observation, 'on-horizon'),
+    ...errorCautions({ ...found, compassBearing: observation.compassBearing }, found.deviationDoubt ?? found.doubt.total),
+  ];
   const explained = ofTime.some(({ code }) => code.endsWith('-turned') || code.startsWith('zone-time'));
   // A slip that explains the bearing explains a large error with it: one cause, one warning.
-  const cautions = [...ofTime, ...ofError.filter(({ code }) => !explained || !CONSEQUENCES.has(code))];
+  const cautions = [...ofTime, ...ofRest.filter(({ code }) => !explained || !CONSEQUENCES.has(code))];
   if (found.perTenthOfAltitude > STEEP_PER_TENTH) {
     cautions.push(warning('steep-horizon', { effect: quantity(found.perTenthOfAltitude, 'angle') }));
   }

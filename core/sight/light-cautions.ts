@@ -1,5 +1,5 @@
 import { altitudeAzimuth } from '../sky/altitude-azimuth.js';
-import { kindOf } from '../sky/body.js';
+import { checkBody, kindOf } from '../sky/body.js';
 import type { BodyName } from '../sky/body.js';
 import { geographicalPosition } from '../sky/geographical-position.js';
 import { warning } from '../working/caution.js';
@@ -9,10 +9,18 @@ import { quantity } from '../working/quantity.js';
 /** Altitude of the Sun, degrees, above which the eye finds no star, and no planet but Venus. Common practice, no source. */
 const TOO_LIGHT = { star: -3, planet: 0 };
 
-/** A star or planet supposed to have been seen in daylight: as a rule the time is wrong, or the body. */
-export function lightCautions(body: BodyName, place: { readonly latitude: number; readonly longitude: number; readonly instant: Date }): Caution[] {
+/**
+ * A star or planet supposed to have been seen in daylight: as a rule the time is wrong, or the body.
+ * Venus may be found by day while she stands high, on the horizon as little as the rest.
+ */
+export function lightCautions(
+  observed: BodyName,
+  place: { readonly latitude: number; readonly longitude: number; readonly instant: Date },
+  where: 'on-horizon' | 'anywhere' = 'anywhere',
+): Caution[] {
+  const body = checkBody(observed);
   const kind = kindOf(body);
-  if (kind === 'Sun' || kind === 'Moon' || body === 'Venus') return [];
+  if (kind === 'Sun' || kind === 'Moon' || (body === 'Venus' && where === 'anywhere')) return [];
   const { gha, declination } = geographicalPosition('Sun', place.instant);
   const { altitude } = altitudeAzimuth({ latitude: place.latitude, declination, localHourAngle: gha + place.longitude });
   return altitude > TOO_LIGHT[kind] ? [warning('lost-in-daylight', { body, sun: quantity(altitude, 'angle') })] : [];

@@ -23,7 +23,7 @@ export const digest: Readonly<Record<string, number>> = {
   conversion: 3871556150,
   'chart-variation': 1772742013,
   card: 956220650,
-  amplitude: 1549296893,
+  amplitude: 3779645324,
   azimuth: 3763551424,
   transit: 4184386505,
   coefficients: 1160757762,

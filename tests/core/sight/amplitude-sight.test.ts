@@ -6,6 +6,7 @@ import type { AmplitudeSight } from '../../../core/sight/amplitude-result.js';
 import type { AmplitudeObservation } from '../../../core/sight/amplitude-observation.js';
 import { horizonMoment } from '../../../core/sight/horizon-moment.js';
 import { bodyNames } from '../../../core/sky/body.js';
+import { horizonEvent } from '../../../core/sky/horizon-event.js';
 import { evaluate } from '../../../core/working/evaluate.js';
 import { assertClose, assertSameDirection } from '../../support/assert-close.js';
 import { reference } from '../../support/reference.js';
@@ -184,6 +185,29 @@ describe('what is odd about an amplitude', () => {
     assert.ok(!codes(high).includes('not-at-horizon'));
     const low = { latitude: 2, longitude: 0, instant: new Date('2026-03-20T06:11:30Z'), compassBearing: 90 };
     assert.ok(!codes(low).some((code) => code === 'time-and-moment' || code === 'not-at-horizon'));
+  });
+  describe('of a body that no eye can see', () => {
+    /** A rising or setting that is timed right and read right: only the light is left to be odd. */
+    const light = (body: AmplitudeObservation['body'], event: 'rising' | 'setting', after: string): string[] => {
+      const place = { body, latitude: 30, longitude: 0 };
+      const crossing = horizonEvent({ ...place, after: new Date(after), event, moment: 'celestial' });
+      assert.ok(crossing.occurs && crossing.azimuth !== null);
+      return codes({ ...place, instant: crossing.instant, compassBearing: crossing.azimuth, compass: 'gyro' });
+    };
+    // In 30° N Sirius is lost in the Sun's light from May to early August: the Nile calendar began with its first morning (common knowledge).
+    it('tells a star that rises after the Sun, and not one that rises by night', () => {
+      assert.deepEqual(light('Sirius', 'rising', '2026-06-21T00:00:00Z'), ['lost-in-daylight']);
+      assert.deepEqual(light('Sirius', 'rising', '2026-10-01T00:00:00Z'), []);
+    });
+    // Venus was evening star in May 2026 (any almanac): up after the Sun and down after him.
+    it('tells Venus on the horizon by day, and not in the dusk', () => {
+      assert.deepEqual(light('Venus', 'rising', '2026-05-15T00:00:00Z'), ['lost-in-daylight']);
+      assert.deepEqual(light('Venus', 'setting', '2026-05-15T12:00:00Z'), []);
+    });
+    it('says nothing of Sun and Moon', () => {
+      assert.deepEqual(light('Sun', 'rising', '2026-06-21T00:00:00Z'), []);
+      assert.deepEqual(light('Moon', 'rising', '2026-05-20T00:00:00Z'), []);
+    });
   });
   it('says once that a bearing lies on the other side, and not of a large variation', () => {
     assert.deepEqual(codes({ compassBearing: 293.5 }), ['other-side']);

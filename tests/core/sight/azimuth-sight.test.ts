@@ -164,6 +164,18 @@ describe('an azimuth by altitude', () => {
     assertClose(by('sun').corrections?.semidiameter ?? NaN, 16.2 / 60, 0.3 / 60);
   });
 
+  // Without a time the disc is not known: a lower limb was once worked as the centre, a quarter of a degree too low,
+  // and the centre of the Moon without her parallax of nearly a degree.
+  it('asks for the time where disc or parallax count, though the declination is typed', () => {
+    const seen = (body: 'Sun' | 'Moon' | 'Vega', limb: 'lower' | 'centre') => () =>
+      azimuthSight({
+        source: { by: 'altitude', body, declination: 10, altitude: 10, side: 'east', seen: { limb, heightOfEye: 12 } },
+        latitude: 33.4, longitude: 0, instant: null, compassBearing: 80, compass: 'gyro',
+      });
+    for (const needsTime of [seen('Sun', 'lower'), seen('Moon', 'lower'), seen('Moon', 'centre')]) assert.throws(needsTime, /^RangeError: instant: /);
+    for (const needsNone of [seen('Sun', 'centre'), seen('Vega', 'lower')]) assert.ok(needsNone().determined);
+  });
+
   it('knows an altitude the body never reaches', () => {
     const sight = azimuthSight({
       source: { by: 'altitude', body: null, declination: -20, altitude: 60, side: 'west' },
@@ -197,6 +209,8 @@ describe('slips that explain an odd azimuth', () => {
     const forenoon = { ...sun, source: { by: 'body', body: 'Vega' } as const, instant: new Date('2026-02-10T13:00:00Z') };
     assert.ok(codes({ ...forenoon, compassBearing: 300 }).includes('lost-in-daylight'));
     assert.ok(!codes({ ...forenoon, source: { by: 'body', body: 'Venus' }, compassBearing: 120 }).includes('lost-in-daylight'));
+    // However she is spelled: `VENUS` was once taken for a planet that nobody sees by day.
+    assert.ok(!codes({ ...forenoon, source: { by: 'body', body: 'VENUS' as 'Venus' }, compassBearing: 120 }).includes('lost-in-daylight'));
   });
   it('sees a body below the horizon', () => assert.ok(codes({ ...sun, instant: new Date('2026-02-10T04:00:00Z'), compassBearing: 60 }).includes('below-horizon')));
 });
