@@ -71,7 +71,7 @@ export const ironMessages: Catalogue = {
   'iron.polarity.blue': 'blue',
   'iron.polarity.none': 'neither',
   'iron.polarity.induced': 'What the field induces on this heading',
-  'iron.polarity.permanent': 'What the slip leaves in her for good',
+  'iron.polarity.permanent': 'What the slip leaves in her',
   'iron.link': 'This bench as a link',
   'iron.link.lead': 'Everything set above, for the state attribute of a course page or behind the # of a link.',
   'iron.link.text': 'State',

@@ -22,7 +22,9 @@ const TYPICAL = 0.15;
 
 /**
  * The colours hammering and riveting left in the hard iron: those the field of the slip
- * induced, which stay when she turns or sails away (common practice). Errors as `inducedPolarity`.
+ * induced, which stay when she turns or sails away. They weaken in her first year or two, and
+ * yard work, long lying on one heading, blows and lightning change them (common practice, no
+ * source). Errors as `inducedPolarity`.
  */
 export function hardIronPolarity(slip: BuildingSlip): PolarityOfShip {
   return inducedPolarity(slip.field, slip.magneticHeading);

@@ -62,7 +62,7 @@ export const ironMessages: Catalogue = {
   'iron.polarity.blue': 'blau',
   'iron.polarity.none': 'keins',
   'iron.polarity.induced': 'Was das Feld auf diesem Kurs induziert',
-  'iron.polarity.permanent': 'Was die Helling für immer hinterlässt',
+  'iron.polarity.permanent': 'Was die Helling hinterlässt',
   'iron.link': 'Dieser Prüfstand als Link',
   'iron.link.lead': 'Alles oben Eingestellte, für das Attribut state einer Kursseite oder hinter dem # eines Links.',
   'iron.link.text': 'Zustand',

@@ -62,7 +62,7 @@ export const ironMessages: Catalogue = {
   'iron.polarity.blue': 'azul',
   'iron.polarity.none': 'sin color',
   'iron.polarity.induced': 'Lo que induce el campo a este rumbo',
-  'iron.polarity.permanent': 'Lo que la grada le deja para siempre',
+  'iron.polarity.permanent': 'Lo que la grada le deja',
   'iron.link': 'Este banco como enlace',
   'iron.link.lead': 'Todo lo fijado arriba, para el atributo state de una página de curso o tras la # de un enlace.',
   'iron.link.text': 'Estado',

@@ -62,7 +62,7 @@ export const ironMessages: Catalogue = {
   'iron.polarity.blue': 'bleu',
   'iron.polarity.none': 'neutre',
   'iron.polarity.induced': 'Ce que le champ induit à ce cap',
-  'iron.polarity.permanent': 'Ce que la cale lui laisse pour toujours',
+  'iron.polarity.permanent': 'Ce que la cale lui laisse',
   'iron.link': 'Ce banc sous forme de lien',
   'iron.link.lead': 'Tout ce qui est réglé plus haut, pour l’attribut state d’une page de cours ou après le # d’un lien.',
   'iron.link.text': 'État',

@@ -65,7 +65,7 @@ export const ironMessages: Catalogue = {
   'iron.polarity.blue': 'biru',
   'iron.polarity.none': 'tanpa warna',
   'iron.polarity.induced': 'Yang diinduksi medan pada haluan ini',
-  'iron.polarity.permanent': 'Yang ditinggalkan galangan untuk selamanya',
+  'iron.polarity.permanent': 'Yang ditinggalkan galangan',
   'iron.link': 'Peraga ini sebagai tautan',
   'iron.link.lead': 'Semua yang disetel di atas, untuk atribut state pada halaman kursus atau di belakang # pada tautan.',
   'iron.link.text': 'Keadaan',

@@ -62,7 +62,7 @@ export const ironMessages: Catalogue = {
   'iron.polarity.blue': '蓝',
   'iron.polarity.none': '无色',
   'iron.polarity.induced': '此航向上磁场的感应磁性',
-  'iron.polarity.permanent': '船台永久留下的磁性',
+  'iron.polarity.permanent': '船台留下的磁性',
   'iron.link': '以链接保存此演示台',
   'iron.link.lead': '上面的全部设定，可用作课程页面的state属性，或放在链接的#之后。',
   'iron.link.text': '设定',
