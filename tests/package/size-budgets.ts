@@ -20,7 +20,7 @@ export const budgets: readonly Budget[] = [
   { what: 'lit alone, to compare with', allowed: 7 },
   // Nothing of it comes late: the search for the next rising (1.4 kB) is wanted at once wherever a ship shares her time,
   // and what stands behind closed summaries (1.2 kB) as soon as the browser is idle. That would hide the weight, not take it away.
-  { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 50.7 },
+  { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 50.9 },
   { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 38.6 },
   { what: 'variation', modules: defined(['variation']), allowed: 36 },
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 59.2 },
@@ -28,10 +28,10 @@ export const budgets: readonly Budget[] = [
   { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 76.8 },
   { what: 'map of the field', modules: defined(['field-map']), wanted: 45, allowed: 50.4 },
   { what: 'the chart library, late', modules: defined(['deviation-curve']), late: 'uplot', allowed: 30 },
-  { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 111.3 },
-  { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 103.7 },
+  { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 111.8 },
+  { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 103.8 },
   { what: 'script of the drill', script: 'lubberline-drill.js', wanted: 60, allowed: 74.5 },
-  { what: 'script without the map, chart library and all', script: 'lubberline-without-map.js', wanted: 130, allowed: 239 },
-  { what: 'script of everything', script: 'lubberline.js', allowed: 259.6 },
+  { what: 'script without the map, chart library and all', script: 'lubberline-without-map.js', wanted: 130, allowed: 239.4 },
+  { what: 'script of everything', script: 'lubberline.js', allowed: 260 },
   { what: 'script of a course', script: 'lubberline-course.js', allowed: 9 },
 ];
