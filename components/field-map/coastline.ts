@@ -1,4 +1,3 @@
-import type { MultiPolygon } from 'geojson';
 import { FINENESS, ORIGIN, SIGNS, coastline } from './coastline-data.js';
 
 const middle = (SIGNS.length - 1) / 2;
@@ -13,16 +12,13 @@ function ringOf(text: string): [number, number][] {
     y += sign(at + 1) - middle;
     ring.push([x / FINENESS, y / FINENESS]);
   }
-  // Rounding may have opened a ring; Antarctica's ends a whole turn on, which is the same place.
-  const [first, last] = [ring[0] as [number, number], ring[ring.length - 1] as [number, number]];
-  if ((first[0] - last[0]) % 360 !== 0 || first[1] !== last[1]) ring.push(first);
   return ring;
 }
 
-let land: MultiPolygon | undefined;
+let land: [number, number][][] | undefined;
 
-/** The land of the world, degrees; read from its steps when it is first asked for. */
-export function landOfTheWorld(): MultiPolygon {
-  land ??= { type: 'MultiPolygon', coordinates: coastline.split(' ').map((polygon) => polygon.split('~').map(ringOf)) };
+/** The land of the world and its inland seas as rings of [longitude, latitude], degrees; read from its steps when it is first asked for. */
+export function landOfTheWorld(): readonly (readonly (readonly [number, number])[])[] {
+  land ??= coastline.split(' ').map(ringOf);
   return land;
 }

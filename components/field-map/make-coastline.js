@@ -17,11 +17,15 @@ const SMALLEST = 0.6;
 /** The longest step that has a sign of its own. */
 const LONGEST = 44;
 
-/** Added to the coordinates of a first point, lest they be negative. */
-const ORIGIN = 2000;
+/** Added to the coordinates of a first point, lest they be negative; so much that their first signs are common ones. */
+const ORIGIN = LONGEST * (2 * LONGEST + 1);
 
-/** The signs of the steps -44 to 44; none needs escaping in a string. */
-const SIGNS = '!#$%&()*+,-./0123456789:;<=>?@ABCDEFGHIJKLMNOPQRSTUVWXYZ[]^_abcdefghijklmnopqrstuvwxyz{|}';
+/**
+ * Letters and marks in the order in which they are common in the code around, none of which needs
+ * escaping in a string. The steps that come most often take those that come most often: what packs
+ * the script then has short signs for both.
+ */
+const COMMON = 'etirna,os.l()u=d:ch{}mp-fgb0v1;y>?2w[]<k/&3x6*M!|5+94zA8TE#7SCOBZND_PLHRUGWjIVFqYJKX^Q%@~';
 
 const atlas = JSON.parse(readFileSync(createRequire(import.meta.url).resolve('world-atlas/land-110m.json'), 'utf8'));
 const land = feature(atlas, atlas.objects.land);
@@ -75,30 +79,41 @@ function thinnedRing(ring) {
   return [...thinned(ring.slice(0, half + 1)), ...thinned(ring.slice(half)).slice(1)];
 }
 
-function written(ring) {
+/** The first point of a ring in steps of the map, then the steps to the others. */
+function stepsOf(ring) {
   const points = ring.map(([longitude, latitude]) => [Math.round(longitude * FINENESS), Math.round(latitude * FINENESS)]);
   let [x, y] = points[0];
-  const start = [x, y].map((value) => SIGNS[Math.floor((value + ORIGIN) / SIGNS.length)] + SIGNS[(value + ORIGIN) % SIGNS.length]).join('');
-  let text = '';
+  const start = { x, y };
+  const steps = [];
   for (const [toX, toY] of points.slice(1)) {
     const parts = Math.ceil(Math.max(Math.abs(toX - x), Math.abs(toY - y)) / LONGEST);
     for (let left = parts; left > 0; left -= 1) {
-      const [stepX, stepY] = [Math.round((toX - x) / left), Math.round((toY - y) / left)];
-      text += SIGNS[stepX + LONGEST] + SIGNS[stepY + LONGEST];
-      x += stepX;
-      y += stepY;
+      const step = [Math.round((toX - x) / left), Math.round((toY - y) / left)];
+      steps.push(...step);
+      x += step[0];
+      y += step[1];
     }
   }
-  return start + text;
+  return { start, steps };
 }
 
-let points = 0;
-const texts = polygons.flatMap((rings) => {
-  const kept = rings.map(unrolled).filter((ring) => goesRoundPole(ring) || area(ring) >= SMALLEST);
-  const thin = kept.map(thinnedRing).filter((ring) => ring.length > 3);
-  points += thin.reduce((sum, ring) => sum + ring.length, 0);
-  return thin.length === 0 ? [] : [thin.map(written).join('~')];
+/** The signs of the steps from -LONGEST to LONGEST. */
+function signsFor(steps) {
+  const counts = new Map(Array.from({ length: 2 * LONGEST + 1 }, (_, index) => [index - LONGEST, 0]));
+  for (const step of steps) counts.set(step, counts.get(step) + 1);
+  const byUse = [...counts].sort(([, a], [, b]) => b - a).map(([step]) => step);
+  const signs = [];
+  byUse.forEach((step, rank) => (signs[step + LONGEST] = COMMON[rank]));
+  return signs.join('');
+}
+
+const rings = polygons.flatMap((all) => {
+  const kept = all.map(unrolled).filter((ring) => goesRoundPole(ring) || area(ring) >= SMALLEST);
+  return kept.map(thinnedRing).filter((ring) => ring.length > 3).map(stepsOf);
 });
+const SIGNS = signsFor(rings.flatMap(({ steps }) => steps));
+const twoSigns = (value) => SIGNS[Math.floor((value + ORIGIN) / SIGNS.length)] + SIGNS[(value + ORIGIN) % SIGNS.length];
+const texts = rings.map(({ start, steps }) => [twoSigns(start.x), twoSigns(start.y), ...steps.map((step) => SIGNS[step + LONGEST])].join(''));
 
 const target = new URL('coastline-data.ts', import.meta.url);
 writeFileSync(
@@ -108,19 +123,19 @@ writeFileSync(
 /** Steps in a degree. */
 export const FINENESS = ${FINENESS};
 
-/** The sign of a step, from -${LONGEST} to ${LONGEST}. */
+/** The sign of a step, from -${LONGEST} to ${LONGEST}; the common ones are common letters. */
 export const SIGNS = '${SIGNS}';
 
 /** Added to the coordinates of a first point, lest they be negative. */
 export const ORIGIN = ${ORIGIN};
 
 /**
- * Land: polygons parted by spaces, the rings of one (its outline, then its inland seas) by \`~\`.
- * A ring is the longitude and latitude of its first point, two signs each as figures of a
- * number, then by turns a step east and a step north.
+ * Land: rings parted by spaces, an inland sea after the outline of its land. A ring is the
+ * longitude and latitude of its first point, two signs each as figures of a number, then by
+ * turns a step east and a step north.
  */
 export const coastline =
   '${texts.join(' ')}';
 `,
 );
-console.log(`${texts.length} polygons, ${points} points`);
+console.log(`${texts.length} rings, ${rings.reduce((sum, { steps }) => sum + steps.length / 2, 0)} steps`);

@@ -1,6 +1,6 @@
 import { roundTo } from '../../core/angle/format-angle.js';
 import { wrap180 } from '../../core/angle/wrap.js';
-import { svgPath } from './map-path.js';
+import { linesPath } from './map-path.js';
 import { POLAR_EDGE } from './map-views.js';
 import type { MapPlace, MapViewName } from './map-view-names.js';
 import type { MapLayout } from './map-views.js';
@@ -39,5 +39,5 @@ export function crossPath(layout: MapLayout, { latitude, longitude }: MapPlace):
   // A pole has no parallel.
   const parallel = Array.from({ length: 73 }, (_, index): [number, number] => [index * 5 - 180, latitude]);
   const coordinates = Math.abs(latitude) === 90 ? [meridian] : [meridian, parallel];
-  return svgPath(layout.projection, { type: 'MultiLineString', coordinates });
+  return linesPath(layout, coordinates);
 }

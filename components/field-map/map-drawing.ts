@@ -9,11 +9,10 @@ import { figureBox, labelLine } from './map-labels.js';
 import type { Box, LineLabel } from './map-labels.js';
 import { elementOf, kindOf, levelText, levelsOf } from './map-levels.js';
 import type { LineKind, MapLines } from './map-levels.js';
-import { svgPath } from './map-path.js';
+import { areasPath, linesPath } from './map-path.js';
+import type { Line } from './map-path.js';
 import { isPolar } from './map-views.js';
 import type { MapLayout } from './map-views.js';
-
-type Line = readonly (readonly [number, number])[];
 
 /** What of a map changes with the date: paths of SVG, labels, poles. */
 export interface MapDrawing {
@@ -73,11 +72,8 @@ function drawnPieces(line: Line, layout: MapLayout): (readonly [number, number])
 /** Both areas in which the horizontal force is below a limit. */
 function zonePath(limit: number, instant: Date, layout: MapLayout): string {
   const { north, south } = zoneOutlines(limit, instant);
-  return svgPath(layout.projection, { type: 'MultiPolygon', coordinates: [[positions(north)], [positions(south)]] });
+  return areasPath(layout, [north, south]);
 }
-
-/** A line of core as the projection takes it. */
-const positions = (line: Line): [number, number][] => line.map(([longitude, latitude]) => [longitude, latitude]);
 
 /** Room kept free around the sign of a pole. */
 const poleBox = ([x, y]: readonly [number, number]): Box => ({ x, y, halfWidth: 9, halfHeight: 9 });
@@ -86,7 +82,6 @@ const poleBox = ([x, y]: readonly [number, number]): Box => ({ x, y, halfWidth: 
 export function drawMap(lines: MapLines, instant: Date, layout: MapLayout, figures: readonly EdgeFigure[]): MapDrawing {
   const grid = magneticFieldGrid({ step: isPolar(layout.view) ? 1 : 2, instant });
   const poles = magneticPoles(instant);
-  const precision = layout.projection.precision();
   const isCut = lines === 'variation' && !isPolar(layout.view);
   const levels = isolines(grid, elementOf[lines], levelsOf(lines, layout.width < CROWDED)).map((level) =>
     isCut ? { ...level, lines: level.lines.flatMap((line) => outsideBlackout(line, grid)) } : level,
@@ -103,15 +98,11 @@ export function drawMap(lines: MapLines, instant: Date, layout: MapLayout, figur
     ofLevel.flatMap((line) => drawnPieces(line, layout)).flatMap((piece) => labelLine(piece, levelText(lines, level), taken, fits)),
   );
 
-  // The lines have a point in every cell of the grid: bending them between is not worth its time.
-  layout.projection.precision(0);
   const together = (kind: LineKind): string =>
-    svgPath(layout.projection, {
-      type: 'MultiLineString',
-      coordinates: levels.filter(({ level }) => kindOf(lines, level) === kind).flatMap((level) => level.lines.map(positions)),
-    });
+    linesPath(
+      layout,
+      levels.filter(({ level }) => kindOf(lines, level) === kind).flatMap((level) => level.lines),
+    );
   const paths = { zero: together('zero'), positive: together('positive'), negative: together('negative') };
-  const equatorPath = svgPath(layout.projection, { type: 'MultiLineString', coordinates: equator.map(positions) });
-  layout.projection.precision(precision);
-  return { grid, poles, lines: paths, labels, equator: equatorPath, caution: zonePath(CAUTION, instant, layout), blackout: zonePath(BLACKOUT, instant, layout) };
+  return { grid, poles, lines: paths, labels, equator: linesPath(layout, equator), caution: zonePath(CAUTION, instant, layout), blackout: zonePath(BLACKOUT, instant, layout) };
 }

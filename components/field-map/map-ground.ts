@@ -1,6 +1,6 @@
-import type { MultiLineString } from 'geojson';
 import { landOfTheWorld } from './coastline.js';
-import { svgPath } from './map-path.js';
+import { areasPath, linesPath } from './map-path.js';
+import type { Line } from './map-path.js';
 import { isPolar } from './map-views.js';
 import type { MapLayout } from './map-views.js';
 
@@ -63,18 +63,18 @@ function worldFigures(layout: MapLayout): EdgeFigure[] {
 const steps = (from: number, to: number, step: number): readonly number[] =>
   Array.from({ length: Math.round((to - from) / step) + 1 }, (_, index) => from + index * step);
 
-/** Every thirtieth meridian, and parallels at a distance in degrees; with points between, lest a parallel be drawn as a great circle. */
-function graticule(apart: number): MultiLineString {
-  const meridians = steps(-180, 150, 30).map((longitude) => steps(-90, 90, 5).map((latitude) => [longitude, latitude]));
-  const parallels = steps(-90 + apart, 90 - apart, apart).map((latitude) => steps(-180, 180, 3).map((longitude) => [longitude, latitude]));
-  return { type: 'MultiLineString', coordinates: [...meridians, ...parallels] };
+/** Every thirtieth meridian, and parallels at a distance in degrees; with points between, for both may be curves. */
+function graticule(apart: number): Line[] {
+  const meridians = steps(-180, 150, 30).map((longitude) => steps(-90, 90, 5).map((latitude) => [longitude, latitude] as const));
+  const parallels = steps(-90 + apart, 90 - apart, apart).map((latitude) => steps(-180, 180, 3).map((longitude) => [longitude, latitude] as const));
+  return [...meridians, ...parallels];
 }
 
 /** Draws coast, outline and graticule of a layout. */
 export function mapGround(layout: MapLayout): MapGround {
   return {
-    land: svgPath(layout.projection, landOfTheWorld()),
-    graticule: svgPath(layout.projection, graticule(isPolar(layout.view) ? 10 : 30)),
+    land: areasPath(layout, landOfTheWorld()),
+    graticule: linesPath(layout, graticule(isPolar(layout.view) ? 10 : 30)),
     figures: isPolar(layout.view) ? polarFigures(layout) : worldFigures(layout),
   };
 }

@@ -1,19 +1,17 @@
-import { geoAzimuthalEquidistant, geoNaturalEarth1 } from 'd3-geo';
-import type { GeoProjection } from 'd3-geo';
-import { arcOfDegrees } from '../../core/angle/trigonometry.js';
+import { naturalEarth, naturalEarthLatitude } from '../../core/angle/natural-earth.js';
+import { atan2Degrees, cosDegrees, sinDegrees } from '../../core/angle/trigonometry.js';
 import { wrap180 } from '../../core/angle/wrap.js';
-import { svgPath } from './map-path.js';
+import type { Drawn } from './map-path.js';
 import type { MapPlace, MapViewName } from './map-view-names.js';
 
 /** The surroundings of a pole end at this latitude. */
 export const POLAR_EDGE = 50;
 
 /** A projection laid out for a width in CSS pixels. */
-export interface MapLayout {
+export interface MapLayout extends Drawn {
   readonly view: MapViewName;
   readonly width: number;
   readonly height: number;
-  readonly projection: GeoProjection;
   /** The edge of the map as a path of SVG; what the projection draws beyond it is to be clipped. */
   readonly outline: string;
   /** Whether a place is on this map. */
@@ -25,7 +23,7 @@ export interface MapLayout {
 }
 
 /** Width over height of the outline of the world as it is projected here. */
-const WORLD_SHAPE = 1.9229;
+const WORLD_SHAPE = (180 * naturalEarth(0).degree) / naturalEarth(90).height;
 const WIDEST_POLAR = 620;
 
 export const isPolar = (view: MapViewName): boolean => view === 'north' || view === 'south';
@@ -35,34 +33,51 @@ function margins(view: MapViewName, width: number): { readonly side: number; rea
   return isPolar(view) ? { side: 34, above: 22, below: 22 } : { side: width < 480 ? 24 : 32, above: 6, below: 22 };
 }
 
-interface Frame {
-  readonly left: number;
-  readonly above: number;
-  readonly across: number;
-  readonly down: number;
+/** A projection with its way back: degrees, unless the point lies beside the map. */
+interface Sheet extends Drawn {
+  readonly outline: string;
+  placeAt(x: number, y: number): readonly [longitude: number, latitude: number] | null;
 }
 
-function worldProjection(view: MapViewName, { left, above, across, down }: Frame): GeoProjection {
-  return geoNaturalEarth1()
-    .rotate([view === 'pacific' ? 180 : 0, 0])
-    .fitExtent([[left, above], [left + across, above + down]], { type: 'Sphere' });
+/** The world in the projection Natural Earth, whose parallels are straight. */
+function worldSheet(middle: number, centreX: number, centreY: number, half: number): Sheet {
+  const scale = half / (180 * naturalEarth(0).degree);
+  const project = (longitude: number, latitude: number): readonly [number, number] => {
+    const { degree, height } = naturalEarth(latitude);
+    return [centreX + (longitude - middle) * degree * scale, centreY - height * scale];
+  };
+  const edge = Array.from({ length: 73 }, (_, index) => index * 2.5 - 90);
+  const outline = [...edge.map((latitude) => project(middle + 180, latitude)), ...edge.map((latitude) => project(middle - 180, -latitude))];
+  return {
+    middle,
+    isNear: () => true,
+    project,
+    outline: `M${outline.map((point) => point.map((value) => value.toFixed(1)).join()).join('L')}Z`,
+    placeAt(x, y) {
+      const latitude = naturalEarthLatitude((centreY - y) / scale);
+      const across = latitude === null ? NaN : (x - centreX) / scale / naturalEarth(latitude).degree;
+      return latitude !== null && Math.abs(across) <= 180 ? [wrap180(middle + across), latitude] : null;
+    },
+  };
 }
 
-/**
- * Half the world around a pole, of which the outline shows the middle: the library's own
- * clipping to less than half draws false chords between points far outside.
- */
-function polarProjection(view: MapViewName, { left, above, across }: Frame): GeoProjection {
-  return geoAzimuthalEquidistant()
-    .rotate([0, view === 'north' ? -90 : 90])
-    .clipAngle(90)
-    .scale(across / 2 / arcOfDegrees(90 - POLAR_EDGE))
-    .translate([left + across / 2, above + across / 2]);
-}
-
-function circle({ left, above, across }: Frame): string {
-  const half = across / 2;
-  return `M${left},${above + half}a${half},${half} 0 1,0 ${across},0a${half},${half} 0 1,0 ${-across},0Z`;
+/** The surroundings of a pole: directions from it are true, and distances to scale. */
+function polarSheet(sign: 1 | -1, centreX: number, centreY: number, half: number): Sheet {
+  const scale = half / (90 - POLAR_EDGE);
+  return {
+    middle: null,
+    isNear: (latitude) => sign * latitude > 0,
+    project(longitude, latitude) {
+      const distance = (90 - sign * latitude) * scale;
+      return [centreX + distance * sinDegrees(longitude), centreY + sign * distance * cosDegrees(longitude)];
+    },
+    outline: `M${centreX - half},${centreY}a${half},${half} 0 1,0 ${2 * half},0a${half},${half} 0 1,0 ${-2 * half},0Z`,
+    placeAt(x, y) {
+      const [east, south] = [x - centreX, y - centreY];
+      const distance = Math.hypot(east, south);
+      return distance <= half ? [atan2Degrees(east, sign * south), sign * (90 - distance / scale)] : null;
+    },
+  };
 }
 
 /** Lays a view out for a width. */
@@ -70,20 +85,19 @@ export function layOut(view: MapViewName, width: number): MapLayout {
   const { side, above, below } = margins(view, width);
   const across = isPolar(view) ? Math.min(width, WIDEST_POLAR) - 2 * side : width - 2 * side;
   const down = isPolar(view) ? across : across / WORLD_SHAPE;
-  const left = (width - across) / 2;
-  const frame = { left, above, across, down };
-  const projection = (isPolar(view) ? polarProjection : worldProjection)(view, frame).precision(0.3);
-  const outline = isPolar(view) ? circle(frame) : svgPath(projection, { type: 'Sphere' });
-  const shows = ({ latitude }: MapPlace): boolean =>
-    isPolar(view) ? (view === 'north' ? latitude : -latitude) >= POLAR_EDGE : true;
-  const point = ({ latitude, longitude }: MapPlace): readonly [number, number] => projection([longitude, latitude]) ?? [NaN, NaN];
-  const place = (x: number, y: number): MapPlace | null => {
-    const [longitude = NaN, latitude = NaN] = projection.invert?.([x, y]) ?? [];
-    if (!(Math.abs(latitude) <= 90) || !Number.isFinite(longitude)) return null;
-    const found = { latitude, longitude: wrap180(longitude) };
-    // Beside the outline the inverse goes on into places that are drawn elsewhere.
-    const [backX, backY] = point(found);
-    return shows(found) && Math.hypot(backX - x, backY - y) < 1 ? found : null;
+  const at = [width / 2, above + down / 2, across / 2] as const;
+  const sheet = isPolar(view) ? polarSheet(view === 'north' ? 1 : -1, ...at) : worldSheet(view === 'pacific' ? 180 : 0, ...at);
+  const { middle, project } = sheet;
+  return {
+    ...sheet,
+    view,
+    width,
+    height: above + down + below,
+    shows: ({ latitude }) => (isPolar(view) ? (view === 'north' ? latitude : -latitude) >= POLAR_EDGE : true),
+    point: ({ latitude, longitude }) => project(middle === null || Math.abs(longitude - middle) <= 180 ? longitude : middle + wrap180(longitude - middle), latitude),
+    place(x, y) {
+      const found = sheet.placeAt(x, y);
+      return found && { longitude: found[0], latitude: found[1] };
+    },
   };
-  return { view, width, height: above + down + below, projection, outline, shows, point, place };
 }
