@@ -140,7 +140,7 @@ export { reversedNaming } from './deviation/reversed-naming.js';
 export { studentLimit } from './deviation/student.js';
 
 // Sight: errors from bodies and marks; directions from one north to another.
-export type { AmplitudeObservation, CompassKind } from './sight/amplitude-observation.js';
+export type { AmplitudeObservation } from './sight/amplitude-observation.js';
 export type { AmplitudeBearing, AmplitudeSight, HorizonSide, NoAmplitude } from './sight/amplitude-result.js';
 export { amplitudeBearing, amplitudeSight } from './sight/amplitude-sight.js';
 export { azimuthBearing } from './sight/azimuth-bearing.js';
@@ -156,6 +156,7 @@ export { convertDirection } from './sight/chain.js';
 export type { Chain, ChainInput, Direction } from './sight/chain.js';
 export { compassError, gyroError } from './sight/compass-error.js';
 export type { CompassError } from './sight/compass-error.js';
+export type { CompassKind } from './sight/compass-kind.js';
 export type { Conversion, ConversionInput } from './sight/conversion.js';
 export { convert } from './sight/convert.js';
 export { geodesicLine } from './sight/geodesic-line.js';

@@ -4,12 +4,13 @@ import { property } from 'lit/decorators.js';
 import type { AmplitudeObservation } from '../../core/sight/amplitude-observation.js';
 import type { AmplitudeBearing, AmplitudeSight, NoAmplitude } from '../../core/sight/amplitude-result.js';
 import { amplitudeBearing, amplitudeSight } from '../../core/sight/amplitude-sight.js';
+import { compassKinds } from '../../core/sight/compass-kind.js';
 import { bodyNamed } from '../../core/sky/body.js';
 import type { BodyName } from '../../core/sky/body.js';
 import type { HorizonMoment } from '../../core/sky/horizon-altitude.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import { bodyInWords } from '../shared/body-name.js';
-import { compassWords, headAndSplitNames } from '../shared/compass-view.js';
+import { headAndSplitNames } from '../shared/compass-view.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
 import { fieldNames } from '../shared/field-names.js';
@@ -78,7 +79,7 @@ export class LubberAmplitude extends SightElement {
 
   protected readonly messages = amplitudeMessages;
   protected readonly fields = amplitudeFields;
-  protected override readonly words = { body: (word: string) => bodyNamed(word) !== null, moment: moments, compass: compassWords };
+  protected override readonly words = { body: (word: string) => bodyNamed(word) !== null, moment: moments, compass: compassKinds };
 
   #bearing: AmplitudeBearing | NoAmplitude | null = null;
   #result: AmplitudeSight | null = null;

@@ -7,9 +7,9 @@ import { azimuthSight } from '../../core/sight/azimuth-sight.js';
 import type { AzimuthSight } from '../../core/sight/azimuth-sight.js';
 import { bearingSeries } from '../../core/sight/bearing-series.js';
 import type { BearingSeries, NoSeries } from '../../core/sight/bearing-series.js';
+import { compassKinds } from '../../core/sight/compass-kind.js';
 import { bodyNamed } from '../../core/sky/body.js';
 import { answerStyles } from '../shared/answer-styles.js';
-import { compassWords } from '../shared/compass-view.js';
 import { valueOf } from '../shared/field.js';
 import { headlineView } from '../shared/headline-view.js';
 import { howView } from '../shared/how-view.js';
@@ -115,7 +115,7 @@ export class LubberAzimuth extends SightElement {
     body: (word: string) => bodyNamed(word) !== null,
     altitudeOf: altitudeKinds,
     side: ['east', 'west'],
-    compass: compassWords,
+    compass: compassKinds,
   };
 
   #bearing: AzimuthBearing | NoAzimuth | null = null;

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
+import { compassKinds } from '../../core/sight/compass-kind.js';
 import { cardDeviationOn } from './card-deviation.js';
 import { choiceView } from './choice-view.js';
 import { valueOf } from './field.js';
@@ -11,8 +12,6 @@ import type { LubberElement } from './lubber-element.js';
 import type { FieldName } from './missing-view.js';
 import { bearingField, errorField } from './trade-fields.js';
 
-export const compassWords = ['magnetic', 'gyro'] as const;
-
 /** Which compass the bearing was read from. */
 export function compassChoice(host: LubberElement, gyro: boolean): TemplateResult {
   return choiceView(
@@ -20,7 +19,7 @@ export function compassChoice(host: LubberElement, gyro: boolean): TemplateResul
     'compass',
     host.t('sight.compass'),
     gyro ? 'gyro' : 'magnetic',
-    compassWords.map((value) => ({ value, label: host.t(`sight.compass.${value}`) })),
+    compassKinds.map((value) => ({ value, label: host.t(`sight.compass.${value}`) })),
   );
 }
 

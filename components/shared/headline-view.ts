@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { formatError as formatWithPoint, roundTo } from '../../core/angle/format-angle.js';
+import type { CompassKind } from '../../core/sight/compass-kind.js';
 import type { VariationSource } from '../../core/sight/variation-source.js';
 import type { Doubt } from '../../core/working/doubt.js';
 import { formatAngle, formatBearing, formatError } from './figures.js';
@@ -12,7 +13,7 @@ export interface Headline {
   /** Null where the error is the mean of several directions. */
   readonly trueBearing: number | null;
   readonly error: number;
-  readonly compass: 'magnetic' | 'gyro';
+  readonly compass: CompassKind;
   readonly doubt: Doubt;
   readonly variation: VariationSource;
   readonly deviation: number | null;

@@ -1,5 +1,5 @@
 import { property } from 'lit/decorators.js';
-import type { CompassKind } from '../../core/sight/amplitude-observation.js';
+import type { CompassKind } from '../../core/sight/compass-kind.js';
 import { formatInstant } from '../../core/time/instant.js';
 import { cardDeviationOn } from './card-deviation.js';
 import { doubtFields, supposedIn } from './doubt-fields.js';

@@ -1,13 +1,13 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
+import { compassKinds } from '../../core/sight/compass-kind.js';
 import { transitLine } from '../../core/sight/transit-line.js';
 import type { TrueLine } from '../../core/sight/transit-line.js';
 import type { Sighting } from '../../core/sight/transit-observation.js';
 import type { NoTransit, TransitSight } from '../../core/sight/transit-result.js';
 import { transitSight } from '../../core/sight/transit-sight.js';
 import { answerStyles } from '../shared/answer-styles.js';
-import { compassWords } from '../shared/compass-view.js';
 import { valueOf } from '../shared/field.js';
 import { headlineView } from '../shared/headline-view.js';
 import { howView } from '../shared/how-view.js';
@@ -65,7 +65,7 @@ export class LubberTransit extends LinesElement {
 
   protected readonly messages = transitMessages;
   protected readonly fields = transitFields;
-  protected override readonly words = { compass: compassWords };
+  protected override readonly words = { compass: compassKinds };
 
   #used: readonly number[] = [];
   #plan: TrueLine | null = null;

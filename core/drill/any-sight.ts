@@ -1,5 +1,6 @@
 import { roundTo } from '../angle/format-angle.js';
 import { wrap180, wrap360 } from '../angle/wrap.js';
+import type { CompassKind } from '../sight/compass-kind.js';
 import { variationSource } from '../sight/variation-source.js';
 import { formatInstant } from '../time/instant.js';
 import type { Chance } from './chance.js';
@@ -32,7 +33,7 @@ export function dateAndTime(instant: Date): string {
 
 /** What was read from which compass, and what the chart says where the deviation is asked. */
 export interface AnyReading {
-  readonly compass: 'magnetic' | 'gyro';
+  readonly compass: CompassKind;
   readonly compassBearing: number;
   readonly variation: number | null;
 }

@@ -5,6 +5,7 @@ import { magneticField } from '../field/magnetic-field.js';
 import { hardIronPolarity, permanentFromSlip } from '../iron/building-slip.js';
 import { exactCoefficients } from '../iron/exact-coefficients.js';
 import { inducedPolarity } from '../iron/induced-polarity.js';
+import { compassKinds } from '../sight/compass-kind.js';
 import { anyInstant, anyPlace } from './any-sight.js';
 import type { Chance } from './chance.js';
 import { redEndQuestion } from './corrector-question.js';
@@ -30,7 +31,7 @@ const givenDip = (code: string, field: { h: number; z: number }): Given => given
 
 /** Is the error east or west? Compass least, error east. */
 function nameOfError(chance: Chance): Draft {
-  const compass = chance.pick(['magnetic', 'gyro'] as const);
+  const compass = chance.pick(compassKinds);
   const trueBearing = chance.between(0, 359);
   const error = compass === 'gyro' ? chance.either(1, 4) : chance.either(2, 25);
   return {

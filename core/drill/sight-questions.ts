@@ -2,10 +2,11 @@ import { wrap180 } from '../angle/wrap.js';
 import type { Distractor, NumberQuestion } from '../answer/question.js';
 import { numberQuestion } from '../answer/make-question.js';
 import type { Tolerances } from '../answer/tolerances.js';
+import type { CompassKind } from '../sight/compass-kind.js';
 
 /** The end every sight has: a true bearing, what the compass showed, and the variation where the deviation is sought. */
 export interface SightEnd {
-  readonly compass: 'magnetic' | 'gyro';
+  readonly compass: CompassKind;
   readonly trueBearing: number;
   readonly compassBearing: number;
   /** Null where only the error is asked. */

@@ -1,8 +1,7 @@
 import type { BodyName } from '../sky/body.js';
 import type { HorizonMoment } from '../sky/horizon-altitude.js';
+import type { CompassKind } from './compass-kind.js';
 import type { SightDoubts } from './sight-doubts.js';
-
-export type CompassKind = 'magnetic' | 'gyro';
 
 export interface AmplitudeObservation {
   readonly body: BodyName;

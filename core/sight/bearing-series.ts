@@ -11,6 +11,7 @@ import { azimuthCautions } from './azimuth-cautions.js';
 import { azimuthDoubts, usualAzimuthDoubts } from './azimuth-doubts.js';
 import type { AzimuthDoubts } from './azimuth-doubts.js';
 import type { TimedSource } from './azimuth-source.js';
+import type { CompassKind } from './compass-kind.js';
 import { driftOf } from './drift.js';
 import type { Drift } from './drift.js';
 import { meanOf } from './series-mean.js';
@@ -58,7 +59,7 @@ export interface ReducedShot extends Shot {
 }
 
 export interface BearingSeries extends SeriesMean {
-  readonly compass: 'magnetic' | 'gyro';
+  readonly compass: CompassKind;
   readonly variation: VariationSource;
   readonly shots: readonly ReducedShot[];
   readonly kept: number;
@@ -103,7 +104,7 @@ function spreadOfHeads(shots: readonly Shot[]): number {
   return turns.length < 2 ? 0 : Math.max(...turns) - Math.min(...turns);
 }
 
-function seriesCautions(shots: readonly ReducedShot[], drift: Drift | null, byCard: boolean, compass: 'magnetic' | 'gyro'): Caution[] {
+function seriesCautions(shots: readonly ReducedShot[], drift: Drift | null, byCard: boolean, compass: CompassKind): Caution[] {
   const cautions: Caution[] = [];
   const struck = shots.filter((shot) => shot.struck === 'far-from-others').length;
   if (struck > 0) cautions.push(warning('series-struck', { count: String(struck) }));

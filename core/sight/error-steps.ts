@@ -1,13 +1,14 @@
 import { sum, symbol } from '../working/expression.js';
 import { quantity } from '../working/quantity.js';
 import type { Step } from '../working/step.js';
+import type { CompassKind } from './compass-kind.js';
 import type { VariationSource } from './variation-source.js';
 
 /** What the last lines of every sight's working need. */
 export interface ErrorSplit {
   readonly trueBearing: number;
   readonly compassBearing: number;
-  readonly compass: 'magnetic' | 'gyro';
+  readonly compass: CompassKind;
   readonly error: number;
   readonly variation: VariationSource;
   readonly deviation: number | null;

@@ -1,4 +1,5 @@
 import { angleFromTo, wrap180, wrap360 } from '../angle/wrap.js';
+import type { CompassKind } from './compass-kind.js';
 import { splitOf } from './split-error.js';
 import type { VariationSource } from './variation-source.js';
 
@@ -39,7 +40,7 @@ function meanTurn(angles: readonly number[]): number {
 }
 
 /** Error, split and standard error of the bearings kept; there must be at least one. */
-export function meanOf(shots: readonly KeptShot[], variation: VariationSource, compass: 'magnetic' | 'gyro', reading: number): SeriesMean {
+export function meanOf(shots: readonly KeptShot[], variation: VariationSource, compass: CompassKind, reading: number): SeriesMean {
   const error = wrap180(meanTurn(shots.map((shot) => shot.error ?? 0)));
   const cards = shots.flatMap(({ cardDeviation }) => (cardDeviation === undefined ? [] : [cardDeviation]));
   const { deviation, cardDeviation, difference } = splitOf(error, variation, { compass, cardDeviation: cards.length === shots.length ? meanOfNumbers(cards) : undefined });

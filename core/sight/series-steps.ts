@@ -3,13 +3,14 @@ import { constant, quotient, root, square, sum, symbol } from '../working/expres
 import { quantity } from '../working/quantity.js';
 import type { Quantity, Unit } from '../working/quantity.js';
 import type { Step } from '../working/step.js';
+import type { CompassKind } from './compass-kind.js';
 import { errorSteps } from './error-steps.js';
 import { ENOUGH } from './series-mean.js';
 import type { SeriesMean } from './series-mean.js';
 import type { VariationSource } from './variation-source.js';
 
 export interface WorkedSeries extends SeriesMean {
-  readonly compass: 'magnetic' | 'gyro';
+  readonly compass: CompassKind;
   readonly variation: VariationSource;
   /** Of each bearing that counts: its error, and what is left of it beside the mean; degrees. */
   readonly kept: readonly { readonly error: number; readonly residual: number }[];

@@ -1,6 +1,7 @@
 import { checkRange } from '../angle/check-number.js';
 import { angleFromTo, wrap180 } from '../angle/wrap.js';
 import type { Doubt } from '../working/doubt.js';
+import type { CompassKind } from './compass-kind.js';
 import { variationSource } from './variation-source.js';
 import type { VariationSource } from './variation-source.js';
 
@@ -8,7 +9,7 @@ import type { VariationSource } from './variation-source.js';
 export interface CompassReading {
   /** [0, 360). */
   readonly compassBearing: number;
-  readonly compass: 'magnetic' | 'gyro';
+  readonly compass: CompassKind;
   /** East positive; the model's where it is not given. */
   readonly variation?: number;
   /** What the deviation card says for the heading, east positive. */
@@ -18,7 +19,7 @@ export interface CompassReading {
 /** An error and what it consists of, degrees, east positive. */
 export interface SplitError {
   readonly error: number;
-  readonly compass: 'magnetic' | 'gyro';
+  readonly compass: CompassKind;
   /** At the place; a part of the error only where the compass is magnetic. */
   readonly variation: VariationSource;
   readonly deviation: number | null;
@@ -39,7 +40,7 @@ export function checkReading({ compassBearing, compass, variation = 0, cardDevia
 export function splitOf(
   error: number,
   variation: VariationSource,
-  { compass, cardDeviation: byCard }: { readonly compass: SplitError['compass']; readonly cardDeviation?: number | undefined },
+  { compass, cardDeviation: byCard }: { readonly compass: CompassKind; readonly cardDeviation?: number | undefined },
 ): SplitError {
   const magnetic = compass === 'magnetic';
   const deviation = magnetic && variation.source !== 'none' ? wrap180(error - variation.value) : null;

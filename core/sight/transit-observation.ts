@@ -1,3 +1,4 @@
+import type { CompassKind } from './compass-kind.js';
 import type { Position } from './geodesic-line.js';
 import type { TransitDoubts } from './transit-doubts.js';
 import type { TransitLine } from './transit-line.js';
@@ -15,7 +16,7 @@ export interface TransitObservation {
   readonly ship?: Position;
   /** When, for the variation. */
   readonly instant?: Date;
-  readonly compass: 'magnetic' | 'gyro';
+  readonly compass: CompassKind;
   /** Degrees, east positive; the model's at the ship, or at a mark, where it is not given. */
   readonly variation?: number;
   /** What the deviation card says for the heading, degrees, east positive. */

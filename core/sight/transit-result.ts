@@ -1,6 +1,7 @@
 import type { Caution } from '../working/caution.js';
 import type { Doubt } from '../working/doubt.js';
 import type { Step } from '../working/step.js';
+import type { CompassKind } from './compass-kind.js';
 import type { NoDirection } from './geodesic-line.js';
 import type { TransitLine, TrueLine } from './transit-line.js';
 import type { VariationSource } from './variation-source.js';
@@ -23,7 +24,7 @@ export interface TransitSight {
   readonly error: number;
   /** Standard deviation of one line about the mean, degrees; null for one line. */
   readonly scatter: number | null;
-  readonly compass: 'magnetic' | 'gyro';
+  readonly compass: CompassKind;
   readonly variation: VariationSource;
   readonly deviation: number | null;
   readonly deviationDoubt: number | null;
