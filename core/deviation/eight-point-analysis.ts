@@ -13,7 +13,8 @@ export interface EightDeviations {
   readonly NW: number;
 }
 
-const points: readonly (keyof EightDeviations)[] = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'];
+/** The eight points by name, 45° apart from north. */
+export const eightPointNames: readonly (keyof EightDeviations)[] = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'];
 
 /**
  * The five approximate coefficients, degrees, by the adjuster's arithmetic: A the mean of all;
@@ -24,7 +25,7 @@ const points: readonly (keyof EightDeviations)[] = ['N', 'NE', 'E', 'SE', 'S', '
  * Throws `RangeError` naming a deviation that is missing or not a finite number.
  */
 export function eightPointAnalysis(deviations: EightDeviations): ApproximateCoefficients {
-  for (const point of points) checkFinite(`deviations.${point}`, deviations[point]);
+  for (const point of eightPointNames) checkFinite(`deviations.${point}`, deviations[point]);
   const { N, NE, E, SE, S, SW, W, NW } = deviations;
   return {
     A: (N + NE + E + SE + S + SW + W + NW) / 8,

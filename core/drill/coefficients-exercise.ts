@@ -1,7 +1,7 @@
 import { roundTo } from '../angle/format-angle.js';
 import { deviationAt } from '../deviation/approximate-deviation.js';
 import type { CoefficientName } from '../deviation/approximate-deviation.js';
-import { eightPointAnalysis } from '../deviation/eight-point-analysis.js';
+import { eightPointAnalysis, eightPointNames } from '../deviation/eight-point-analysis.js';
 import type { EightDeviations } from '../deviation/eight-point-analysis.js';
 import { constant, quotient, sum, symbol } from '../working/expression.js';
 import { quantity } from '../working/quantity.js';
@@ -16,12 +16,11 @@ import type { Tolerances } from '../answer/tolerances.js';
 
 type Point = keyof EightDeviations;
 
-const headings: Readonly<Record<Point, number>> = { N: 0, NE: 45, E: 90, SE: 135, S: 180, SW: 225, W: 270, NW: 315 };
-const points = Object.keys(headings) as Point[];
+const headings = Object.fromEntries(eightPointNames.map((point, place) => [point, place * 45])) as Readonly<Record<Point, number>>;
 
 /** What is added, what taken away, and what it is divided by: Handbook of Magnetic Compass Adjustment, article 501. */
 const formulas: Readonly<Record<CoefficientName, { plus: readonly Point[]; minus: readonly Point[]; by: number }>> = {
-  A: { plus: points, minus: [], by: 8 },
+  A: { plus: eightPointNames, minus: [], by: 8 },
   B: { plus: ['E'], minus: ['W'], by: 2 },
   C: { plus: ['N'], minus: ['S'], by: 2 },
   D: { plus: ['NE', 'SW'], minus: ['SE', 'NW'], by: 4 },
@@ -88,7 +87,7 @@ export function coefficientsExercise(chance: Chance, level: Level, tolerances: T
   const ship = anyCoefficients(chance, level);
   const deviations = { ...headings };
   // A swing is read with an eye and a hand: half a degree either way.
-  for (const point of points) deviations[point] = roundTo((deviationAt(ship, headings[point]) + chance.between(-0.5, 0.5, 10)) * 2, 0) / 2;
+  for (const point of eightPointNames) deviations[point] = roundTo((deviationAt(ship, headings[point]) + chance.between(-0.5, 0.5, 10)) * 2, 0) / 2;
   const found = eightPointAnalysis(deviations);
   const questions: NumberQuestion[] = asked[level].map((name) =>
     numberQuestion({
@@ -107,7 +106,7 @@ export function coefficientsExercise(chance: Chance, level: Level, tolerances: T
       { code: 'headingByCompass', unit: 'bearing' },
       { code: 'deviation', unit: 'error' },
     ],
-    points.map((point) => [headings[point], deviations[point]]),
+    eightPointNames.map((point) => [headings[point], deviations[point]]),
   );
   if (level < 3) return { task: level === 1 ? 'coefficients.two' : 'coefficients.five', givens: [swing], asked: questions, steps };
   const last = deviationQuestion(chance, deviations, tolerances);
