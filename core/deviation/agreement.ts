@@ -1,6 +1,6 @@
 import { leastSquares } from './least-squares.js';
 import type { Solution } from './linear-problem.js';
-import type { Reading } from './observations.js';
+import type { WeighedReading } from './observations.js';
 import { predictFrom, type FitModel } from './predict-deviation.js';
 
 /** How an estimate of the coefficients agrees with readings. */
@@ -16,7 +16,7 @@ export interface Agreement {
 }
 
 /** Null where the estimate gives one of the readings no deviation. */
-export function agreement(model: FitModel, readings: readonly Reading[], estimate: readonly number[]): Agreement | null {
+export function agreement(model: FitModel, readings: readonly WeighedReading[], estimate: readonly number[]): Agreement | null {
   const residuals: number[] = [];
   const changes: (readonly number[])[] = [];
   let squares = 0;
@@ -32,7 +32,7 @@ export function agreement(model: FitModel, readings: readonly Reading[], estimat
 }
 
 /** Least squares with the readings' weights over rows of factors and values, one for each reading. */
-export function weightedSolution(readings: readonly Reading[], rows: readonly (readonly number[])[], values: readonly number[]): Solution {
+export function weightedSolution(readings: readonly WeighedReading[], rows: readonly (readonly number[])[], values: readonly number[]): Solution {
   const roots = readings.map(({ weight }) => Math.sqrt(weight));
   // As a rule every reading weighs as much as the next, and nothing has to be copied.
   if (roots.every((root) => root === 1)) return leastSquares({ rows, values });

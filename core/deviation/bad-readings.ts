@@ -1,6 +1,6 @@
 import { fitModel, type ModelFit } from './model-fit.js';
 import { predictedDeviation, type FitModel } from './predict-deviation.js';
-import type { Reading } from './observations.js';
+import type { WeighedReading } from './observations.js';
 import { removalPath, type Removal } from './removal-path.js';
 import { studentLimit } from './student.js';
 
@@ -40,7 +40,7 @@ interface Contender {
   readonly path: readonly Removal[];
 }
 
-function contend(whole: ModelFit | null, readings: readonly Reading[]): Contender | null {
+function contend(whole: ModelFit | null, readings: readonly WeighedReading[]): Contender | null {
   if (whole === null) return null;
   const freedom = readings.length - whole.solution.rank;
   const further = freedom - FREEDOM.further + 1;
@@ -97,7 +97,7 @@ function exactBetter(series: ModelFit | null, law: ModelFit | null): Judgement['
  * Source: externally studentised residuals with Bonferroni's limit, and Rosner's generalised
  * test for many outliers (Technometrics 25, 1983); both from memory.
  */
-export function judgeReadings(readings: readonly Reading[]): Judgement {
+export function judgeReadings(readings: readonly WeighedReading[]): Judgement {
   const fits = { approximate: fitModel('approximate', readings), exact: fitModel('exact', readings) };
   const series = contend(fits.approximate, readings);
   const law = contend(fits.exact, readings);

@@ -1,12 +1,12 @@
 import { cosDegrees, sinDegrees } from '../angle/trigonometry.js';
 import { agreement, weightedSolution, type Agreement } from './agreement.js';
-import type { Reading } from './observations.js';
+import type { WeighedReading } from './observations.js';
 
 /**
  * A first estimate from the equation for sin δ, linear in the coefficients; one too strong
  * for the readings is weakened until every heading has a deviation.
  */
-function start(readings: readonly Reading[]): Agreement | null {
+function start(readings: readonly WeighedReading[]): Agreement | null {
   const sines = readings.map(({ deviation }) => sinDegrees(deviation));
   const rows = readings.map(({ waves: [, sin, cos, sin2, cos2], deviation }, i) => {
     const [sine, cosine] = [sines[i] as number, cosDegrees(deviation)];
@@ -22,7 +22,7 @@ function start(readings: readonly Reading[]): Agreement | null {
 }
 
 /** The step of Gauss and Newton, halved until the squares do not grow; null where none helps. */
-function improve(readings: readonly Reading[], state: Agreement): Agreement | null {
+function improve(readings: readonly WeighedReading[], state: Agreement): Agreement | null {
   const { estimate: change } = weightedSolution(readings, state.changes, state.residuals);
   for (let part = 1; part > 1e-6; part /= 2) {
     const moved = state.estimate.map((value, i) => value + part * (change[i] as number));
@@ -41,7 +41,7 @@ const NO_GAIN = 1e-12;
  * The exact coefficients with the least squares, by Gauss and Newton's method on the deviations
  * themselves, from an estimate near them where there is one. Null where none come near the readings.
  */
-export function searchExact(readings: readonly Reading[], near?: readonly number[]): Agreement | null {
+export function searchExact(readings: readonly WeighedReading[], near?: readonly number[]): Agreement | null {
   let state = (near === undefined ? null : agreement('exact', readings, near)) ?? start(readings);
   if (state === null) return null;
   for (let step = 0; step < STEPS; step++) {

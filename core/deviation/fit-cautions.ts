@@ -7,12 +7,12 @@ import type { PerCoefficient } from './per-coefficient.js';
 import { repeatedHeadings, widestGap } from './heading-gaps.js';
 import type { ModelFit } from './model-fit.js';
 import { predictedDeviation, type FitModel } from './predict-deviation.js';
-import type { Readings } from './observations.js';
+import type { WeighedReadings } from './observations.js';
 import { studentLimit } from './student.js';
 
 export interface FitFindings {
   readonly model: FitModel;
-  readonly readings: Readings;
+  readonly readings: WeighedReadings;
   readonly fit: ModelFit | null;
   readonly judgement: Judgement;
   readonly determined?: readonly CoefficientName[];
@@ -33,7 +33,7 @@ const APPROXIMATE_LIMIT = 20;
 const NOTHING = 0.1;
 const WORTH_A_LOOK = 0.5;
 
-function aboutHeadings({ list }: Readings): Caution[] {
+function aboutHeadings({ list }: WeighedReadings): Caution[] {
   const headings = list.map(({ heading }) => heading);
   const cautions: Caution[] = repeatedHeadings(headings).map((heading) =>
     note('heading-twice', { heading: quantity(heading, 'bearing') }),

@@ -8,7 +8,7 @@ import type { ModelFit } from './model-fit.js';
 import type { PerCoefficient } from './per-coefficient.js';
 import { perCoefficient } from './per-coefficient.js';
 import { predictedDeviation, type FitModel } from './predict-deviation.js';
-import type { DeviationObservation, Readings } from './observations.js';
+import type { DeviationObservation, WeighedReadings } from './observations.js';
 
 /** A curve laid through the readings of a swing: plain data. */
 export interface DeviationFit {
@@ -65,7 +65,7 @@ function determinedBy(fit: ModelFit, count: number, constantUnknown: boolean): r
 }
 
 /** Variance of a reading of mean weight, degrees², and what it rests on. */
-function variance(fit: ModelFit, readings: Readings, freedom: number): { value: number; basis: 'scatter' | 'claimed' } | null {
+function variance(fit: ModelFit, readings: WeighedReadings, freedom: number): { value: number; basis: 'scatter' | 'claimed' } | null {
   if (freedom > 0) return { value: fit.squares / freedom, basis: 'scatter' };
   return readings.claimed === null ? null : { value: readings.claimed ** 2, basis: 'claimed' };
 }

@@ -1,10 +1,10 @@
 import { judgeReadings, type Judgement } from './bad-readings.js';
-import { checkedReadings, type DeviationObservation, type Readings } from './observations.js';
+import { checkedReadings, type DeviationObservation, type WeighedReadings } from './observations.js';
 
 /** The readings of a swing, checked and judged, from which either model's fit is taken. */
 export interface JudgedReadings {
   readonly observations: readonly DeviationObservation[];
-  readonly readings: Readings;
+  readonly readings: WeighedReadings;
   readonly judgement: Judgement;
 }
 

@@ -1,7 +1,7 @@
 import { agreement, weightedSolution, type Agreement } from './agreement.js';
 import { searchExact } from './exact-search.js';
 import type { Solution } from './linear-problem.js';
-import type { Reading } from './observations.js';
+import type { WeighedReading } from './observations.js';
 import type { FitModel } from './predict-deviation.js';
 
 /** A model laid through readings: degrees for the approximate one, pure numbers for the exact. */
@@ -12,7 +12,7 @@ export interface ModelFit extends Agreement {
 }
 
 /** The five-term series: one step of linear least squares. */
-function fitApproximate(readings: readonly Reading[]): ModelFit | null {
+function fitApproximate(readings: readonly WeighedReading[]): ModelFit | null {
   const solution = weightedSolution(readings, readings.map(({ waves }) => waves), readings.map(({ deviation }) => deviation));
   const state = agreement('approximate', readings, solution.estimate);
   return state === null ? null : { model: 'approximate', solution, ...state };
@@ -22,7 +22,7 @@ function fitApproximate(readings: readonly Reading[]): ModelFit | null {
  * The exact coefficients, fitted to the deviations themselves, so that the residuals are those
  * of the readings. Null where no coefficients come near the readings.
  */
-function fitExact(readings: readonly Reading[], near?: readonly number[]): ModelFit | null {
+function fitExact(readings: readonly WeighedReading[], near?: readonly number[]): ModelFit | null {
   const state = searchExact(readings, near);
   return state === null ? null : { model: 'exact', solution: weightedSolution(readings, state.changes, state.residuals), ...state };
 }
@@ -31,6 +31,6 @@ function fitExact(readings: readonly Reading[], near?: readonly number[]): Model
  * Lays a model through readings, of which there is at least one; an estimate from nearly the
  * same readings saves the search its first steps.
  */
-export function fitModel(model: FitModel, readings: readonly Reading[], near?: readonly number[]): ModelFit | null {
+export function fitModel(model: FitModel, readings: readonly WeighedReading[], near?: readonly number[]): ModelFit | null {
   return model === 'exact' ? fitExact(readings, near) : fitApproximate(readings);
 }

@@ -14,7 +14,7 @@ export interface DeviationObservation {
 }
 
 /** A reading ready for the sums. */
-export interface Reading {
+export interface WeighedReading {
   /** Its place among the observations given. */
   readonly index: number;
   readonly heading: number;
@@ -25,8 +25,8 @@ export interface Reading {
   readonly weight: number;
 }
 
-export interface Readings {
-  readonly list: readonly Reading[];
+export interface WeighedReadings {
+  readonly list: readonly WeighedReading[];
   /** One standard deviation of a reading of weight 1, degrees, as claimed; null unless every reading claims one. */
   readonly claimed: number | null;
 }
@@ -38,7 +38,7 @@ function usualSigma(observations: readonly DeviationObservation[]): number {
 }
 
 /** Checked, weighted, the struck-out ones left out. Throws `RangeError` naming what is wrong. */
-export function checkedReadings(observations: readonly DeviationObservation[]): Readings {
+export function checkedReadings(observations: readonly DeviationObservation[]): WeighedReadings {
   observations.forEach((observation, index) => {
     const name = `observations[${index}]`;
     checkFinite(`${name}.heading`, observation.heading);

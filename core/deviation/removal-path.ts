@@ -1,5 +1,5 @@
 import { fitModel, type ModelFit } from './model-fit.js';
-import type { Reading } from './observations.js';
+import type { WeighedReading } from './observations.js';
 
 /** A reading taken out of a swing because it lay furthest from the curve through the others. */
 export interface Removal {
@@ -15,12 +15,12 @@ export interface Removal {
 const LEVERAGE_LIMIT = 1 - 1e-6;
 
 /** The reading whose removal lowers the sum of squares most; -1 where every one fixes the curve. */
-function worstPlace(fit: ModelFit, readings: readonly Reading[]): number {
+function worstPlace(fit: ModelFit, readings: readonly WeighedReading[]): number {
   let worst = -1;
   let most = -1;
   fit.residuals.forEach((residual, place) => {
     const leverage = fit.solution.leverages[place] as number;
-    const saved = ((readings[place] as Reading).weight * residual * residual) / (1 - leverage);
+    const saved = ((readings[place] as WeighedReading).weight * residual * residual) / (1 - leverage);
     if (leverage > LEVERAGE_LIMIT || saved <= most) return;
     most = saved;
     worst = place;
@@ -43,7 +43,7 @@ function estimateWithout({ estimate, changes, residuals, solution }: ModelFit, p
 }
 
 /** Takes out the worst readings under a model one after the other, each fit beginning from the one before. */
-export function removalPath(whole: ModelFit, all: readonly Reading[], steps: number): readonly Removal[] {
+export function removalPath(whole: ModelFit, all: readonly WeighedReading[], steps: number): readonly Removal[] {
   const path: Removal[] = [];
   let fit = whole;
   let readings = all;

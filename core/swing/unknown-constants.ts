@@ -6,7 +6,7 @@ import { leastSquares } from '../deviation/least-squares.js';
 import type { Solution } from '../deviation/linear-problem.js';
 import { fitModel } from '../deviation/model-fit.js';
 import type { ModelFit } from '../deviation/model-fit.js';
-import type { Reading } from '../deviation/observations.js';
+import type { WeighedReading } from '../deviation/observations.js';
 import type { FitModel } from '../deviation/predict-deviation.js';
 import type { RowReading, UnknownConstant } from './swing-reading.js';
 
@@ -52,7 +52,7 @@ function weighted(settled: readonly SettledReading[]): Reading[] {
 }
 
 /** A to E and the constants of the groups in one linear step from a fit. */
-function jointStep(fit: ModelFit, list: readonly Reading[], settled: readonly SettledReading[], groups: readonly UnknownConstant[]): Solution {
+function jointStep(fit: ModelFit, list: readonly WeighedReading[], settled: readonly SettledReading[], groups: readonly UnknownConstant[]): Solution {
   const counted = settled.filter(({ struck }) => !struck);
   const rows: number[][] = [];
   const values: number[] = [];
