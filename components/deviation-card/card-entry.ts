@@ -42,7 +42,7 @@ export function cardEntry(host: LubberElement, states: EntryStates): TemplateRes
       states.format,
       ['a4', 'pocket'].map((value) => ({ value, label: host.t(`card.format.${value}`) })),
     )}
-    ${limitView(host, 'limit', states.limit)} ${words('vessel')} ${words('compassName')} ${words('serial')} ${words('place')}
+    ${limitView(host, states.limit)} ${words('vessel')} ${words('compassName')} ${words('serial')} ${words('place')}
     ${fieldView(host, 'date', cardFields.date, states.read(cardFields.date, 'date'), { label: host.t('card.date') })}
     <div class="pair long">
       ${fieldView(host, 'horizontal', cardFields.horizontal, states.read(cardFields.horizontal, 'horizontal'), { label: host.t('card.horizontal') })}

@@ -168,7 +168,7 @@ export class LubberDeviationCurve extends LubberElement {
             { value: 'exact', label: this.t('curve.model.exact') },
           ])
         : nothing}
-      ${limitView(this, 'limit', this.#limit)}
+      ${limitView(this, this.#limit)}
       ${fieldView(this, 'heading', fields.heading, this.read(fields.heading, 'heading'), { label: this.t('curve.heading'), placeholder: '000' })}
     </div>`;
   }

@@ -38,19 +38,20 @@ export function choiceView(
   </fieldset>`;
 }
 
-/** A choice of one from many, as the browser's own list. */
+/** A choice of one from many, as the browser's own list; `hint` is said of the one chosen. */
 export function selectView(
   host: LubberElement,
   name: string,
   label: string,
   chosen: string,
   groups: readonly { readonly label: string; readonly options: readonly { readonly value: string; readonly label: string }[] }[],
+  hint = '',
 ): TemplateResult {
   const unknown = host.unknownWord(name);
   return html`<div class="field" part="field">
     <label part="label" for=${name}>${label}${lockedMark(host, name)}</label>
     <div class="entry">
-      <select part="input" id=${name} ?disabled=${host.isLocked(name)} aria-describedby="${name}-problem" @focus=${() => host.closed.draw()} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
+      <select part="input" id=${name} ?disabled=${host.isLocked(name)} aria-describedby="${name}-problem ${name}-hint" @focus=${() => host.closed.draw()} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
         ${unknown ? html`<option disabled .selected=${live(true)}>${unknown}</option>` : nothing}
         ${groups.map(
           (group) => html`<optgroup label=${group.label}>
@@ -59,6 +60,6 @@ export function selectView(
         )}
       </select>
     </div>
-    ${unknownWordView(host, name)}
+    ${unknownWordView(host, name)} ${hint ? html`<p class="hint" id="${name}-hint">${hint}</p>` : nothing}
   </div>`;
 }

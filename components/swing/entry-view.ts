@@ -11,7 +11,7 @@ import { toolsView } from './tools-view.js';
 import type { Tools } from './tools-view.js';
 import type { WorkedRound } from './worked-rounds.js';
 
-export interface Entry extends Tools {
+interface Entry extends Tools {
   /** The round that is shown, and the other where there are two. */
   readonly round: WorkedRound;
   readonly other: WorkedRound | null;

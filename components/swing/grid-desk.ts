@@ -8,13 +8,13 @@ import { withStage } from './swing-sheet.js';
 import type { StageName, StageSheet, SwingSheet } from './swing-sheet.js';
 
 /** The round that is shown, and of how many. */
-export interface ShownRound {
+interface ShownRound {
   readonly stages: 'one' | 'two';
   readonly stage: StageName;
 }
 
 /** What the desk needs of its widget. */
-export interface DeskHost {
+interface DeskHost {
   readonly widget: LubberElement;
   /** The columns that are shown. */
   columns(): readonly TypedColumn[];

@@ -11,7 +11,7 @@ import type { GridShape } from './grid-shape.js';
 import { columnLabel } from './grid-texts.js';
 import type { FoundTexts } from './grid-texts.js';
 
-export interface RowShown {
+interface RowShown {
   readonly shape: GridShape;
   readonly problem: string;
   readonly texts: FoundTexts;

@@ -16,7 +16,7 @@ import { judgeView } from './settings-view.js';
 import type { SwingState } from './swing-state.js';
 
 /** A swing to be shown, of one round and what both rounds came to. */
-export interface ShownResult {
+interface ShownResult {
   readonly state: SwingState;
   /** Of the round shown; null while nothing of it is worked out. */
   readonly result: (Swing & { readonly steering: Swing | null }) | null;

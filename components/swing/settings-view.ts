@@ -1,13 +1,13 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
-import { deviationLimits } from '../../core/deviation/deviation-limits.js';
 import { headingReckonings, swingMethods } from '../../core/swing/swing-row.js';
 import { variationFor } from '../../core/swing/swing-reading.js';
 import { choiceView, selectView } from '../shared/choice-view.js';
 import { fieldView } from '../shared/field-view.js';
 import { formatError } from '../shared/figures.js';
 import { cardProblemView } from '../shared/given-card-view.js';
+import { limitView } from '../shared/limit-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { markFieldNames, swingFields } from './swing-fields.js';
 import type { SwingFieldName } from './swing-fields.js';
@@ -96,12 +96,8 @@ export function judgeView(host: LubberElement, state: SwingState): unknown {
 }
 
 function judge(host: LubberElement, state: SwingState): TemplateResult {
-  const { limit } = state;
   return html`<div class="settings judge">
-    ${selectView(host, 'limit', host.t('limit'), limit.code, [
-      { label: host.t('limit'), options: deviationLimits.map(({ code }) => ({ value: code, label: host.t(`limit.${code}`) })) },
-    ])}
+    ${limitView(host, state.limit)}
     ${choiceView(host, 'model', host.t('swing.model'), state.model, (['auto', 'approximate', 'exact'] as const).map((value) => ({ value, label: host.t(`swing.model.${value}`) })))}
-    <p class="hint">${host.t('limit.source', { source: host.t(`source.${limit.source}`) })}</p>
   </div>`;
 }

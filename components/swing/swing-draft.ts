@@ -17,7 +17,7 @@ const isBag = (value: unknown): value is Record<string, unknown> => typeof value
 const text = (value: unknown): string => (typeof value === 'string' ? value : typeof value === 'number' && Number.isFinite(value) ? String(value) : '');
 
 /** A row from data of unknown origin: what is no text is left empty. */
-export function readRowData(value: unknown): GridRow | null {
+function readRowData(value: unknown): GridRow | null {
   if (!isBag(value)) return null;
   const [heading, reading, second, steering] = typedColumns.map((column) => text(value[column])) as [string, string, string, string];
   const by = headingReckonings.find((name) => name === value['by']) ?? '';

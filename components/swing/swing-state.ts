@@ -3,17 +3,18 @@ import type { CorrectorsByCompass } from '../../core/swing/adjusted-swing.js';
 import type { HeadingReckoning, SwingMethod } from '../../core/swing/swing-row.js';
 import type { FieldState } from '../shared/field.js';
 import type { GivenCard } from '../shared/given-card.js';
+import { limitNamed } from '../shared/limit-view.js';
 import { typedColumns } from './grid-row.js';
 import type { GridRow, TypedColumn } from './grid-row.js';
 import { methodOf } from './grid-reading.js';
 import { markFieldNames } from './swing-fields.js';
 import type { SwingFieldName, chosenSettings, swingFields } from './swing-fields.js';
 import type { StageName } from './swing-sheet.js';
-import { countNamed, limitNamed, methodNamed, reckoningNamed } from './swing-words.js';
+import { countNamed, methodNamed, reckoningNamed } from './swing-words.js';
 
 type FieldValue<Name extends SwingFieldName> = (typeof swingFields)[Name] extends { parse(text: string): infer R } ? Extract<R, { ok: true }> extends { value: infer V } ? V : never : never;
 
-export type SwingFieldStates = { readonly [Name in SwingFieldName]: FieldState<FieldValue<Name>> };
+type SwingFieldStates = { readonly [Name in SwingFieldName]: FieldState<FieldValue<Name>> };
 
 /** Everything the views show of the settings. */
 export interface SwingState {
@@ -43,7 +44,7 @@ export interface SwingState {
   readonly correctors: CorrectorsByCompass;
 }
 
-export function methodsOf(rows: readonly GridRow[], method: SwingMethod): readonly SwingMethod[] {
+function methodsOf(rows: readonly GridRow[], method: SwingMethod): readonly SwingMethod[] {
   return [...new Set([method, ...rows.map((row) => methodOf(row, { method }))])];
 }
 
@@ -57,7 +58,7 @@ interface Uses {
 }
 
 /** The settings that methods ask for, in the order they are shown. */
-export function usedFields({ methods, byGyro, gyroKnown, objectBy, transitBy }: Uses): readonly SwingFieldName[] {
+function usedFields({ methods, byGyro, gyroKnown, objectBy, transitBy }: Uses): readonly SwingFieldName[] {
   const uses = (...names: readonly SwingMethod[]): boolean => names.some((name) => methods.includes(name));
   const gyro = byGyro || uses('gyro');
   const variation = gyro || uses('sun', 'transit') || (uses('known-object') && objectBy === 'true');

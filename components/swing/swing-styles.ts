@@ -23,7 +23,6 @@ export const swingStyles = css`
   .settings > p { flex-basis: 100%; }
   .settings .choices label { flex-basis: auto; padding-inline: var(--space-2); gap: var(--space-1); }
   .settings.judge { margin-block-start: var(--space-4); }
-  .settings.judge > .hint { margin-block-start: calc(-1 * var(--space-2)); }
   .hint.how { margin-block: 0 var(--space-2); }
   ul.prompts { margin: var(--space-1) 0 var(--space-2); padding-inline-start: var(--space-4); color: var(--soft); }
   /* A figure that changes in a table moves nothing outside: a tenth less to do at each key. */

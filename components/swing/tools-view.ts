@@ -5,7 +5,7 @@ import type { LubberElement } from '../shared/lubber-element.js';
 import type { GridDesk } from './grid-desk.js';
 
 /** What makes the grid larger, where it is asked for. */
-export const gridOptions = ['mixed', 'stages', 'compasses'] as const;
+const gridOptions = ['mixed', 'stages', 'compasses'] as const;
 
 export type GridOption = (typeof gridOptions)[number];
 

@@ -25,7 +25,7 @@ export interface WorkedSwing {
 }
 
 /** Reads every row, and works out what is understood. */
-export function workOut(state: SwingState, reader = new RowReader()): WorkedSwing {
+function workOut(state: SwingState, reader: RowReader): WorkedSwing {
   const { method, headingBy, steering } = state;
   const defaults = { method, headingBy, date: valueOf(state.fields.date), steering };
   const signed = marksWestWithMinus(state.rows, defaults);
@@ -44,7 +44,7 @@ export function workOut(state: SwingState, reader = new RowReader()): WorkedSwin
 
 /** The swing is worked out once for the same rows and settings. */
 export class SwingWork {
-  readonly #reader = new RowReader();
+  readonly #reader: RowReader;
   #last: { readonly key: string; readonly state: SwingState; readonly worked: WorkedSwing } | null = null;
 
   of(now: SwingState): WorkedSwing {

@@ -3,7 +3,7 @@ import type { Position } from '../sight/geodesic-line.js';
 import { altitudeAzimuth } from '../sky/altitude-azimuth.js';
 import { geographicalPosition } from '../sky/geographical-position.js';
 
-export type SunBearing =
+type SunBearing =
   | { readonly ok: true; readonly azimuth: number; readonly altitude: number }
   | { readonly ok: false; readonly reason: 'sun-below-horizon' | 'no-azimuth' };
 

@@ -45,7 +45,7 @@ function settle({ reading, index, struck }: Taken, offsets: Offsets): SettledRea
   return { reading, index, struck, deviation, heading: wrap360(by === 'compass' ? value : value - deviation) };
 }
 
-function weighted(settled: readonly SettledReading[]): Reading[] {
+function weighted(settled: readonly SettledReading[]): WeighedReading[] {
   const list = settled.filter(({ struck }) => !struck);
   const mean = list.reduce((total, { reading }) => total + reading.sigma ** -2, 0) / list.length;
   return list.map(({ reading, heading, deviation }, index) => ({ index, heading, waves: harmonics(heading), deviation, weight: reading.sigma ** -2 / mean }));
