@@ -1,11 +1,10 @@
 /** The demo's adjuster: two compasses from as found to the new cards, on the screen and on paper. */
 import assert from 'node:assert/strict';
-import { writeFileSync } from 'node:fs';
 import { after, before, describe, it } from 'node:test';
-import type { Browser, Page } from 'puppeteer-core';
-import { serve } from '../../demo/serve.js';
-import { openBrowser, openPage } from './browser.js';
-import { pageTexts, print } from './paper.js';
+import type { Page } from 'puppeteer-core';
+import { openDemoPage } from './demo-page.js';
+import type { DemoPage } from './demo-page.js';
+import { keep, pageTexts, print } from './paper.js';
 
 /** What the readings of the page were made from, with slips of a hand of some 0.2° and read to half degrees: standard and steering compass. */
 const madeFrom = {
@@ -17,12 +16,6 @@ const NEAR = 0.5;
 
 interface Card {
   readonly coefficients: Readonly<Record<string, number>>;
-}
-
-/** For looking at the paper: a folder named in the environment. */
-function keep(name: string, pdf: Uint8Array): void {
-  const folder = process.env['LUBBERLINE_PAPER'];
-  if (folder) writeFileSync(`${folder}/${name}.pdf`, pdf);
 }
 
 const ready = async (page: Page): Promise<void> => {
@@ -66,26 +59,16 @@ const decimalsApart = (page: Page, widget: string, cells: string): Promise<numbe
   );
 
 describe('the adjuster of the demo', () => {
-  let browser: Browser;
-  let server: Awaited<ReturnType<typeof serve>>;
+  let demo: DemoPage;
   let page: Page;
-  let complaints: readonly string[];
 
   before(async () => {
-    server = await serve();
-    browser = await openBrowser();
-    const opened = await openPage(browser, 'about:blank');
-    page = opened.page;
-    complaints = opened.complaints.list;
-    await page.evaluateOnNewDocument('globalThis.__name = (named) => named');
-    await page.goto(`${server.address}demo/adjuster/`);
+    demo = await openDemoPage('demo/adjuster/');
+    page = demo.page;
     await ready(page);
   });
 
-  after(async () => {
-    await browser.close();
-    server.server.close();
-  });
+  after(() => demo.close());
 
   it('finds in the readings what they were made from, and the ship’s cards are those of the swing', async () => {
     const cards = await page.evaluate(() => {
@@ -179,6 +162,6 @@ describe('the adjuster of the demo', () => {
   });
 
   it('nothing of all this was complained of by the browser', () => {
-    assert.deepEqual(complaints, []);
+    assert.deepEqual(demo.complaints, []);
   });
 });

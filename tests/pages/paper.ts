@@ -1,5 +1,6 @@
 /** A page on paper. */
 import { execFileSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
 import type { Page } from 'puppeteer-core';
 
 /** Pages of a PDF: each is one object of its own. */
@@ -23,4 +24,10 @@ export const textOf = (pdf: Uint8Array): string | null => pageTexts(pdf)?.join('
 export function print(page: Page): Promise<Uint8Array> {
   const edge = '10mm';
   return page.pdf({ format: 'A4', margin: { top: edge, right: edge, bottom: edge, left: edge } });
+}
+
+/** For looking at the paper: a folder named in the environment. */
+export function keep(name: string, pdf: Uint8Array): void {
+  const folder = process.env['LUBBERLINE_PAPER'];
+  if (folder) writeFileSync(`${folder}/${name}.pdf`, pdf);
 }

@@ -1,13 +1,12 @@
 /** A ship swung from the empty grid to the card on paper, by the keyboard and by the clipboard. */
 import assert from 'node:assert/strict';
-import { writeFileSync } from 'node:fs';
 import { after, before, describe, it } from 'node:test';
-import type { Browser, Page } from 'puppeteer-core';
-import { serve } from '../../demo/serve.js';
+import type { Page } from 'puppeteer-core';
 import { reference } from '../support/reference.js';
-import { openBrowser, openPage } from './browser.js';
+import { openDemoPage } from './demo-page.js';
+import type { DemoPage } from './demo-page.js';
 import { choose, pasteFromClipboard, tabTo, together } from './keyboard-hand.js';
-import { pageTexts, print } from './paper.js';
+import { keep, pageTexts, print } from './paper.js';
 
 /** On the adjuster's page: a ship with an empty swing, whose draft is kept, and a card. */
 function setTheTable(): void {
@@ -20,12 +19,6 @@ function setTheTable(): void {
     ship.append(swing, document.createElement('lubber-deviation-card'));
     document.querySelector('main')?.replaceChildren(ship);
   });
-}
-
-/** For looking at the paper: a folder named in the environment. */
-function keep(name: string, pdf: Uint8Array): void {
-  const folder = process.env['LUBBERLINE_PAPER'];
-  if (folder) writeFileSync(`${folder}/${name}.pdf`, pdf);
 }
 
 /** All that is told on the page of a swing. */
@@ -107,29 +100,16 @@ function highestDrawn(page: Page): Promise<number> {
 const onCard = ['m.v. Halcyon Tern', 'Standard', 'Port Averil roads', '2026-11-25', '045° 20.1° E ▲ 065.1°', '270° 12.4° W ▲ 257.6°'];
 
 describe('a whole swing', () => {
-  let browser: Browser;
-  let server: Awaited<ReturnType<typeof serve>>;
+  let demo: DemoPage;
   let page: Page;
-  let complaints: readonly string[];
 
   before(async () => {
-    server = await serve();
-    browser = await openBrowser();
-    await browser.defaultBrowserContext().overridePermissions(new URL(server.address).origin, ['clipboard-read', 'clipboard-sanitized-write']);
-    const opened = await openPage(browser, 'about:blank');
-    page = opened.page;
-    complaints = opened.complaints.list;
-    // The loader of the tests names inner functions by a helper the page does not have.
-    await page.evaluateOnNewDocument('globalThis.__name = (named) => named');
-    await page.evaluateOnNewDocument(setTheTable);
-    await page.goto(`${server.address}demo/adjuster/`);
+    demo = await openDemoPage('demo/adjuster/', { prepare: setTheTable, granted: ['clipboard-read', 'clipboard-sanitized-write'] });
+    page = demo.page;
     await page.waitForFunction(() => document.querySelector('lubber-swing')?.shadowRoot?.querySelector('#reading-0'));
   });
 
-  after(async () => {
-    await browser.close();
-    server.server.close();
-  });
+  after(() => demo.close());
 
   it('by the keyboard alone, from the empty grid to coefficients and curve (Handbook of Magnetic Compass Adjustment, art. 501)', async () => {
     assert.deepEqual((await told(page)).readings, Array(8).fill(''));
@@ -235,6 +215,6 @@ describe('a whole swing', () => {
   });
 
   it('nothing of all this was complained of by the browser', () => {
-    assert.deepEqual(complaints, []);
+    assert.deepEqual(demo.complaints, []);
   });
 });
