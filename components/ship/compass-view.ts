@@ -10,6 +10,7 @@ import { cardProblemView } from '../shared/given-card-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { errorField } from '../shared/trade-fields.js';
 import { cardText } from './card-text.js';
+import { ofCompass } from './of-compass.js';
 import { cardForms, cardOf, coefficientNames, enteredCard } from './ship-card.js';
 import type { CardStates } from './ship-card.js';
 import type { CompassName, ShipCorrectors } from './ship-correctors.js';
@@ -29,14 +30,16 @@ function entryView(host: LubberElement, table: string, states: CardStates): Temp
 }
 
 /** What is said of a card handed over, and the way to put it aside. */
-function handedView(host: LubberElement, card: string): TemplateResult {
+function handedView(host: LubberElement, compass: CompassName): TemplateResult {
+  const { card } = properties[compass];
+  const words = host.t('ship.card.remove');
   const putAside = (): void => {
     // The value of a property that is no field.
     host.change(card, null);
-    host.say(host.t('ship.card.removed'));
+    host.say(ofCompass(host, compass, host.t('ship.card.removed')));
   };
   return html`<p class="hint">${host.t('ship.card.handed')}</p>
-    ${host.isLocked(card) ? nothing : html`<p><button part="button" type="button" id="remove-${card}" @click=${putAside}>${host.t('ship.card.remove')}</button></p>`}`;
+    ${host.isLocked(card) ? nothing : html`<p><button part="button" type="button" id="remove-${card}" aria-label=${ofCompass(host, compass, words)} @click=${putAside}>${words}</button></p>`}`;
 }
 
 function correctorsView(host: LubberElement, compass: CompassName, known: ShipCorrectors): TemplateResult {
@@ -51,10 +54,10 @@ function correctorsView(host: LubberElement, compass: CompassName, known: ShipCo
 
 /** One compass of the ship: which card is in use, where it may be entered, and how its correctors stood. */
 export function compassView(host: LubberElement, compass: CompassName, states: CardStates, known: ShipCorrectors): TemplateResult {
-  const { card, table } = properties[compass];
+  const { table } = properties[compass];
   return html`<div><details id=${compass} ?open=${compass === 'standard'}>
-    <summary part="summary">${host.t(`ship.compass.${compass}`, { card: cardText(host, cardOf(states)) })}</summary>
-    ${entryView(host, table, states)} ${states.given.card && !enteredCard(states) ? handedView(host, card) : nothing} ${cardProblemView(host, states.given)}
+    <summary part="summary">${ofCompass(host, compass, cardText(host, cardOf(states)))}</summary>
+    ${entryView(host, table, states)} ${states.given.card && !enteredCard(states) ? handedView(host, compass) : nothing} ${cardProblemView(host, states.given)}
     ${correctorsView(host, compass, known)}
   </details></div>`;
 }

@@ -3,6 +3,7 @@ import { formatInstant } from '../../core/time/instant.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { combinedInstant } from '../shared/place-and-time.js';
 import { cardText } from './card-text.js';
+import { ofCompass } from './of-compass.js';
 import { shipFields } from './ship-fields.js';
 import type { ShipStates } from './ship-fields.js';
 
@@ -23,5 +24,5 @@ export function shipSummary(host: LubberElement, { latitude, longitude, date, ti
     time: instant ? formatInstant(instant).replace('T', ' ').replace('Z', ' UTC') : host.t('ship.time.none'),
     card: cardText(host, card),
   });
-  return steeringCard ? `${summary} · ${host.t('ship.compass.steering', { card: cardText(host, steeringCard) })}` : summary;
+  return steeringCard ? `${summary} · ${ofCompass(host, 'steering', cardText(host, steeringCard))}` : summary;
 }

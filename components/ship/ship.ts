@@ -12,6 +12,7 @@ import type { CardOf } from '../shared/ship-context.js';
 import { compassView } from './compass-view.js';
 import { CorrectorsOfCards } from './correctors-of-cards.js';
 import { editView } from './edit-view.js';
+import { ofCompass } from './of-compass.js';
 import { cardOf, coefficientNames, enteredCard, isHalfTyped, shipCards } from './ship-card.js';
 import { compassNames, readShipCorrectors } from './ship-correctors.js';
 import { filedFields } from './ship-file.js';
@@ -97,25 +98,29 @@ export class LubberShip extends ShipProperties {
     // An attribute taken away leaves null.
     for (const name of ['name', 'compassName', 'remember'] as const) this[name] ??= '';
     splitInstant(this, changed);
-    this.#followCards(changed.has('correctors'));
+    this.#followCards(changed);
     const states = this.readAll(fields);
     const { name, compassName } = this;
     const isNew = this.#sharing.tell({ name, compassName, modelVariation: modelVariation(states), values: sharedValues(states), ...this.#compasses });
     if (isNew && this.hasUpdated) remember(this.remember, this.result);
   }
 
-  /** Puts correctors aside whose card is no longer in use; `said` with the cards, they are theirs. */
-  #followCards(said: boolean): void {
+  /** Puts correctors aside whose card is no longer in use; set with the cards, they are theirs. */
+  #followCards(changed: ReadonlyMap<PropertyKey, unknown>): void {
+    const given = changed.has('correctors');
+    // Behind what was just said of the card itself.
+    const said = changed.has('announcement') ? [this.announcement] : [];
     const noted = readShipCorrectors(this.correctors);
     for (const compass of compassNames) {
       const states = this.#cards[compass];
       // Between two figures there is no card.
       if (isHalfTyped(states)) continue;
       const now = { card: cardOf(states), typed: enteredCard(states) !== null };
-      const correctors = this.#correctors[compass].follow(now, noted[compass], said);
+      const correctors = this.#correctors[compass].follow(now, noted[compass], given);
       if (correctors === noted[compass]) continue;
       this.correctors = { ...readShipCorrectors(this.correctors), [compass]: correctors };
-      this.say(this.t('ship.correctors.aside'));
+      said.push(ofCompass(this, compass, this.t(correctors ? 'ship.correctors.back' : 'ship.correctors.aside')));
+      this.say(said.join(' '));
     }
   }
 
@@ -128,7 +133,7 @@ export class LubberShip extends ShipProperties {
     if (compass === 'steering') Object.assign(this, { steeringCard: card, steeringTable: undefined });
     else this.#takeCard(card);
     this.correctors = { ...readShipCorrectors(this.correctors), [compass]: correctors };
-    this.say(this.t('ship.card.used'));
+    this.say(ofCompass(this, compass, this.t('ship.card.used')));
   }
 
   #takeCard(card: DeviationCard | null): void {

@@ -157,7 +157,7 @@ export const swingMessages: Catalogue = {
   'swing.card.approximate': 'Curve and card are those of the five terms.',
   'swing.exact.offer': 'Use the exact coefficients',
   'swing.useCard': 'Give this card to the ship',
-  'swing.useCard.done': 'The ship uses this card now.',
+  'swing.useCard.done': '{compass}: the ship uses this card now.',
   'caution.headings-twice': 'Taken more than once, and all counted: {headings}.',
   'caution.headings-missing': 'No reading near {headings}.',
   'caution.parallax': 'Swinging so near the object its bearing moves by up to {largest} either way, which goes into B and C: say which way she turns, or take an object farther off.',

@@ -200,7 +200,7 @@ export class LubberSwing extends SwingProperties {
     const card = (compass === 'standard' ? whole : whole?.steering)?.card;
     if (!whole || !card || !this.ship) return;
     this.ship.useCard(card, { compass: as, correctors: whole.correctors[compass] });
-    this.say(this.t('swing.useCard.done'));
+    this.say(this.t('swing.useCard.done', { compass: this.t(`swing.compass.${as}`) }));
   };
 
   /** The grid grows or shrinks; nothing typed is lost. */

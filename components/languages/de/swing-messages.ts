@@ -150,7 +150,7 @@ export const swingMessages: Catalogue = {
   'swing.card.approximate': 'Kurve und Tafel sind die der fünf Glieder.',
   'swing.exact.offer': 'Die exakten Koeffizienten nehmen',
   'swing.useCard': 'Diese Tafel dem Schiff geben',
-  'swing.useCard.done': 'Das Schiff verwendet nun diese Tafel.',
+  'swing.useCard.done': '{compass}: Das Schiff verwendet nun diese Tafel.',
   'caution.headings-twice': 'Mehr als einmal genommen, alle zählen: {headings}.',
   'caution.headings-missing': 'Keine Ablesung nahe {headings}.',
   'caution.parallax': 'So nah am Objekt ändert sich dessen Peilung beim Drehen um bis zu {largest} nach beiden Seiten, was in B und C eingeht: Drehrichtung angeben oder ein ferneres Objekt nehmen.',

@@ -149,7 +149,7 @@ export const swingMessages: Catalogue = {
   'swing.card.approximate': 'Curva y tablilla son las de los cinco términos.',
   'swing.exact.offer': 'Usar los coeficientes exactos',
   'swing.useCard': 'Dar esta tablilla al buque',
-  'swing.useCard.done': 'El buque usa ahora esta tablilla.',
+  'swing.useCard.done': '{compass}: el buque usa ahora esta tablilla.',
   'caution.headings-twice': 'Tomados más de una vez, y todos cuentan: {headings}.',
   'caution.headings-missing': 'No hay lectura cerca de {headings}.',
   'caution.parallax': 'Dando la vuelta tan cerca del objeto su demora varía hasta {largest} a cada lado, lo que pasa a B y C: decir a qué banda se cae, o tomar un objeto más lejano.',

@@ -150,7 +150,7 @@ export const swingMessages: Catalogue = {
   'swing.card.approximate': 'Courbe et tableau sont ceux des cinq termes.',
   'swing.exact.offer': 'Prendre les coefficients exacts',
   'swing.useCard': 'Donner ce tableau au navire',
-  'swing.useCard.done': 'Le navire emploie maintenant ce tableau.',
+  'swing.useCard.done': '{compass} : le navire emploie maintenant ce tableau.',
   'caution.headings-twice': 'Pris plus d’une fois, et tous comptent : {headings}.',
   'caution.headings-missing': 'Pas de lecture près du {headings}.',
   'caution.parallax': 'En tournant si près de l’amer, son relèvement se déplace jusqu’à {largest} de part et d’autre, ce qui passe dans B et C : dire de quel bord on vient, ou prendre un amer plus éloigné.',

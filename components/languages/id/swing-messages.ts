@@ -153,7 +153,7 @@ export const swingMessages: Catalogue = {
   'swing.card.approximate': 'Lengkung dan daftar menurut lima suku.',
   'swing.exact.offer': 'Pakai koefisien eksak',
   'swing.useCard': 'Berikan daftar ini kepada kapal',
-  'swing.useCard.done': 'Kapal sekarang memakai daftar ini.',
+  'swing.useCard.done': '{compass}: kapal sekarang memakai daftar ini.',
   'caution.headings-twice': 'Diambil lebih dari sekali, dan semuanya dihitung: {headings}.',
   'caution.headings-missing': 'Tidak ada bacaan di sekitar {headings}.',
   'caution.parallax': 'Bila berputar begitu dekat dengan benda, baringannya bergeser sampai {largest} ke kedua sisi, yang masuk ke B dan C: sebutkan ke mana kapal berputar, atau ambil benda yang lebih jauh.',

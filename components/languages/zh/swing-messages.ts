@@ -149,7 +149,7 @@ export const swingMessages: Catalogue = {
   'swing.card.approximate': '曲线和自差表按五项式。',
   'swing.exact.offer': '使用准确系数',
   'swing.useCard': '把此自差表用于本船',
-  'swing.useCard.done': '本船现已使用此自差表。',
+  'swing.useCard.done': '{compass}：本船现已使用此自差表。',
   'caution.headings-twice': '测了不止一次的航向（全部计入）：{headings}。',
   'caution.headings-missing': '{headings}附近没有读数。',
   'caution.parallax': '旋回时离物标这样近，其方位左右变化可达{largest}，并混入B和C：请注明向哪侧转，或改用更远的物标。',

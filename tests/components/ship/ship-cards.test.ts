@@ -125,9 +125,29 @@ describe('the correctors of a card', () => {
     await type(ship, 'table', ['000 1E', '090 2W']);
     expect(known(ship)).to.equal(undefined);
     expect(ship.result.correctors?.steering).to.deep.equal(others);
-    expect(said(ship)).to.equal('Another card is in use: the correctors noted for the one before are put aside.');
+    expect(said(ship)).to.equal('Standard compass: the correctors noted with the card before are put aside.');
     await put(ship, 'table', '');
     expect([ship.cardInUse, known(ship)]).to.deep.equal([swung, noted]);
+    expect(said(ship)).to.equal('Standard compass: the correctors noted with this card hold again.');
+  });
+
+  // With two compasses aboard nobody could tell of which the card was; and a card put aside was told as another in use.
+  it('are told with their compass, behind what became of its card', async () => {
+    const { ship, sight } = await aboard();
+    const remove = (card: string): HTMLButtonElement => root(ship).querySelector(`#remove-${card}`) as HTMLButtonElement;
+    sight.ship?.useCard(swung, { compass: 'standard', correctors: noted });
+    await settle(ship);
+    expect(said(ship)).to.equal('Standard compass: the card handed over is in use.');
+    sight.ship?.useCard(swung, { compass: 'steering' });
+    await settle(ship);
+    expect(said(ship)).to.equal('Steering compass: the card handed over is in use.');
+    expect(['card', 'steeringCard'].map((card) => remove(card).getAttribute('aria-label'))).to.deep.equal(['Standard compass: Put this card aside', 'Steering compass: Put this card aside']);
+    remove('steeringCard').click();
+    await settle(ship);
+    expect(said(ship)).to.equal('Steering compass: no card is in use.');
+    remove('card').click();
+    await settle(ship);
+    expect(said(ship)).to.equal('Standard compass: no card is in use. Standard compass: the correctors noted with the card before are put aside.');
   });
 
   it('stay while one line after the other is typed and mended, and when they were noted first', async () => {
