@@ -87,13 +87,15 @@ export class LubberShip extends ShipProperties {
     };
   }
 
-  override connectedCallback(): void {
-    super.connectedCallback();
+  /** The ship kept under a name comes before whatever stands here, also where a page gives the name late. */
+  #recall(): void {
     const kept = recall(this.remember);
     if (kept) this.#take(kept, (name, text) => Object.assign(this, { [name]: text }));
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
+    const named = changed.has('remember');
+    if (named) this.#recall();
     super.willUpdate(changed);
     // An attribute taken away leaves null.
     for (const name of ['name', 'compassName', 'remember'] as const) this[name] ??= '';
@@ -102,7 +104,7 @@ export class LubberShip extends ShipProperties {
     const states = this.readAll(fields);
     const { name, compassName } = this;
     const isNew = this.#sharing.tell({ name, compassName, modelVariation: modelVariation(states), values: sharedValues(states), ...this.#compasses });
-    if (isNew && this.hasUpdated) remember(this.remember, this.result);
+    if ((isNew || named) && this.hasUpdated) remember(this.remember, this.result);
   }
 
   /** Puts correctors aside whose card is no longer in use; set with the cards, they are theirs. */

@@ -298,4 +298,20 @@ describe('the ship', () => {
     expect(third.latitude).to.equal('3N');
     localStorage.clear();
   });
+
+  // Named once it stood on the page, it did not take up what was kept, and wrote over it at the next change.
+  it('takes up what is kept under a name given late, and keeps itself under a new one', async () => {
+    localStorage.clear();
+    const kept = await fixture<LubberShip>(html`<lubber-ship remember="late"></lubber-ship>`);
+    kept.latitude = '2N';
+    await kept.updateComplete;
+    const ship = await fixture<LubberShip>(html`<lubber-ship latitude="5N"></lubber-ship>`);
+    ship.remember = 'late';
+    await ship.updateComplete;
+    expect(ship.latitude).to.equal('2N');
+    ship.remember = 'other';
+    await ship.updateComplete;
+    expect((await fixture<LubberShip>(html`<lubber-ship remember="other"></lubber-ship>`)).latitude).to.equal('2N');
+    localStorage.clear();
+  });
 });

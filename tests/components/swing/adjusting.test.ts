@@ -177,9 +177,10 @@ describe('both compasses', () => {
     const element = ship.querySelector('lubber-swing') as LubberSwing;
     const [standard, steering] = [...ship.querySelectorAll('lubber-deviation-card')] as [LubberDeviationCard, LubberDeviationCard];
     await settled(element);
-    for (const id of ['use-card', 'use-steering-card']) {
+    for (const [id, compass] of [['use-card', 'Standard compass'], ['use-steering-card', 'Steering compass']] as const) {
       cell(element, id).click();
       await settled(element);
+      expect(flat(root(element).querySelector('p.spoken[role=status]'))).to.equal(`${compass}: the ship uses this card now.`);
     }
     await Promise.all([standard.updateComplete, steering.updateComplete]);
     expect(standard.result?.card).to.deep.equal(element.result?.card);
