@@ -8,6 +8,8 @@ export class OpenBook {
   book: RecordBook | null = null;
 
   readonly #onChange: () => void;
+  /** The name another book is to be opened by; null where the open one has the name. */
+  #awaited: string | null = null;
   #patience: ReturnType<typeof setTimeout> | undefined;
 
   constructor(onChange: () => void) {
@@ -16,23 +18,31 @@ export class OpenBook {
 
   /** Opens the book of a name: at once where none is open, else when the name stands; no book is opened for every letter of it. */
   called(name: string): void {
-    clearTimeout(this.#patience);
     if (!this.book) this.#open(name);
-    else if (this.book.name !== name) {
-      this.#patience = setTimeout(() => {
-        this.#open(name);
-        this.#onChange();
-      }, NAME_PATIENCE);
+    // Told the same again, as at every tick of a ship's time, it goes on waiting.
+    if (name === (this.#awaited ?? this.book?.name)) return;
+    clearTimeout(this.#patience);
+    this.#awaited = name === this.book?.name ? null : name;
+    if (this.#awaited !== null) this.#patience = setTimeout(() => this.settle(), NAME_PATIENCE);
+  }
+
+  /** The book of the name as it stands now, for what is entered or asked for at this moment. */
+  settle(): RecordBook | null {
+    if (this.#awaited !== null) {
+      this.#open(this.#awaited);
+      this.#onChange();
     }
+    return this.book;
   }
 
   #open(name: string): void {
-    this.book?.close();
+    this.close();
     this.book = new RecordBook(name, this.#onChange);
   }
 
   close(): void {
     clearTimeout(this.#patience);
+    this.#awaited = null;
     this.book?.close();
     this.book = null;
   }

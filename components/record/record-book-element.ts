@@ -90,7 +90,7 @@ export abstract class RecordBookElement extends RecordFormElement {
 
   /** Settles when every entry has been read and the chain verified. */
   get whole(): Promise<void> {
-    return this.updateComplete.then(() => this.openBook?.ready);
+    return this.#named().then((book) => book?.ready);
   }
 
   /**
@@ -98,8 +98,7 @@ export abstract class RecordBookElement extends RecordFormElement {
    * Nothing is guessed: a draft with a bad field is refused whole, with `problems`.
    */
   async appendEntry(draft: EntryDraft): Promise<EntryOutcome> {
-    await this.updateComplete;
-    const book = this.openBook;
+    const book = await this.#named();
     if (!book) return { saved: false, reason: 'closed', number: null };
     const reading = prepareEntry({ compassSerial: this.compassSerial, cardDate: this.cardDate, ...draft }, { watched: this.watched, card: this.cardInUse });
     if (!reading.ok) {
@@ -122,14 +121,12 @@ export abstract class RecordBookElement extends RecordFormElement {
 
   /** The whole book as the text of a file. */
   async exportText(format: BookFormat): Promise<string> {
-    await this.updateComplete;
-    return (await this.openBook?.exportText(format)) ?? '';
+    return (await (await this.#named())?.exportText(format)) ?? '';
   }
 
   /** Takes over what the text of an exported file adds: all of it or nothing. */
   async importText(text: string): Promise<ImportOutcome> {
-    await this.updateComplete;
-    const outcome: ImportOutcome = (await this.openBook?.importText(text)) ?? { ok: false, reason: 'closed', number: null };
+    const outcome: ImportOutcome = (await (await this.#named())?.importText(text)) ?? { ok: false, reason: 'closed', number: null };
     this.told = importText(this, outcome);
     return outcome;
   }
@@ -154,6 +151,12 @@ export abstract class RecordBookElement extends RecordFormElement {
     const ofShip = this.watched === 'steering' ? this.ship?.steeringCard : this.ship?.card;
     const reading = readDeviationCard(this.card ?? ofShip ?? null);
     return reading.ok ? reading.card : null;
+  }
+
+  /** The book of the name as it stands, though it be not clear yet whether that is typed to its end: what is entered now is for no other. */
+  async #named(): Promise<RecordBook | null> {
+    await this.updateComplete;
+    return this.#open.settle();
   }
 
   #now(): Date {

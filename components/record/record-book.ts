@@ -102,6 +102,8 @@ export class RecordBook {
       this.#store = memoryStore();
       this.memoryReason = 'refused';
     }
+    // Left in the meantime, as when the widget is moved about the page: nobody would shut the channel.
+    if (this.#closed) return;
     this.#channel = this.keeps === 'database' ? openChannel(this.databaseName, () => void this.refresh()) : null;
     this.#become('open');
   }

@@ -99,7 +99,7 @@ export class LubberRecord extends RecordBookElement {
     const observations = this.swing;
     this.told = { text: this.t('record.swing.done', { count: observations.length }), wrong: false };
     this.dispatchEvent(
-      new LubberResultEvent({ widget: this.localName, inputs: { book: this.bookCalled, compass: this.watched }, result: { kind: 'swing', observations } }),
+      new LubberResultEvent({ widget: this.localName, inputs: { book: this.openBook?.name, compass: this.watched }, result: { kind: 'swing', observations } }),
     );
   }
 

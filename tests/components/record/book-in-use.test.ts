@@ -1,0 +1,65 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import '../../../components/record/define.js';
+import { RecordBook } from '../../../components/record/record-book.js';
+import type { LubberRecord } from '../../../components/record/record.js';
+import type { EntryDraft } from '../../../core/record/entry.js';
+
+const seen: EntryDraft = { kind: 'observation', instant: '2026-11-20T08:00:00Z', headingStandard: 90, deviation: 1, deviationOf: 'standard' };
+
+describe('the book a widget has open', () => {
+  // Whoever named another book and entered at once found the entry in the book before.
+  it('is that of the name it has when something is entered, though it was named that moment', async () => {
+    const [before, after] = [`before ${Date.now()}`, `after ${Date.now()}`];
+    const record = await fixture<LubberRecord>(html`<lubber-record book=${before}></lubber-record>`);
+    await record.whole;
+    record.book = after;
+    const outcome = await record.appendEntry(seen);
+    expect([outcome.saved, record.result?.book, record.entries.length]).to.deep.equal([true, after, 1]);
+    record.book = before;
+    await record.whole;
+    expect([record.result?.book, record.entries.length]).to.deep.equal([before, 0]);
+    record.book = after;
+    expect(await record.exportText('json')).to.contain(after);
+  });
+
+  // Each update set the waiting back: inside a ship whose time is told twice a second the book never changed.
+  it('changes with the name though the widget is drawn again and again', async () => {
+    const record = await fixture<LubberRecord>(html`<lubber-record book=${`ticking ${Date.now()}`}></lubber-record>`);
+    await record.whole;
+    const name = `ticked ${Date.now()}`;
+    record.book = name;
+    for (let tick = 0; tick < 10 && record.result?.book !== name; tick += 1) {
+      await new Promise((resolve) => setTimeout(resolve, 300));
+      record.requestUpdate();
+    }
+    expect(record.result?.book).to.equal(name);
+  });
+
+  // Moved about the page while it opened, a widget left a channel open behind it for each move.
+  it('leaves no channel open when it is left while it opens', async () => {
+    const Channel = globalThis.BroadcastChannel;
+    let open = 0;
+    globalThis.BroadcastChannel = class extends Channel {
+      constructor(name: string) {
+        super(name);
+        open += 1;
+      }
+
+      override close(): void {
+        open -= 1;
+        super.close();
+      }
+    };
+    try {
+      for (const wait of [0, 1, 2, 5, 10, 20, 60]) {
+        const book = new RecordBook(`left ${Date.now()}`, () => undefined);
+        await new Promise((resolve) => setTimeout(resolve, wait));
+        book.close();
+        await book.ready;
+      }
+      expect(open).to.equal(0);
+    } finally {
+      globalThis.BroadcastChannel = Channel;
+    }
+  });
+});
