@@ -116,7 +116,14 @@ export abstract class RecordBookElement extends RecordFormElement {
   /** Enters what a sight widget offers: the detail of its `lubber-record-request`. */
   appendRequest(detail: RecordRequestDetail): Promise<EntryOutcome> {
     const { compassSerial, cardDate } = this;
-    return this.appendEntry(draftOfRequest(detail, { magnetic: this.watched, observer: this.observer ?? '', compassSerial, cardDate, now: this.#now() }));
+    return this.keepForUser(draftOfRequest(detail, { magnetic: this.watched, observer: this.observer ?? '', compassSerial, cardDate, now: this.#now() }));
+  }
+
+  /** Enters what the user wants to be kept: the browser is asked not to clear it. */
+  protected async keepForUser(draft: EntryDraft): Promise<EntryOutcome> {
+    const outcome = await this.appendEntry(draft);
+    if (outcome.saved) this.openBook?.askToLast();
+    return outcome;
   }
 
   /** The whole book as the text of a file. */

@@ -11,6 +11,8 @@ import { findLoss, readMirror, writeMirror } from './book-mirror.js';
 import type { Loss } from './book-mirror.js';
 import type { BookStore } from './book-store.js';
 import { breath, ChainVerifier } from './chain-verifier.js';
+import { askToLast, lastingSoFar } from './lasting-storage.js';
+import type { Lasting } from './lasting-storage.js';
 import { memoryStore } from './memory-store.js';
 import { openStore } from './open-store.js';
 import type { MemoryReason } from './open-store.js';
@@ -46,6 +48,8 @@ export class RecordBook {
   verified = false;
   loss: Loss | null = null;
   exported = 0;
+  /** Whether the browser has promised to keep the book; null while that is not known, or the book is not in the database. */
+  lasting: Lasting = null;
 
   /** Settles when the newest entries are there. */
   readonly opened: Promise<void>;
@@ -131,7 +135,19 @@ export class RecordBook {
     this.entries = [...older, ...this.entries];
     this.complete = true;
     this.#onChange();
+    void this.#learnLasting(lastingSoFar);
     await this.#verify();
+  }
+
+  async #learnLasting(answer: () => Promise<Lasting>): Promise<void> {
+    if (this.keeps !== 'database') return;
+    this.lasting = await answer();
+    if (!this.#closed) this.#onChange();
+  }
+
+  /** Asks the browser to keep the book, now that the user has something in it; nothing waits for the answer. */
+  askToLast(): void {
+    void this.#learnLasting(askToLast);
   }
 
   async #verify(): Promise<void> {

@@ -17,6 +17,8 @@ export const recordMessages: Catalogue = {
   'record.count.memory': '{count} in this page’s memory only.',
   'record.memory.refused': 'This browser refuses storage here (a private window, a sandboxed frame, or by its settings). The book works, but is gone when this page closes: export it before.',
   'record.memory.newer': 'This book was written by a newer release and is left alone. What is entered here is gone when this page closes: load the newer page, or export.',
+  'record.lasting': 'The browser has promised to keep the book until its data is cleared by hand.',
+  'record.lasting.not': 'The browser has not promised to keep the book: short of room, it may clear it. Export it often.',
   'record.unexported.0': 'All entries are exported.',
   'record.unexported.1': 'One entry is not yet exported.',
   'record.unexported': 'Entries not yet exported: {count}.',

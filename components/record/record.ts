@@ -73,7 +73,7 @@ export class LubberRecord extends RecordBookElement {
     const problem = formProblem(this, formState, choices, draft, struckOut(this.entries).get(choices.corrects));
     if (problem) this.told = problem;
     if (problem || !draft) return;
-    const outcome = await this.appendEntry(draft);
+    const outcome = await this.keepForUser(draft);
     if (!outcome.saved) return;
     this.forgetObservation();
     this.corrected = null;

@@ -26,6 +26,12 @@ function lossView(host: LubberElement, book: RecordBook): TemplateResult | typeo
   </div>`;
 }
 
+/** Whether the browser may clear the book by itself; nothing where it does not say. */
+function lastingView(host: LubberElement, { count, lasting }: RecordBook): TemplateResult | typeof nothing {
+  if (count === 0 || lasting === null) return nothing;
+  return html`<span class="small soft">${host.t(lasting ? 'record.lasting' : 'record.lasting.not')}</span>`;
+}
+
 /** Whether the book is kept, whole and exported: what is wrong first, and loud. */
 export function statusView(host: LubberElement, book: RecordBook): TemplateResult {
   if (book.state === 'opening') return html`<p class="waiting">${host.t('record.state.opening')}</p>`;
@@ -38,6 +44,6 @@ export function statusView(host: LubberElement, book: RecordBook): TemplateResul
     <p class="status" part="status">
       <span class="count">${book.keeps === 'memory' && book.count > 0 ? host.t('record.count.memory', { count: book.count }) : counted(host, 'record.count', book.count)}</span>
       ${book.count > 0 ? html`<span class=${unexported > 0 ? 'loud' : 'soft'}>${counted(host, 'record.unexported', unexported)}</span>` : nothing}
-      ${chainText(host, book)}
+      ${chainText(host, book)} ${lastingView(host, book)}
     </p>`;
 }

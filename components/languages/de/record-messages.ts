@@ -13,6 +13,8 @@ export const recordMessages: Catalogue = {
   'record.count.memory': '{count} nur im Speicher dieser Seite.',
   'record.memory.refused': 'Dieser Browser verweigert hier das Speichern (privates Fenster, abgeschotteter Rahmen oder Einstellung). Das Buch arbeitet, ist aber mit dem Schließen der Seite verloren: vorher ausgeben.',
   'record.memory.newer': 'Dieses Buch schrieb eine neuere Version; es bleibt unberührt. Hier Eingetragenes ist mit dem Schließen der Seite verloren: die neuere Seite laden oder ausgeben.',
+  'record.lasting': 'Der Browser hat zugesagt, das Buch zu behalten, bis seine Daten von Hand gelöscht werden.',
+  'record.lasting.not': 'Der Browser hat nicht zugesagt, das Buch zu behalten: Wird der Platz knapp, kann er es löschen. Oft ausgeben.',
   'record.unexported.0': 'Alle Eintragungen sind ausgegeben.',
   'record.unexported.1': 'Eine Eintragung ist noch nicht ausgegeben.',
   'record.unexported': 'Noch nicht ausgegebene Eintragungen: {count}.',

@@ -13,6 +13,8 @@ export const recordMessages: Catalogue = {
   'record.count.memory': '{count} solo en la memoria de esta página.',
   'record.memory.refused': 'Este navegador niega aquí el almacenamiento (una ventana privada, un marco aislado, o por su configuración). El registro funciona, pero se pierde al cerrar esta página: exportarlo antes.',
   'record.memory.newer': 'Este registro lo escribió una versión más nueva y no se toca. Lo que se anote aquí se pierde al cerrar esta página: cargar la página más nueva, o exportar.',
+  'record.lasting': 'El navegador ha prometido conservar el registro hasta que se borren sus datos a mano.',
+  'record.lasting.not': 'El navegador no ha prometido conservar el registro: si le falta espacio, puede borrarlo. Exportarlo a menudo.',
   'record.unexported.0': 'Todas las anotaciones están exportadas.',
   'record.unexported.1': 'Una anotación aún no está exportada.',
   'record.unexported': 'Anotaciones aún sin exportar: {count}.',

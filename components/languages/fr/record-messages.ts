@@ -13,6 +13,8 @@ export const recordMessages: Catalogue = {
   'record.count.memory': '{count} dans la seule mémoire de cette page.',
   'record.memory.refused': 'Ce navigateur refuse ici le stockage (fenêtre privée, cadre isolé, ou par ses réglages). Le registre fonctionne, mais disparaît à la fermeture de cette page : l’exporter avant.',
   'record.memory.newer': 'Ce registre a été écrit par une version plus récente et n’est pas touché. Ce qui est entré ici disparaît à la fermeture de cette page : charger la page plus récente, ou exporter.',
+  'record.lasting': 'Le navigateur a promis de garder le registre jusqu’à ce qu’on efface ses données à la main.',
+  'record.lasting.not': 'Le navigateur n’a pas promis de garder le registre : à court de place, il peut l’effacer. L’exporter souvent.',
   'record.unexported.0': 'Toutes les inscriptions sont exportées.',
   'record.unexported.1': 'Une inscription n’est pas encore exportée.',
   'record.unexported': 'Inscriptions pas encore exportées : {count}.',

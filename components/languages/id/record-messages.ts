@@ -14,6 +14,8 @@ export const recordMessages: Catalogue = {
   'record.count.memory': '{count} hanya dalam memori halaman ini.',
   'record.memory.refused': 'Peramban ini menolak penyimpanan di sini (jendela pribadi, bingkai terbatas, atau menurut setelannya). Buku berfungsi, tetapi hilang bila halaman ini ditutup: ekspor sebelumnya.',
   'record.memory.newer': 'Buku ini ditulis oleh rilis yang lebih baru dan tidak disentuh. Yang dimasukkan di sini hilang bila halaman ini ditutup: muat halaman yang lebih baru, atau ekspor.',
+  'record.lasting': 'Peramban berjanji menyimpan buku ini sampai datanya dihapus dengan tangan.',
+  'record.lasting.not': 'Peramban tidak berjanji menyimpan buku ini: bila kekurangan ruang, ia dapat menghapusnya. Ekspor sering-sering.',
   'record.unexported.0': 'Semua catatan sudah diekspor.',
   'record.unexported.1': 'Satu catatan belum diekspor.',
   'record.unexported': '{count} catatan belum diekspor.',

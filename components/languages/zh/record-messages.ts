@@ -13,6 +13,8 @@ export const recordMessages: Catalogue = {
   'record.count.memory': '{count}条，仅在本页内存中。',
   'record.memory.refused': '此浏览器不允许在此存储（隐私窗口、沙箱框架或浏览器设置）。记录簿可用，但关闭本页即消失：请先导出。',
   'record.memory.newer': '此记录簿由较新版本写成，故不予改动。在此输入的内容关闭本页即消失：请载入较新的页面，或导出。',
+  'record.lasting': '浏览器已承诺保留记录簿，直到手动清除其数据。',
+  'record.lasting.not': '浏览器未承诺保留记录簿：空间不足时可能将其清除。请经常导出。',
   'record.unexported.0': '全部记录均已导出。',
   'record.unexported.1': '一条记录尚未导出。',
   'record.unexported': '{count}条记录尚未导出。',
