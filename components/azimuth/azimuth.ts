@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit';
-import type { CSSResultGroup, TemplateResult } from 'lit';
+import type { CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { azimuthBearing } from '../../core/sight/azimuth-bearing.js';
 import type { AzimuthBearing, NoAzimuth } from '../../core/sight/azimuth-bearing.js';
@@ -23,7 +23,7 @@ import { azimuthFields, observedAltitudeField } from './azimuth-fields.js';
 import { azimuthMessages } from './azimuth-messages.js';
 import { planView } from './azimuth-plan.js';
 import { azimuthStyles } from './azimuth-styles.js';
-import { bodiesView } from './bodies-view.js';
+import { bodiesView, followBody } from './bodies-view.js';
 import { fieldsView } from './fields-view.js';
 import { neededFields } from './needed-fields.js';
 import { altitudeKinds, azimuthMethods, placingInputs, sourceOf } from './placing.js';
@@ -222,6 +222,12 @@ export class LubberAzimuth extends SightElement {
       ${series?.determined ? seriesExplanation(this, series, states, onRecord) : nothing}
       ${!series && sight ? sightExplanation(this, sight, valueOf(states.bearing) ?? 0, states, onRecord) : nothing}
       ${method === 'altitude' || this.isLocked('body') ? nothing : bodiesView(this, { place, instant: when }, method === 'body' ? body : null)}`;
+  }
+
+  protected override update(changed: PropertyValues<this>): void {
+    const follow = followBody(this.renderRoot as ShadowRoot);
+    super.update(changed);
+    follow();
   }
 
   protected override render(): TemplateResult {

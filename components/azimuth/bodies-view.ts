@@ -31,6 +31,7 @@ function nameView(host: LubberElement, { body }: RankedBody, chosen: BodyName | 
   return html`<button part="button"
     type="button"
     class="plain"
+    data-body=${body}
     aria-label=${host.t('azimuth.now.take', { body: bodyName(host, body) })}
     aria-current=${body === chosen ? 'true' : nothing}
     @click=${() => take(host, body)}
@@ -70,6 +71,21 @@ function rankedView(host: LubberElement, { place, instant }: Now, chosen: BodyNa
         </tbody>
       </table>
     </div>`;
+}
+
+/**
+ * To be called before the list is drawn anew, and what it gives back after: rows keep their places
+ * while bodies change theirs, so the focus is led to its body's row, or to the head of the list
+ * where the body is gone from it.
+ */
+export function followBody(root: ShadowRoot): () => void {
+  const bodyAt = (element: Element | null): string | undefined => (element as HTMLElement | null)?.dataset['body'];
+  const body = bodyAt(root.activeElement);
+  return () => {
+    if (body === undefined || bodyAt(root.activeElement) === body) return;
+    const row = [...root.querySelectorAll<HTMLElement>('.bodies button')].find((button) => bodyAt(button) === body);
+    (row ?? root.querySelector<HTMLElement>('[part=bodies] summary'))?.focus({ preventScroll: true });
+  };
 }
 
 /** Behind a summary: the bodies fit for a bearing now, the best first, each to be taken by one press. */

@@ -5,6 +5,7 @@ import '../../../components/record/define.js';
 import '../../../components/ship/define.js';
 import type { LubberAzimuth } from '../../../components/azimuth/azimuth.js';
 import type { LubberRecord } from '../../../components/record/record.js';
+import type { LubberShip } from '../../../components/ship/ship.js';
 import { assertAccessible } from '../../support/axe.js';
 import { root, type } from '../../support/in-widget.js';
 
@@ -137,6 +138,30 @@ describe('which body now', () => {
     expect(ring).to.be.above(1);
     expect(button.getBoundingClientRect().left - ring).to.be.at.least(frame.left);
     expect(button.getBoundingClientRect().top - ring).to.be.at.least(frame.top);
+  });
+
+  // Inside a ship whose time runs, the focus stayed in its row while another body came to stand there.
+  it('leads the focus with its body to another row, and to the head of the list once the body has gone from it', async () => {
+    const ship = await fixture<LubberShip>(html`<lubber-ship latitude="36N" longitude="020W" instant="2026-03-01T19:50:00Z"><lubber-azimuth></lubber-azimuth></lubber-ship>`);
+    const element = ship.querySelector('lubber-azimuth') as LubberAzimuth;
+    await element.updateComplete;
+    const details = root(element).querySelector('details[part=bodies]') as HTMLDetailsElement;
+    details.open = true;
+    const buttons = (): HTMLElement[] => [...details.querySelectorAll<HTMLElement>('td button')];
+    const focused = buttons()[4] as HTMLElement;
+    const name = focused.textContent.trim();
+    focused.focus();
+    const rows: number[] = [];
+    for (let minutes = 10; minutes <= 720 && root(element).activeElement?.localName === 'button'; minutes += 10) {
+      ship.instant = new Date(Date.UTC(2026, 2, 1, 19, 50 + minutes));
+      await ship.updateComplete;
+      await element.updateComplete;
+      const row = buttons().findIndex(({ textContent }) => textContent.trim() === name);
+      expect(root(element).activeElement?.textContent.trim()).to.equal(row < 0 ? 'Which body now' : name);
+      rows.push(row);
+    }
+    expect(new Set(rows).size, rows.join()).to.be.above(2);
+    expect(rows.at(-1)).to.equal(-1);
   });
 
   it('offers the bodies in sight and takes one by the keyboard', async () => {
