@@ -95,6 +95,8 @@ export class LubberFieldMap extends LubberElement {
   readonly #width = new MapWidth(this, '.sheet');
   readonly #sheet = new MapSheet();
   readonly #today = formatDate(new Date());
+  /** Of the date last understood. */
+  #year = new Date().getUTCFullYear();
   #result: FieldMapResult | null = null;
 
   /** The place picked and its field as plain data; null where there is none. */
@@ -151,6 +153,7 @@ export class LubberFieldMap extends LubberElement {
 
   #compute(): void {
     const [picked, instant] = [this.#picked, this.#instant];
+    if (instant) this.#year = instant.getUTCFullYear();
     this.#result = picked && instant && !outsideModels(instant) && !this.hasUnknownWord ? { ...picked, field: magneticField(picked, instant) } : null;
   }
 
@@ -212,7 +215,7 @@ export class LubberFieldMap extends LubberElement {
     const summary = drawing && instant ? mapSummary(this, lines, formatDate(instant), drawing) : '';
     return this.frame(html`
       <h2 part="title">${this.t('field-map.title')}</h2>
-      ${mapControls(this, lines, view, this.#state.date)} ${outside ? outsideModelsView(this, outside, undefined) : nothing}
+      ${mapControls(this, lines, view, { date: this.#state.date, year: this.#year })} ${outside ? outsideModelsView(this, outside, undefined) : nothing}
       <div
         class="sheet"
         part="map"

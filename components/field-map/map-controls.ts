@@ -11,8 +11,8 @@ import { mapViewNames } from './map-view-names.js';
 import type { MapViewName } from './map-view-names.js';
 
 /** What is drawn: which lines, which part of the world, of which day. */
-export function mapControls(host: LubberElement, lines: MapLines, view: MapViewName, date: FieldState<CivilDate>): TemplateResult {
+export function mapControls(host: LubberElement, lines: MapLines, view: MapViewName, day: { readonly date: FieldState<CivilDate>; readonly year: number }): TemplateResult {
   const choice = (name: 'lines' | 'view', chosen: string, values: readonly string[]): TemplateResult =>
     choiceView(host, name, host.t(`field-map.${name}`), chosen, values.map((value) => ({ value, label: host.t(`field-map.${name}.${value}`) })));
-  return html`<div class="controls">${choice('lines', lines, mapLinesNames)} ${choice('view', view, mapViewNames)} ${dateView(host, date)}</div>`;
+  return html`<div class="controls">${choice('lines', lines, mapLinesNames)} ${choice('view', view, mapViewNames)} ${dateView(host, day.date, day.year)}</div>`;
 }

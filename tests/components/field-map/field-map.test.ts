@@ -3,7 +3,7 @@ import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/field-map/define.js';
 import type { LubberFieldMap } from '../../../components/field-map/field-map.js';
 import { assertAccessible } from '../../support/axe.js';
-import { flat, root } from '../../support/in-widget.js';
+import { flat, input, problem, root, type } from '../../support/in-widget.js';
 
 const text = (element: LubberFieldMap): string => flat(root(element).querySelector('.frame'));
 const sheet = (element: LubberFieldMap): HTMLElement => root(element).querySelector('.sheet') as HTMLElement;
@@ -143,6 +143,23 @@ describe('a place picked by pointer', () => {
 });
 
 describe('the date', () => {
+  // In a narrow column the reason pushed the slider down, and while a date was typed the slider jumped to its first year.
+  it('leaves the slider where it is, and at its year, while a date is refused', async () => {
+    const element = await make();
+    const frame = document.createElement('div');
+    frame.style.inlineSize = '320px';
+    element.replaceWith(frame);
+    frame.append(element);
+    await new Promise((resolve) => setTimeout(resolve, 60));
+    const year = input(element, 'year');
+    const before = [year.getBoundingClientRect().top, input(element, 'date').getBoundingClientRect().top, year.value];
+    await type(element, 'date', '2026-11-31');
+    expect(problem(element, 'date')).to.match(/Accepted/);
+    expect([year.getBoundingClientRect().top, input(element, 'date').getBoundingClientRect().top, year.value]).to.deep.equal(before);
+    expect(frame.scrollWidth).to.be.at.most(320);
+    frame.remove();
+  });
+
   it('goes by years with the slider’s keys, and the map with it', async () => {
     const element = await make();
     const before = root(element).querySelector('.line.zero')?.getAttribute('d');
