@@ -50,23 +50,23 @@ export function typedCell(host: LubberElement, place: number, column: TypedColum
   </td>`;
 }
 
-function choice(id: string, label: string, chosen: string, options: readonly (readonly [value: string, text: string])[], onChange: (value: string) => void): TemplateResult {
-  return html`<select part="input" id=${id} aria-label=${label} @change=${(event: Event) => onChange((event.target as HTMLSelectElement).value)}>
+function choice(id: string, label: string, chosen: string, locked: boolean, options: readonly (readonly [value: string, text: string])[], onChange: (value: string) => void): TemplateResult {
+  return html`<select part="input" id=${id} aria-label=${label} ?disabled=${locked} @change=${(event: Event) => onChange((event.target as HTMLSelectElement).value)}>
     ${options.map(([value, text]) => html`<option value=${value} .selected=${live(value === chosen)}>${text}</option>`)}
   </select>`;
 }
 
 /** Method and north of a row of its own; in a line of so many columns where they have one to themselves. */
-export function mixedCells(host: LubberElement, place: number, row: GridRow, actions: GridActions, line?: number): TemplateResult {
+export function mixedCells(host: LubberElement, place: number, row: GridRow, locked: boolean, actions: GridActions, line?: number): TemplateResult {
   const usual = ['', host.t('swing.usual')] as const;
   const half = line === undefined ? 1 : Math.ceil(line / 2);
   return html`<td colspan=${half}>
-      ${choice(`method-${place}`, host.t('swing.cell', { row: place + 1, column: host.t('swing.method') }), row.method, [usual, ...swingMethods.map((name) => [name, host.t(`swing.method.${name}`)] as const)], (value) =>
+      ${choice(`method-${place}`, host.t('swing.cell', { row: place + 1, column: host.t('swing.method') }), row.method, locked, [usual, ...swingMethods.map((name) => [name, host.t(`swing.method.${name}`)] as const)], (value) =>
         actions.edit(place, { method: swingMethods.find((name) => name === value) ?? '' }, null),
       )}
     </td>
     <td colspan=${line === undefined ? 1 : line - half}>
-      ${choice(`by-${place}`, host.t('swing.cell', { row: place + 1, column: host.t('swing.headingBy') }), row.by, [usual, ...headingReckonings.map((name) => [name, host.t(`swing.headingBy.${name}`)] as const)], (value) =>
+      ${choice(`by-${place}`, host.t('swing.cell', { row: place + 1, column: host.t('swing.headingBy') }), row.by, locked, [usual, ...headingReckonings.map((name) => [name, host.t(`swing.headingBy.${name}`)] as const)], (value) =>
         actions.edit(place, { by: headingReckonings.find((name) => name === value) ?? '' }, null),
       )}
     </td>`;

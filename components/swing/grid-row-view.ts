@@ -46,7 +46,7 @@ export function rowView(host: LubberElement, place: number, content: GridContent
   const row = state.rows[place] as GridRow;
   const look = `${row.struck ? 'struck' : isBlank(row) ? 'blank' : ''} ${row.steeringStruck ? 'steering-struck' : ''}`;
   // Read from the page, so worth leaving alone while only figures beside it change.
-  const typed = guard([row, common, refused], () => html`${own.map((column) => typedCell(host, place, column, content, actions))} ${mixed && !below ? mixedCells(host, place, row, actions) : nothing}`);
+  const typed = guard([row, common, refused], () => html`${own.map((column) => typedCell(host, place, column, content, actions))} ${mixed && !below ? mixedCells(host, place, row, locked, actions) : nothing}`);
   const use = (compass: 'standard' | 'steering'): TemplateResult => html`<td class="use-cell">${guard([row, common], () => useCell(host, place, row, locked, actions, compass))}</td>`;
   const steering = (): TemplateResult =>
     html`${guard([row, common, refused], () => typedCell(host, place, 'steering', content, actions))} ${figures(beside, null, stacked)} ${use('steering')}`;
@@ -56,7 +56,7 @@ export function rowView(host: LubberElement, place: number, content: GridContent
     ${state.steering && below
       ? html`<tr class="beside ${look}"><th scope="row" colspan=${own.length - 1}>${columnLabel(host, 'steering', state)}</th>${steering()}</tr>`
       : nothing}
-    ${mixed && below ? html`<tr class="beside mixed-below ${look}">${guard([row, common], () => mixedCells(host, place, row, actions, width))}</tr>` : nothing}
+    ${mixed && below ? html`<tr class="beside mixed-below ${look}">${guard([row, common], () => mixedCells(host, place, row, locked, actions, width))}</tr>` : nothing}
     <tr class="reason" ?hidden=${!problem}>
       <td colspan=${width}><p class="problem" id="problem-${place}">${problem}</p></td>
     </tr>`;

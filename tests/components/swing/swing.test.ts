@@ -397,6 +397,14 @@ describe('a narrow page', () => {
 });
 
 describe('locked readings', () => {
+  // Method and north of a locked row could be chosen, and changed its deviation.
+  it('keep the method and the north of each row', async () => {
+    const rows = [{ heading: '000', reading: '2W' }, { heading: '045', reading: '050', method: 'gyro' }];
+    const element = await fixture<LubberSwing>(html`<lubber-swing locked="rows" variation="10W" gyro-error="0" .rows=${rows}></lubber-swing>`);
+    const choices = [...root(element).querySelectorAll<HTMLSelectElement>('.grid select')];
+    expect(choices.map(({ disabled }) => disabled)).to.deep.equal([true, true, true, true]);
+  });
+
   it('can be walked and not be changed', async () => {
     const element = await fixture<LubberSwing>(html`<lubber-swing locked="rows" .rows=${shipRows(8)}></lubber-swing>`);
     expect(cell(element, 'reading-0').readOnly).to.equal(true);
