@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
-import { join, sep } from 'node:path';
+import { basename, join, sep } from 'node:path';
 import { describe, it } from 'node:test';
 import { pathToFileURL } from 'node:url';
 import { deviationLimits } from '../../core/deviation/deviation-limits.js';
@@ -86,6 +86,19 @@ for (const language of languages) {
     if (!['id', 'zh'].includes(language)) it('read well with a count of one', () => assert.deepEqual(pluralsIn(new Map(Object.entries(whole))), []));
 
     it('let no line end where it must not', () => assert.deepEqual(breakable(whole), []));
+
+    // A translator compares file with file: words moved to another file in English had stayed behind in every language.
+    it('stand in a file of the same name as in English, in the same order', async () => {
+      const keysOf = (catalogues: readonly Catalogue[]): string[] => catalogues.flatMap((catalogue) => Object.keys(catalogue));
+      const odd: string[] = [];
+      for (const file of readdirSync(join(translations, language)).filter((name) => name.endsWith('-messages.ts'))) {
+        const [, catalogues = []] = modules.find(([path]) => basename(path) === file) ?? [];
+        const order = keysOf(catalogues);
+        const places = keysOf(await cataloguesOf('languages', language, file)).map((key) => order.indexOf(key));
+        if (places.some((place, index) => place <= (places[index - 1] ?? -1))) odd.push(file);
+      }
+      assert.deepEqual(odd, []);
+    });
 
     it('are never empty', () => assert.deepEqual(Object.keys(whole).filter((key) => !whole[key] && english.get(key)), []));
 

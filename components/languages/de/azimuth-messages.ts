@@ -97,7 +97,6 @@ export const azimuthMessages: Catalogue = {
   'accepted.altitude': 'Zulässig: Grad, oder Grad und Minuten, bis 90°.',
   'accepted.hourAngle': 'Zulässig: 000 bis 360, Grad oder Grad und Minuten.',
   'caution.below-horizon': 'Zu dieser Zeit steht das Gestirn unter dem Horizont (wahre Höhe {altitude}): Gestirn, Uhrzeit und Ort prüfen.',
-  'caution.lost-in-daylight': 'Zu dieser Zeit steht die Sonne auf {sun}: Bei diesem Licht ist {body} nicht zu sehen. Datum, Uhrzeit und Gestirn prüfen.',
   'caution.near-zenith': 'In {altitude} Höhe steht das Gestirn fast im Zenit: Seine Peilung prüft keinen Kompass.',
   'caution.altitude-high': 'In {altitude} Höhe ändert {tilt} Schräglage die Peilung um {effect}: Ein niedrigeres Gestirn ist sicherer.',
   'caution.altitude-very-high': 'In {altitude} Höhe ändert {tilt} Schräglage die Peilung um {effect}: Das prüft kaum noch.',

@@ -1,10 +1,6 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const earthFieldMessages: Catalogue = {
-  'sight.latitude': 'Breite',
-  'sight.longitude': 'Länge',
-  'sight.date': 'Datum UTC',
-  'sight.time': 'Uhrzeit UTC',
   'earth.elements': 'Das Erdmagnetfeld hier',
   'earth.element': 'Element',
   'earth.value': 'Wert',
@@ -20,10 +16,6 @@ export const earthFieldMessages: Catalogue = {
   'earth.outside': 'Die Magnetfeldmodelle gelten vom {from} bis {until} einschließlich: Für dieses Datum gibt keines das Feld.',
   'earth.outside.model': '{model} gilt vom {from} bis {until} einschließlich: Für dieses Datum gibt es das Feld nicht.',
   'earth.outside.take': 'Statt dessen 1. Januar {year}',
-  // unsure: "Sperrzone" for the blackout zone of the magnetic model; no settled German name was seen
-  'caution.blackout-zone': 'Das Horizontalfeld ist hier schwächer als 2 µT: Sperrzone, Magnetkompass nicht verwenden.',
-  // unsure: "Warnzone" for the caution zone of the magnetic model; no settled German name was seen
-  'caution.caution-zone': 'Das Horizontalfeld ist hier schwächer als 6 µT: Warnzone, der Magnetkompass ist träge und unzuverlässig.',
   'caution.dip-pole': 'Das Feld steht hier senkrecht: Keine Richtung ist magnetisch Nord, es gibt keine Missweisung.',
   'caution.geographic-pole': 'Am Pol zählt die Missweisung vom Meridian {longitude}: Jeder andere gibt eine andere.',
 };

@@ -208,7 +208,6 @@ export const recordMessages: Catalogue = {
   'source.solas-figures': 'Richtlinien zu SOLAS V, Anhang 13 (Zusammenfassung); die Zahlen: übliche Praxis, ohne Quelle',
   'source.solas-checks': 'Richtlinien zu SOLAS V, Anhang 13 (Zusammenfassung); die Zahl der Kontrollen: übliche Praxis, ohne Quelle',
   'source.marshall': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09)',
-  'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (Zusammenfassung)',
   'source.practice': 'übliche Praxis, ohne Quelle',
   'advice.no-check-yet': 'Noch keine Kompasskontrolle im Buch.',
   'advice.watch-check-overdue': 'Die letzte Kompasskontrolle ist {hours} h her; fällig ist sie alle {limit} h.',

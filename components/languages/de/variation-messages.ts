@@ -2,7 +2,6 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const variationMessages: Catalogue = {
   'symbol.rose': 'Rose',
-  'symbol.chart': 'Karte',
   'variation.title': 'Missweisung: Modell und Seekarte',
   'variation.rose': 'Kompassrose der Seekarte, wenn zur Hand',
   'variation.rose.printed': 'wie gedruckt',
@@ -47,8 +46,6 @@ export const variationMessages: Catalogue = {
   'step.rose.change': 'Änderung in diesen Jahren, Ost positiv: Minuten im Jahr mal Jahre, in Grad',
   'step.rose.variation': 'Missweisung laut Seekarte, Ost positiv',
   'step.rose.turned': 'Dieselbe Richtung, kürzer herum gezählt',
-  'step.iron.dip': 'Inklination aus vertikaler und horizontaler Kraft',
-  'step.iron.total': 'Totalkraft',
   'caution.rose-agrees': 'Modell und Karte stimmen überein: Unterschied {difference}, im Doppelten der Unsicherheit von ± {doubt}. In der Seekarte die der Karte nehmen.',
   'caution.rose-differs': 'Modell und Karte unterscheiden sich um {difference}, mehr als das Doppelte der Unsicherheit von ± {doubt}. Die Karte geht vor: Sie kann eine örtliche Störung zeigen, die ein Weltmodell nicht enthält. Nach einem Vermerk darüber, einer näheren Rose und Berichtigungen sehen.',
   'caution.rose-outdated': 'Modell und Karte unterscheiden sich um {difference}, mehr als das Doppelte der Unsicherheit von ± {doubt}, und die Rose ist {years} Jahre alt: So lange gilt keine jährliche Änderung. Nach einer neueren Ausgabe sehen; bis dahin die Missweisung des Modells nehmen, wenn die Karte keine örtliche Störung vermerkt.',

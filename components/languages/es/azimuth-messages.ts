@@ -95,7 +95,6 @@ export const azimuthMessages: Catalogue = {
   'accepted.altitude': 'Se admite: grados, o grados y minutos, hasta 90°.',
   'accepted.hourAngle': 'Se admite: de 000 a 360, grados o grados y minutos.',
   'caution.below-horizon': 'A esta hora el astro está bajo el horizonte (altura verdadera {altitude}): revisar el astro, la hora y la situación.',
-  'caution.lost-in-daylight': 'A esta hora el Sol está a {sun} de altura: con esta luz no se ve {body}. Revisar la fecha, la hora y el astro.',
   'caution.near-zenith': 'A {altitude} de altura el astro está casi en el cenit: su demora no comprueba ningún compás.',
   'caution.altitude-high': 'A {altitude} de altura, una inclinación de {tilt} varía la demora {effect}: es más seguro un astro más bajo.',
   'caution.altitude-very-high': 'A {altitude} de altura, una inclinación de {tilt} varía la demora {effect}: apenas es una comprobación.',

@@ -1,10 +1,6 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const earthFieldMessages: Catalogue = {
-  'sight.latitude': 'Latitud',
-  'sight.longitude': 'Longitud',
-  'sight.date': 'Fecha UTC',
-  'sight.time': 'Hora UTC',
   'earth.elements': 'El campo terrestre aquí',
   'earth.element': 'elemento',
   'earth.value': 'valor',
@@ -20,10 +16,6 @@ export const earthFieldMessages: Catalogue = {
   'earth.outside': 'Los modelos magnéticos valen del {from} al {until}, ambos incluidos: ninguno da el campo en esta fecha.',
   'earth.outside.model': '{model} vale del {from} al {until}, ambos incluidos: no da el campo en esta fecha.',
   'earth.outside.take': 'Tomar el 1 de enero de {year}',
-  // unsure: no settled Spanish name for the blackout zone of the World Magnetic Model
-  'caution.blackout-zone': 'El campo horizontal es aquí inferior a 2 µT: zona de exclusión; no debe usarse el compás magnético.',
-  // unsure: no settled Spanish name for the caution zone of the World Magnetic Model
-  'caution.caution-zone': 'El campo horizontal es aquí inferior a 6 µT: zona de precaución; el compás magnético es lento y poco fiable.',
   'caution.dip-pole': 'El campo es aquí vertical: ninguna dirección es el norte magnético y no hay declinación magnética.',
   'caution.geographic-pole': 'En el polo, la declinación magnética se cuenta desde el meridiano de {longitude}: con cualquier otro es distinta.',
 };

@@ -207,7 +207,6 @@ export const recordMessages: Catalogue = {
   'source.solas-figures': 'directrices de SOLAS V, anexo 13 (resumen); las cifras: práctica común, sin fuente',
   'source.solas-checks': 'directrices de SOLAS V, anexo 13 (resumen); el número de comprobaciones: práctica común, sin fuente',
   'source.marshall': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09)',
-  'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (resumen)',
   'source.practice': 'práctica común, sin fuente',
   'advice.no-check-yet': 'Aún no hay en el registro ninguna comprobación del compás.',
   'advice.watch-check-overdue': 'La última comprobación del compás fue hace {hours} h; toca cada {limit} h.',

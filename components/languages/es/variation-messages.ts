@@ -2,7 +2,6 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const variationMessages: Catalogue = {
   'symbol.rose': 'rosa',
-  'symbol.chart': 'carta',
   'variation.title': 'Declinación magnética: el modelo junto a la carta',
   'variation.rose': 'Rosa de la carta, si se tiene a mano',
   'variation.rose.printed': 'como está impresa',
@@ -47,8 +46,6 @@ export const variationMessages: Catalogue = {
   'step.rose.change': 'Cambio en esos años, positivo al este: minutos al año por años, en grados',
   'step.rose.variation': 'Declinación magnética según la carta, positiva al este',
   'step.rose.turned': 'La misma dirección, contada por el lado más corto',
-  'step.iron.dip': 'Inclinación, por las fuerzas vertical y horizontal',
-  'step.iron.total': 'Fuerza total',
   'caution.rose-agrees': 'Modelo y carta concuerdan: difieren {difference}, dentro del doble de la incertidumbre de ± {doubt}. En la carta usar el de la carta.',
   'caution.rose-differs': 'Modelo y carta difieren {difference}, más del doble de la incertidumbre de ± {doubt}. Prevalece la carta: puede mostrar una anomalía local, que un modelo de todo el mundo no recoge. Buscar en ella una nota que la mencione, una rosa más cercana y las correcciones.',
   'caution.rose-outdated': 'Modelo y carta difieren {difference}, más del doble de la incertidumbre de ± {doubt}, y la rosa tiene {years} años: una variación anual no vale tanto tiempo. Buscar una edición más reciente; hasta entonces tomar la del modelo, salvo que la carta señale una anomalía local.',

@@ -96,7 +96,6 @@ export const azimuthMessages: Catalogue = {
   'accepted.altitude': 'Admis : degrés, ou degrés et minutes, jusqu’à 90°.',
   'accepted.hourAngle': 'Admis : de 000 à 360, degrés ou degrés et minutes.',
   'caution.below-horizon': 'À cette heure l’astre est sous l’horizon (hauteur vraie {altitude}) : vérifier l’astre, l’heure et la position.',
-  'caution.lost-in-daylight': 'À cette heure le Soleil est à {sun} de hauteur : dans cette lumière {body} ne se voit pas. Vérifier la date, l’heure et l’astre.',
   'caution.near-zenith': 'À une hauteur de {altitude} l’astre est presque au zénith : son relèvement ne contrôle aucun compas.',
   'caution.altitude-high': 'À une hauteur de {altitude}, une inclinaison de {tilt} change le relèvement de {effect} : un astre plus bas est plus sûr.',
   'caution.altitude-very-high': 'À une hauteur de {altitude}, une inclinaison de {tilt} change le relèvement de {effect} : ce n’est guère un contrôle.',

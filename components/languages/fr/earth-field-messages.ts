@@ -1,10 +1,6 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const earthFieldMessages: Catalogue = {
-  'sight.latitude': 'Latitude',
-  'sight.longitude': 'Longitude',
-  'sight.date': 'Date UTC',
-  'sight.time': 'Heure UTC',
   'earth.elements': 'Le champ terrestre ici',
   'earth.element': 'élément',
   'earth.value': 'valeur',
@@ -20,10 +16,6 @@ export const earthFieldMessages: Catalogue = {
   'earth.outside': 'Les modèles magnétiques valent du {from} au {until} inclus : aucun ne donne le champ à cette date.',
   'earth.outside.model': '{model} vaut du {from} au {until} inclus : il ne donne pas le champ à cette date.',
   'earth.outside.take': 'Prendre le 1er janvier {year}',
-  // unsure: no settled French name for the blackout zone of the World Magnetic Model
-  'caution.blackout-zone': 'Le champ horizontal est ici inférieur à 2 µT : zone d’exclusion, le compas magnétique ne doit pas servir.',
-  // unsure: no settled French name for the caution zone of the World Magnetic Model
-  'caution.caution-zone': 'Le champ horizontal est ici inférieur à 6 µT : zone de prudence, le compas magnétique est paresseux et peu fiable.',
   'caution.dip-pole': 'Le champ est ici vertical : aucune direction n’est le nord magnétique et il n’y a pas de déclinaison magnétique.',
   'caution.geographic-pole': 'Au pôle, la déclinaison magnétique se compte du méridien de {longitude} : tout autre en donne une autre.',
 };

@@ -207,7 +207,6 @@ export const recordMessages: Catalogue = {
   'source.solas-figures': 'directives de SOLAS V, annexe 13 (résumé) ; les chiffres : usage courant, sans source',
   'source.solas-checks': 'directives de SOLAS V, annexe 13 (résumé) ; le nombre de contrôles : usage courant, sans source',
   'source.marshall': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09)',
-  'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (résumé)',
   'source.practice': 'usage courant, sans source',
   'advice.no-check-yet': 'Aucun contrôle du compas n’est encore au registre.',
   'advice.watch-check-overdue': 'Le dernier contrôle du compas date de {hours} h ; il est dû toutes les {limit} h.',

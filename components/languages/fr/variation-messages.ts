@@ -2,7 +2,6 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const variationMessages: Catalogue = {
   'symbol.rose': 'rose',
-  'symbol.chart': 'carte',
   'variation.title': 'Déclinaison magnétique : le modèle à côté de la carte',
   'variation.rose': 'Rose de la carte, si on l’a',
   'variation.rose.printed': 'telle qu’imprimée',
@@ -47,8 +46,6 @@ export const variationMessages: Catalogue = {
   'step.rose.change': 'Changement en ces années, positif vers l’est : minutes par an fois années, en degrés',
   'step.rose.variation': 'Déclinaison d’après la carte, positive vers l’est',
   'step.rose.turned': 'La même direction, comptée par le plus court',
-  'step.iron.dip': 'Inclinaison, par les forces verticale et horizontale',
-  'step.iron.total': 'Force totale',
   'caution.rose-agrees': 'Modèle et carte s’accordent : {difference} d’écart, dans deux fois l’incertitude de ± {doubt}. Sur la carte, employer la valeur de la carte.',
   'caution.rose-differs': 'Modèle et carte s’écartent de {difference}, plus de deux fois l’incertitude de ± {doubt}. La carte prévaut : elle peut montrer une anomalie locale, qu’un modèle du monde entier ne contient pas. Y chercher une note qui la signale, une rose plus proche et les corrections.',
   'caution.rose-outdated': 'Modèle et carte s’écartent de {difference}, plus de deux fois l’incertitude de ± {doubt}, et la rose a {years} ans : un changement annuel ne vaut pas si longtemps. Chercher une édition plus récente ; d’ici là prendre celle du modèle, sauf anomalie locale signalée sur la carte.',

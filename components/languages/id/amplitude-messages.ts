@@ -5,6 +5,8 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.how.1': 'Pilih benda angkasa dan masukkan tempat dan waktu; atau biarkan saat terbit atau terbenam berikutnya dicari.',
   'amplitude.how.2': 'Baring benda itu dengan pedoman pada saat yang dipilih di bawah, dengan pedoman tegak dan tenang, lalu catat haluan kapal dan waktunya.',
   'amplitude.how.3': 'Masukkan baringan: kesalahan, variasi, deviasi, ketidakpastian dan perhitungannya menyusul.',
+  'sight.bearing': 'Baringan pedoman {body}',
+  'sight.bearing.gyro': 'Baringan gasing {body}',
   'amplitude.moment': 'Yang ada di cakrawala',
   // unsure: "cakrawala sejati" for the celestial horizon; "ufuk sejati" is met too
   'amplitude.moment.celestial': 'titik pusat di cakrawala sejati',
@@ -42,14 +44,7 @@ export const amplitudeMessages: Catalogue = {
   'amplitude.hand.away': 'Amplitudo yang diamati di tepi langit maya dikoreksi {size} menjauhi kutub di atas cakrawala.',
   'amplitude.hand.towards': 'Amplitudo yang diamati di tepi langit maya dikoreksi {size} mendekati kutub di atas cakrawala.',
   'amplitude.picture': '{body} {side} pada {true} sejati; pedoman menunjukkan {compass}; kesalahannya {error}.',
-  'step.amplitude.declination': 'Deklinasi benda angkasa pada waktu ini',
-  // unsure: "tinggi sejati titik pusat"; older books say "tinggi pusat sejati"
-  'step.amplitude.altitude': 'Tinggi sejati titik pusat pada saat terlihat',
-  'step.amplitude.celestial': 'Amplitudo dengan titik pusat di cakrawala sejati',
-  'step.amplitude.visible': 'Amplitudo pada tinggi itu',
   'step.amplitude.correction': 'Koreksi atas amplitudo yang diamati di tepi langit maya, utara positif',
-  'step.amplitude.bearing.rising': 'Baringan sejati: benda angkasa terbit, jadi dihitung dari timur',
-  'step.amplitude.bearing.setting': 'Baringan sejati: benda angkasa terbenam, jadi dihitung dari barat',
   'doubt.horizonAltitude': 'tinggi di cakrawala: pembiasan, alun, taksiran mata',
   'caution.not-at-horizon': 'Pada waktu ini tinggi sejati titik pusat adalah {altitude}, padahal seharusnya {expected}: benda angkasa tidak di cakrawala. Jangan pakai kesalahan ini sebelum waktu, posisi dan benda angkasa diperiksa.',
   'caution.far-from-moment':

@@ -99,7 +99,6 @@ export const azimuthMessages: Catalogue = {
   'accepted.altitude': 'Diterima: derajat, atau derajat dan menit, sampai 90°.',
   'accepted.hourAngle': 'Diterima: 000 sampai 360, derajat atau derajat dan menit.',
   'caution.below-horizon': 'Pada waktu ini benda angkasa di bawah cakrawala (tinggi sejati {altitude}): periksa benda angkasa, waktu dan posisi.',
-  'caution.lost-in-daylight': 'Pada waktu ini tinggi Matahari {sun}: dalam terang seperti ini {body} tidak tampak. Periksa tanggal, waktu dan benda angkasa.',
   'caution.near-zenith': 'Pada tinggi {altitude} benda angkasa hampir tepat di atas kepala: baringannya tidak dapat memeriksa pedoman.',
   'caution.altitude-high': 'Pada tinggi {altitude} kemiringan {tilt} mengubah baringan {effect}: benda yang lebih rendah lebih dapat dipercaya.',
   'caution.altitude-very-high': 'Pada tinggi {altitude} kemiringan {tilt} mengubah baringan {effect}: ini hampir bukan pemeriksaan.',

@@ -1,29 +1,6 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const drillStepMessages: Catalogue = {
-  'step.amplitude.declination': 'Deklinasi benda angkasa pada waktu ini',
-  // unsure: "tinggi sejati titik pusat"; older books say "tinggi pusat sejati"
-  'step.amplitude.altitude': 'Tinggi sejati titik pusat pada saat terlihat',
-  'step.amplitude.celestial': 'Amplitudo dengan titik pusat di cakrawala sejati',
-  'step.amplitude.visible': 'Amplitudo pada tinggi itu',
-  'step.amplitude.bearing.rising': 'Baringan sejati: benda angkasa terbit, jadi dihitung dari timur',
-  'step.amplitude.bearing.setting': 'Baringan sejati: benda angkasa terbenam, jadi dihitung dari barat',
-  'step.transit.longitude': 'Selisih bujur, menit, timur positif',
-  // unsure: "lintang bertumbuh" for meridional parts
-  'step.transit.parts': 'Selisih lintang bertumbuh pada WGS 84, utara positif',
-  'step.transit.rhumb': 'Baringan di peta Mercator, ditempatkan dalam kuadrannya',
-  'step.transit.true.charted': 'Baringan sejati menurut peta',
-  'step.transit.true.two-marks': 'Baringan sejati sepanjang garis pandang (geodesik pada WGS 84), di tempat garis itu melewati kapal bila posisinya diketahui',
-  'step.chain.magnetic-from-compass': 'Magnetis: pedoman dan deviasi',
-  'step.chain.true-from-magnetic': 'Sejati: magnetis dan variasi',
-  'step.chain.magnetic-from-true': 'Magnetis: sejati dikurangi variasi',
-  'step.chain.compass-from-magnetic': 'Pedoman: magnetis dikurangi deviasi',
-  'step.chain.true-from-gyro': 'Sejati: gasing dan kesalahan gasing',
-  'step.chain.gyro-from-true': 'Gasing: sejati dikurangi kesalahan gasing',
-  'step.chain.deviation-given': 'Deviasi yang diberikan',
-  'step.chain.deviation-by-compass': 'Deviasi untuk haluan pedoman kapal',
-  'step.chain.deviation-by-magnetic': 'Deviasi untuk haluan magnetis kapal, dengan daftar dikerjakan terbalik',
-  'step.variation.given': 'Variasi yang diberikan',
   'step.drill.reciprocal': 'Garis yang sama dilihat dari laut',
   'step.drill.chart-variation': 'Nilai mawar pedoman dan perubahan tahunan untuk tahun-tahun yang lewat, timur positif',
   'step.drill.coefficient-A': 'A: rata-rata kedelapannya',

@@ -1,10 +1,6 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const earthFieldMessages: Catalogue = {
-  'sight.latitude': 'Lintang',
-  'sight.longitude': 'Bujur',
-  'sight.date': 'Tanggal UTC',
-  'sight.time': 'Waktu UTC',
   'earth.elements': 'Medan magnet bumi di sini',
   'earth.element': 'unsur',
   'earth.value': 'nilai',
@@ -21,10 +17,6 @@ export const earthFieldMessages: Catalogue = {
   'earth.outside': 'Model magnetik berlaku dari {from} sampai {until}, keduanya termasuk: tidak satu pun menyatakan medan pada tanggal ini.',
   'earth.outside.model': '{model} berlaku dari {from} sampai {until}, keduanya termasuk: tidak menyatakan medan pada tanggal ini.',
   'earth.outside.take': 'Pakai 1 Januari {year} sebagai gantinya',
-  // unsure: no settled Indonesian name for the blackout zone of the magnetic model
-  'caution.blackout-zone': 'Intensitas horizontal di sini di bawah 2 µT: zona terlarang, pedoman magnet tidak boleh dipakai.',
-  // unsure: no settled Indonesian name for the caution zone of the magnetic model
-  'caution.caution-zone': 'Intensitas horizontal di sini di bawah 6 µT: zona waspada, pedoman magnet lamban dan tidak dapat diandalkan.',
   'caution.dip-pole': 'Medan magnet di sini tegak lurus: tidak ada arah utara magnetis, dan tidak ada variasi.',
   'caution.geographic-pole': 'Di kutub variasi dihitung dari meridian {longitude}: setiap meridian lain memberi nilai lain.',
 };

@@ -209,7 +209,6 @@ export const recordMessages: Catalogue = {
   'source.solas-figures': 'pedoman SOLAS V, lampiran 13 (ringkasan); angkanya: kebiasaan umum, tanpa sumber',
   'source.solas-checks': 'pedoman SOLAS V, lampiran 13 (ringkasan); jumlah pemeriksaan: kebiasaan umum, tanpa sumber',
   'source.marshall': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09)',
-  'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (ringkasan)',
   'source.practice': 'kebiasaan umum, tanpa sumber',
   'advice.no-check-yet': 'Belum ada pemeriksaan pedoman dalam buku.',
   'advice.watch-check-overdue': 'Pemeriksaan pedoman terakhir {hours} jam yang lalu; seharusnya setiap {limit} jam.',

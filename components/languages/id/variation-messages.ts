@@ -2,7 +2,6 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const variationMessages: Catalogue = {
   'symbol.rose': 'mawar',
-  'symbol.chart': 'peta',
   'variation.title': 'Variasi: model di samping peta',
   'variation.rose': 'Mawar pedoman peta, bila ada',
   'variation.rose.printed': 'tercetak',
@@ -47,8 +46,6 @@ export const variationMessages: Catalogue = {
   'step.rose.change': 'Perubahan dalam tahun-tahun ini, timur positif: menit per tahun kali tahun, dalam derajat',
   'step.rose.variation': 'Variasi menurut peta, timur positif',
   'step.rose.turned': 'Arah yang sama, dihitung lewat jalan yang lebih pendek',
-  'step.iron.dip': 'Inklinasi, dari gaya vertikal dan gaya horizontal',
-  'step.iron.total': 'Intensitas total',
   'caution.rose-agrees': 'Model dan peta cocok: berbeda {difference}, dalam dua kali ketidakpastian ± {doubt}. Di peta pakailah nilai peta.',
   // unsure: "anomali setempat" for a local anomaly; charts also print "gangguan magnet"
   'caution.rose-differs': 'Model dan peta berbeda {difference}, lebih dari dua kali ketidakpastian ± {doubt}. Peta lebih menentukan: mungkin menunjukkan anomali setempat, yang tidak terdapat dalam model seluruh dunia. Cari di peta catatan tentangnya, mawar yang lebih dekat, dan koreksi.',

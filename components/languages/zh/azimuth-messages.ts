@@ -95,7 +95,6 @@ export const azimuthMessages: Catalogue = {
   'accepted.altitude': '可输入：度，或度和分，不超过90°。',
   'accepted.hourAngle': '可输入：000至360，度，或度和分。',
   'caution.below-horizon': '此时天体在地平以下（真高度{altitude}）：请检查天体、时间和船位。',
-  'caution.lost-in-daylight': '此时太阳高度为{sun}：在这种光线下看不到{body}。请检查日期、时间和天体。',
   'caution.near-zenith': '高度{altitude}时天体几乎在头顶：其方位不能用来核对罗经。',
   'caution.altitude-high': '高度{altitude}时，倾斜{tilt}会使方位变化{effect}：较低的天体更可靠。',
   'caution.altitude-very-high': '高度{altitude}时，倾斜{tilt}会使方位变化{effect}：几乎起不到核对作用。',

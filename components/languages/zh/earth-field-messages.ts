@@ -1,10 +1,6 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const earthFieldMessages: Catalogue = {
-  'sight.latitude': '纬度',
-  'sight.longitude': '经度',
-  'sight.date': '世界时日期',
-  'sight.time': '世界时',
   'earth.elements': '此地的地磁场',
   'earth.element': '要素',
   'earth.value': '数值',
@@ -20,10 +16,6 @@ export const earthFieldMessages: Catalogue = {
   'earth.outside': '地磁模型适用于{from}至{until}（含首尾）：此日期的磁场无模型可用。',
   'earth.outside.model': '{model}适用于{from}至{until}（含首尾）：不能给出此日期的磁场。',
   'earth.outside.take': '改用{year}年1月1日',
-  // unsure: 盲区 for the blackout zone of the magnetic model; no official Chinese term was seen
-  'caution.blackout-zone': '此处水平磁场小于2 µT：属盲区，不得使用磁罗经。',
-  // unsure: 警示区 for the caution zone of the magnetic model; no official Chinese term was seen
-  'caution.caution-zone': '此处水平磁场小于6 µT：属警示区，磁罗经迟钝且不可靠。',
   'caution.dip-pole': '此处磁力线垂直：没有磁北方向，也就没有磁差。',
   'caution.geographic-pole': '在极点，磁差从{longitude}子午线起算：换一条子午线数值就不同。',
 };

@@ -207,7 +207,6 @@ export const recordMessages: Catalogue = {
   'source.solas-figures': 'SOLAS 第V章附件13指南（摘要）；数值：通行做法，无出处',
   'source.solas-checks': 'SOLAS 第V章附件13指南（摘要）；核对次数：通行做法，无出处',
   'source.marshall': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09)',
-  'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k（摘要）',
   'source.practice': '通行做法，无出处',
   'advice.no-check-yet': '记录簿中尚无罗经核对记录。',
   'advice.watch-check-overdue': '上次核对罗经是{hours}小时前；应每{limit}小时核对一次。',

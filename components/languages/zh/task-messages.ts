@@ -39,7 +39,6 @@ export const taskMessages: Catalogue = {
   'drill.task.latitude.permanent-C': '系数C只由永久船磁引起。在第二地是多少？',
   'drill.task.latitude.induced-B': '系数B只由垂直软铁引起。在第二地是多少？',
   'drill.task.latitude.separated-B': '在两地测得系数B。预计在第三地是多少？',
-
   'drill.rule.polarity.error-magnetic': '罗经读数小，误差偏东；罗经读数大，误差偏西。',
   'drill.rule.polarity.error-gyro': '陀罗经读数偏小，误差偏东；读数偏大，误差偏西。',
   'drill.rule.polarity.upright': '在磁赤道以北，磁力线向下：底端为红，顶端为蓝。以南相反。',

@@ -2,7 +2,6 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const variationMessages: Catalogue = {
   'symbol.rose': '图标',
-  'symbol.chart': '海图',
   'variation.title': '磁差：模型与海图对照',
   'variation.rose': '海图罗经花（如在手边）',
   'variation.rose.printed': '按原文',
@@ -47,8 +46,6 @@ export const variationMessages: Catalogue = {
   'step.rose.change': '这些年的变化，向东为正：每年分数乘年数，化为度',
   'step.rose.variation': '海图磁差，东为正',
   'step.rose.turned': '同一方向，从较近的一侧起算',
-  'step.iron.dip': '磁倾角，由垂直分力和水平分力求得',
-  'step.iron.total': '总磁力',
   'caution.rose-agrees': '模型与海图相符：相差{difference}，在不确定度±{doubt}的两倍之内。在海图上请用海图磁差。',
   'caution.rose-differs': '模型与海图相差{difference}，超过不确定度±{doubt}的两倍。以海图为准：海图可能反映局部磁异常，全球模型不含此类异常。请在海图上查找有关注记、更近的罗经花以及改正资料。',
   'caution.rose-outdated': '模型与海图相差{difference}，超过不确定度±{doubt}的两倍，而罗经花已有{years}年：年差不能用这么久。请找新版海图；在此之前采用模型的磁差，除非海图注明局部磁异常。',

@@ -1,0 +1,33 @@
+import type { Catalogue } from '../../shared/catalogue.js';
+
+export const sightAnswerMessages: Catalogue = {
+  'sight.error': 'Fehlweisung',
+  // unsure: "Kreiselfehlweisung" for true less gyro; textbooks also split it into Kreisel-A and Fahrtfehler
+  'sight.gyroError': 'Kreisel-Fehlweisung',
+  'sight.gyro.low': 'Kreisel zeigt zu wenig',
+  'sight.gyro.high': 'Kreisel zeigt zu viel',
+  'sight.practice': 'rund {error}',
+  'sight.split.true': 'rechtweisende Peilung',
+  'sight.split.variation': 'Missweisung',
+  'sight.split.deviation': 'gefundene Ablenkung',
+  'sight.split.card': 'laut Tafel',
+  'sight.split.difference': 'Unterschied',
+  'sight.worthless': 'nicht verwenden, siehe unten',
+  'sight.split.onHeading': 'bei MgK {heading}',
+  'sight.split.noHeading': 'Kurs fehlt',
+  'sight.split.given': 'wie eingetragen',
+  'sight.split.unknown': 'unbekannt',
+  'sight.mark.true': 'rw',
+  'sight.mark.compass': 'MgP',
+  'sight.mark.gyro': 'KrP',
+  'sight.mark.error': 'Fw',
+  'doubt.reading': 'Ablesung der Peilung',
+  'doubt.variation': 'Missweisung',
+  'accepted.doubt.°': 'Zulässig: 0 bis 10°, eine Standardabweichung.',
+  'caution.gyro-high-latitude': 'Jenseits von 75° Breite hält wenig den Kreisel im Meridian: Seine Fehlweisung wächst und ändert sich mit Kurs und Fahrt. Oft prüfen.',
+  'caution.looks-like-magnetic': 'Diese Fehlweisung ist fast die Missweisung, {variation}: Wurde am Magnetkompass gepeilt?',
+  'caution.looks-like-gyro': 'Die Fehlweisung ist fast null, die Missweisung aber {variation}: Wurde am Kreiselkompass gepeilt?',
+  'caution.variation-unlike-model': 'Die eingegebene Missweisung {given} liegt weit von der des Modells hier, {modelled}: ihren Namen, E oder W, den Ort, und die Karte auf eine Anomalie prüfen.',
+  'caution.variation-turned': 'Die Fehlweisung ist fast die Missweisung von {variation} mit falschem Namen: Wurden Ost und West verwechselt?',
+  'caution.variation-missing': 'Die Magnetfeldmodelle gelten von 2015 bis 2030. Für die Ablenkung die Missweisung der Seekarte eintragen.',
+};

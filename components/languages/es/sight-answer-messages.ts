@@ -1,0 +1,33 @@
+import type { Catalogue } from '../../shared/catalogue.js';
+
+export const sightAnswerMessages: Catalogue = {
+  'sight.error': 'Corrección total',
+  // unsure: Rv less Rgir is also taught as "corrección" or "Ct" of the gyro, so that its sign is plain
+  'sight.gyroError': 'Error del girocompás',
+  'sight.gyro.low': 'el girocompás marca de menos',
+  'sight.gyro.high': 'el girocompás marca de más',
+  'sight.practice': 'se toma {error}',
+  'sight.split.true': 'demora verdadera',
+  'sight.split.variation': 'declinación magnética',
+  'sight.split.deviation': 'desvío hallado',
+  'sight.split.card': 'de la tablilla',
+  'sight.split.difference': 'diferencia',
+  'sight.worthless': 'no utilizable, véase abajo',
+  'sight.split.onHeading': 'a Ra {heading}',
+  'sight.split.noHeading': 'rumbo sin introducir',
+  'sight.split.given': 'introducida',
+  'sight.split.unknown': 'no se conoce',
+  'sight.mark.true': 'verdadera',
+  'sight.mark.compass': 'de aguja',
+  'sight.mark.gyro': 'giroscópica',
+  'sight.mark.error': 'corrección',
+  'doubt.reading': 'la lectura de la demora',
+  'doubt.variation': 'la declinación magnética',
+  'accepted.doubt.°': 'Se admite: 0 a 10°, una desviación típica.',
+  'caution.gyro-high-latitude': 'Más allá de 75° de latitud poco sujeta el girocompás al meridiano: su error crece y cambia con el rumbo y la velocidad. Comprobarlo a menudo.',
+  'caution.looks-like-magnetic': 'Esta corrección es casi la declinación magnética, {variation}: ¿se leyó la demora en un compás magnético?',
+  'caution.looks-like-gyro': 'La corrección es casi nula donde la declinación magnética es {variation}: ¿se leyó la demora en un girocompás?',
+  'caution.variation-unlike-model': 'La declinación magnética introducida, {given}, está lejos de la del modelo aquí, {modelled}: revisar su nombre, E o W, la situación, y si la carta anota una anomalía.',
+  'caution.variation-turned': 'La corrección es casi la declinación magnética de {variation} en sentido contrario: ¿se han confundido este y oeste?',
+  'caution.variation-missing': 'Los modelos magnéticos valen de 2015 a 2030. Introducir la declinación magnética de la carta para obtener el desvío.',
+};

@@ -1,0 +1,33 @@
+import type { Catalogue } from '../../shared/catalogue.js';
+
+export const sightAnswerMessages: Catalogue = {
+  'sight.error': 'Variation (W)',
+  // unsure: true less gyro is also called "correction" or "erreur" of the gyro
+  'sight.gyroError': 'Variation du gyro',
+  'sight.gyro.low': 'le gyro indique trop peu',
+  'sight.gyro.high': 'le gyro indique trop',
+  'sight.practice': 'soit {error}',
+  'sight.split.true': 'relèvement vrai',
+  'sight.split.variation': 'déclinaison magnétique',
+  'sight.split.deviation': 'déviation trouvée',
+  'sight.split.card': 'du tableau',
+  'sight.split.difference': 'différence',
+  'sight.worthless': 'à ne pas employer, voir plus bas',
+  'sight.split.onHeading': 'au Cc {heading}',
+  'sight.split.noHeading': 'cap non entré',
+  'sight.split.given': 'entrée',
+  'sight.split.unknown': 'inconnue',
+  'sight.mark.true': 'vrai',
+  'sight.mark.compass': 'compas',
+  'sight.mark.gyro': 'gyro',
+  'sight.mark.error': 'variation',
+  'doubt.reading': 'la lecture du relèvement',
+  'doubt.variation': 'la déclinaison magnétique',
+  'accepted.doubt.°': 'Admis : 0 à 10°, un écart type.',
+  'caution.gyro-high-latitude': 'Au-delà de 75° de latitude peu de chose retient le gyrocompas au méridien : son erreur croît et change avec le cap et la vitesse. Le contrôler souvent.',
+  'caution.looks-like-magnetic': 'Cette variation est presque la déclinaison magnétique, {variation} : le relèvement a-t-il été lu sur un compas magnétique ?',
+  'caution.looks-like-gyro': 'La variation est presque nulle où la déclinaison magnétique est {variation} : le relèvement a-t-il été lu sur un gyrocompas ?',
+  'caution.variation-unlike-model': 'La déclinaison saisie, {given}, est loin de celle du modèle ici, {modelled} : vérifier son nom, E ou W, la position, et si la carte note une anomalie.',
+  'caution.variation-turned': 'La variation est presque la déclinaison magnétique de {variation} en sens contraire : est et ouest ont-ils été confondus ?',
+  'caution.variation-missing': 'Les modèles magnétiques valent de 2015 à 2030. Entrer la déclinaison de la carte pour obtenir la déviation.',
+};

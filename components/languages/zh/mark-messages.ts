@@ -1,0 +1,11 @@
+import type { Catalogue } from '../../shared/catalogue.js';
+
+export const markMessages: Catalogue = {
+  'transit.frontLatitude': '前标纬度',
+  'transit.frontLongitude': '前标经度',
+  'transit.rearLatitude': '后标纬度',
+  'transit.rearLongitude': '后标经度',
+  'transit.none.same-place': '{line}不成线：两处位置相同。',
+  'transit.none.pole': '{line}在极点各方向都相同：没有方位。',
+  'transit.none.two-ways': '{line}两处位于地球的对跖点：请检查位置。',
+};
