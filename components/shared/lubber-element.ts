@@ -119,7 +119,8 @@ export abstract class LubberElement extends FieldElement {
 
   /** Says to assistive technology, politely, what was just done. */
   say(words: string): void {
-    this.announcement = words;
+    // A live region is silent where its text stays the same: what is done again is said again.
+    this.announcement = words === this.announcement ? `${words}\u00a0` : words;
   }
 
   /** The plain record of the last result, for the event; null where there is none. */
@@ -160,7 +161,7 @@ export abstract class LubberElement extends FieldElement {
     const event = new LubberRecordRequestEvent({ widget: this.localName, entry });
     this.dispatchEvent(event);
     this.offered = this.t(event.taken ? 'record.sent' : 'record.none');
-    this.announcement = this.offered;
+    this.say(this.offered);
   }
 
   /**

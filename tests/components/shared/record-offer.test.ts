@@ -42,6 +42,19 @@ describe('"Enter in the record" where nobody listens', () => {
     }
   });
 
+  // A live region whose text is set to what it says already says nothing.
+  it('is said aloud again when it is pressed again', async () => {
+    const element = await fixture<LubberElement>(sights[0] ?? html``);
+    await offer(element);
+    const heard: string[] = [];
+    const status = element.renderRoot.querySelector('[role=status]') as Element;
+    const ear = new MutationObserver(() => heard.push((status.textContent ?? '').trim()));
+    ear.observe(status, { characterData: true, childList: true, subtree: true });
+    for (let again = 0; again < 3; again += 1) await offer(element);
+    ear.disconnect();
+    expect(heard).to.deep.equal([NONE, NONE, NONE]);
+  });
+
   it('says so inside a ship without a book too', async () => {
     const ship = await fixture(html`<lubber-ship><lubber-amplitude latitude="10N" longitude="20W" instant="2026-03-20T07:30:00Z" bearing="090"></lubber-amplitude></lubber-ship>`);
     const element = ship.querySelector('lubber-amplitude') as LubberElement;
