@@ -78,7 +78,12 @@ export abstract class LinesElement extends SightElement {
       if (isUnset(this[part]) && this.lines[0]?.[part] !== before) continue;
       this.lines = this.lines.map((mark, index) => (index === 0 ? { ...mark, [part]: text } : mark));
     }
-    if (this.lines !== before) this.lines.forEach((mark, index) => Object.keys(mark).forEach((part) => this.settle(partName(part, index))));
+    if (this.lines !== before) this.#settleAll();
+  }
+
+  /** What is wrong with any part of a line is said: it was set by the host, or has come to another place in the list. */
+  #settleAll(): void {
+    this.lines.forEach((mark, index) => Object.keys(mark).forEach((part) => this.settle(partName(part, index))));
   }
 
   protected markPart(part: MarkPart, index: number): FieldState<number> {
@@ -101,6 +106,7 @@ export abstract class LinesElement extends SightElement {
 
   protected removeLine(index: number): void {
     this.#setLines(this.lines.filter((_, at) => at !== index));
+    this.#settleAll();
     this.say(this.t('transit.removed', { number: index + 1 }));
     // The button that was pressed is gone; the way on begins at the next one.
     this.#focusLater('#add-line');

@@ -5,7 +5,7 @@ import '../../../components/ship/define.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import type { LubberTransit } from '../../../components/transit/transit.js';
 import { assertAccessible } from '../../support/axe.js';
-import { root, type } from '../../support/in-widget.js';
+import { problem, root, type } from '../../support/in-widget.js';
 
 const text = (element: LubberTransit, selector: string): string => (root(element).querySelector(selector)?.textContent ?? '').replace(/\s+/g, ' ').trim();
 const headline = (element: LubberTransit): string => text(element, '.headline');
@@ -57,6 +57,17 @@ describe('a transit typed by keyboard', () => {
     expect(element.result?.error).to.be.closeTo(-4.2, 1e-9);
     await press(element, /Remove line 2/);
     expect(element.result?.error).to.be.closeTo(-4, 1e-9);
+  });
+
+  // What is wrong was left with the number of the line that was removed.
+  it('goes on saying what is wrong with a line that moves up', async () => {
+    const element = await fixture<LubberTransit>(html`<lubber-transit charted="080" bearing="084"></lubber-transit>`);
+    await press(element, /Add a line/);
+    root(element).querySelector<HTMLInputElement>('[name="kind-1"][value="one-mark"]')?.click();
+    await element.updateComplete;
+    await type(element, 'frontLatitude-1', '95N');
+    await press(element, /Remove line 1/);
+    expect(problem(element, 'frontLatitude-0')).to.contain('outside the range');
   });
 });
 
