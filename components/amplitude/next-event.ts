@@ -3,9 +3,8 @@ import type { HorizonMoment } from '../../core/sky/horizon-altitude.js';
 import { horizonCrossing } from '../../core/sky/horizon-crossing.js';
 import type { HorizonEventArguments } from '../../core/sky/horizon-crossing.js';
 import { formatInstant } from '../../core/time/instant.js';
+import type { Translate } from '../shared/catalogue.js';
 import { atHead } from './sentence-head.js';
-
-type Translate = (key: string, values?: Record<string, string | number>) => string;
 
 export interface NextEventQuestion {
   readonly body: BodyName;

@@ -6,7 +6,6 @@ import { writeShipFile } from './ship-file.js';
 import type { ShipFile } from './ship-file.js';
 import type { ShipFileDesk } from './ship-file-desk.js';
 
-
 /** A name every file system takes. */
 function fileNameOf(ship: string): string {
   const plain = ship.normalize('NFKD').replace(/[^\w -]/g, '').trim().replace(/\s+/g, '-').toLowerCase();
