@@ -110,14 +110,14 @@ describe('the adjuster of the demo', () => {
     }
   });
 
-  it('is printed on A4: both rounds, both compasses, the correctors of each, where to sign, and no empty sheet', async () => {
+  it('is printed on A4: both rounds, both compasses, the correctors of each, where to sign, and no empty sheet', async (context) => {
     await page.setViewport({ width: 1280, height: 900 });
     await page.reload();
     await ready(page);
     const pdf = await print(page);
     keep('adjuster-a4', pdf);
     const pages = pageTexts(pdf);
-    if (pages === null) return;
+    if (pages === null) return context.skip('the machine has no tool to read a PDF');
     const sheets = pages.filter((text, place) => place < pages.length - 1 || text.trim() !== '');
     assert.ok(sheets.length <= 7, `${sheets.length} sheets`);
     for (const text of sheets) assert.ok(text.length > 200, `a sheet with “${text}”`);
@@ -149,13 +149,13 @@ describe('the adjuster of the demo', () => {
     for (const [widget, cells] of columns) assert.ok((await decimalsApart(page, widget, cells)) < 0.6, `${widget} ${cells}: ${await decimalsApart(page, widget, cells)} px`);
   });
 
-  it('prints a card for the pocket of each compass', async () => {
+  it('prints a card for the pocket of each compass', async (context) => {
     await page.evaluate(() => document.querySelectorAll('lubber-deviation-card').forEach((card) => card.setAttribute('format', 'pocket')));
     await page.waitForFunction(() => document.querySelector('#steering-card')?.shadowRoot?.querySelector('.paper.pocket'));
     const pdf = await print(page);
     keep('adjuster-pocket', pdf);
     const pages = pageTexts(pdf);
-    if (pages === null) return;
+    if (pages === null) return context.skip('the machine has no tool to read a PDF');
     const cards = pages.filter((text) => text.includes('Deviation card')).join(' ');
     assert.equal(cards.split('Deviation card').length - 1, 2);
     for (const each of ['Port Averil roads 2026-11-26', 'm.v. Halcyon Tern standard', 'm.v. Halcyon Tern steering compass', '135° 2.8° W 132.2°', 'Compass adjuster, name and signature', 'Flag State, makers and adjuster prevail']) assert.ok(cards.includes(each), `${each} in the pocket`);

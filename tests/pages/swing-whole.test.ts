@@ -166,11 +166,11 @@ describe('a whole swing', () => {
     }
   });
 
-  it('is printed with its card, on A4', async () => {
+  it('is printed with its card, on A4', async (context) => {
     const pdf = await print(page);
     keep('swing-a4', pdf);
     const pages = pageTexts(pdf);
-    if (pages === null) return;
+    if (pages === null) return context.skip('the machine has no tool to read a PDF');
     const swing = ['Swing for deviation', '20.1° E', '+12.00°', '+11.94°', '315 6.8W 6.8° W', 'The deviation of 20.1° E on 045.0° is beyond the limit of 5°'];
     const card = ['Deviation card', ...onCard, 'exceed the limit of 5°', 'A +1.0° B +11.9° C +8.0° D +5.0° E +1.5°', 'Compass adjuster, name and signature'];
     for (const words of swing) assert.ok(pages.join(' ').includes(words), `${words} on paper`);
@@ -180,12 +180,12 @@ describe('a whole swing', () => {
     for (const words of ['Undo', 'Clear', 'Paste', 'Give this card', 'undefined', 'NaN']) assert.ok(!pages.join(' ').includes(words), `${words} on paper`);
   });
 
-  it('is printed with a card for the pocket', async () => {
+  it('is printed with a card for the pocket', async (context) => {
     await choose(page, 'lubber-deviation-card', 'format', 'pocket', true);
     const pdf = await print(page);
     keep('swing-pocket', pdf);
     const pages = pageTexts(pdf);
-    if (pages === null) return;
+    if (pages === null) return context.skip('the machine has no tool to read a PDF');
     const sheet = pages.find((text) => text.includes('Deviation card')) ?? '';
     for (const words of [...onCard, 'Compass adjuster, name and signature']) assert.ok(sheet.includes(words), `${words} on the card`);
   });
