@@ -61,8 +61,12 @@ export abstract class RecordBookElement extends RecordFormElement {
   /** How many newer entries precede those shown. */
   @state() protected first = 0;
 
+  /** The entry shown in full; 0 for none. */
+  @state() protected shown = 0;
+
   readonly #open = new OpenBook(() => this.requestUpdate());
   readonly #judge = new BookJudge();
+  #turned: RecordBook | null = null;
   #heard: Ship | undefined;
   #stopHearing: () => void = () => undefined;
 
@@ -184,7 +188,16 @@ export abstract class RecordBookElement extends RecordFormElement {
     super.willUpdate(changed);
     if (!this.isConnected) return;
     this.#open.called(this.bookCalled);
+    this.#turn();
     if (this.ship !== this.#heard) this.#hear(this.ship);
+  }
+
+  /** In another book its numbers stand for other entries: neither the page turned to nor a correction begun is taken along. */
+  #turn(): void {
+    if (this.openBook === this.#turned) return;
+    this.#turned = this.openBook;
+    [this.first, this.shown] = [0, 0];
+    if (this.corrected) this.cancelCorrection();
   }
 
   /** A sight's bubbling event passes by its sibling: the ship hands it on. */

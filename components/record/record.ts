@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import type { CSSResultGroup, TemplateResult } from 'lit';
-import { state } from 'lit/decorators.js';
 import { deviationCurve } from '../../core/deviation/deviation-curve.js';
 import type { EntryDraft } from '../../core/record/entry.js';
 import { struckOut } from '../../core/record/standing-entries.js';
@@ -52,8 +51,6 @@ export class LubberRecord extends RecordBookElement {
 
   /** What is entered goes into the book, and into no form. */
   static override readonly formAssociated: boolean = false;
-
-  @state() private shown = 0;
 
   readonly #paper = new PaperMode(this);
 

@@ -3,6 +3,7 @@ import '../../../components/record/define.js';
 import { RecordBook } from '../../../components/record/record-book.js';
 import type { LubberRecord } from '../../../components/record/record.js';
 import type { EntryDraft } from '../../../core/record/entry.js';
+import { flat, root } from '../../support/in-widget.js';
 
 const seen: EntryDraft = { kind: 'observation', instant: '2026-11-20T08:00:00Z', headingStandard: 90, deviation: 1, deviationOf: 'standard' };
 
@@ -20,6 +21,23 @@ describe('the book a widget has open', () => {
     expect([record.result?.book, record.entries.length]).to.deep.equal([before, 0]);
     record.book = after;
     expect(await record.exportText('json')).to.contain(after);
+  });
+
+  // Begun in one book, a correction was entered in the next, of the entry that had the same number there.
+  it('takes no correction along into another book', async () => {
+    const record = await fixture<LubberRecord>(html`<lubber-record book=${`first ${Date.now()}`}></lubber-record>`);
+    await record.whole;
+    await record.appendEntry(seen);
+    await record.updateComplete;
+    for (const words of ['Show No. 1', 'Correct or strike out No. 1']) {
+      [...root(record).querySelectorAll('button')].find((button) => (button.getAttribute('aria-label') ?? flat(button)) === words)?.click();
+      await record.updateComplete;
+    }
+    expect(flat(root(record).querySelector('.form summary'))).to.equal('Correction of No. 1');
+    record.book = `second ${Date.now()}`;
+    await record.whole;
+    await record.updateComplete;
+    expect(flat(root(record).querySelector('.form summary'))).to.equal('New entry');
   });
 
   // Each update set the waiting back: inside a ship whose time is told twice a second the book never changed.
