@@ -44,7 +44,7 @@ function workOut(state: SwingState, reader: RowReader): WorkedSwing {
 
 /** The swing is worked out once for the same rows and settings. */
 export class SwingWork {
-  readonly #reader: RowReader;
+  readonly #reader = new RowReader();
   #last: { readonly key: string; readonly state: SwingState; readonly worked: WorkedSwing } | null = null;
 
   of(now: SwingState): WorkedSwing {
