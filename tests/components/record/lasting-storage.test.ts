@@ -20,8 +20,9 @@ async function until(what: () => boolean): Promise<void> {
 async function enter(record: LubberRecord, time: string): Promise<void> {
   Object.assign(record, { date: '2026-11-20', time, headingStandard: '090', headingGyro: '100', gyroError: '0' });
   await record.updateComplete;
+  const before = record.entries.length;
   root(record).querySelector<HTMLButtonElement>('.form .main')?.click();
-  await until(() => flat(root(record).querySelector('.told')).startsWith('Saved'));
+  await until(() => record.entries.length > before && record.date === undefined);
 }
 
 // Storage Standard: a box of storage is "best-effort" or, once asked for and granted, "persistent".
