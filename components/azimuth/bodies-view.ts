@@ -20,23 +20,23 @@ function whyText(host: LubberElement, { magnitude, azimuthRate, reasons }: Ranke
   });
 }
 
-function take(host: LubberElement, body: BodyName): void {
+function take(host: LubberElement, body: BodyName, name: string): void {
   host.change('body', body);
   host.change('method', 'body');
-  host.say(host.t('azimuth.now.taken', { body: bodyName(host, body) }));
+  host.say(host.t('azimuth.now.taken', { body: name }));
 }
 
 function nameView(host: LubberElement, { body }: RankedBody, chosen: BodyName | null): TemplateResult {
-  if (host.isLocked('body')) return html`${bodyName(host, body)}`;
+  const name = bodyName(host, body);
   return html`<button part="button"
     type="button"
     class="plain"
-    data-body=${body}
-    aria-label=${host.t('azimuth.now.take', { body: bodyName(host, body) })}
+    value=${body}
+    aria-label=${host.t('azimuth.now.take', { body: name })}
     aria-current=${body === chosen ? 'true' : nothing}
-    @click=${() => take(host, body)}
+    @click=${() => take(host, body, name)}
   >
-    ${bodyName(host, body)}
+    ${name}
   </button>`;
 }
 
@@ -79,12 +79,10 @@ function rankedView(host: LubberElement, { place, instant }: Now, chosen: BodyNa
  * where the body is gone from it.
  */
 export function followBody(root: ShadowRoot): () => void {
-  const bodyAt = (element: Element | null): string | undefined => (element as HTMLElement | null)?.dataset['body'];
-  const body = bodyAt(root.activeElement);
+  const buttons = (): HTMLButtonElement[] => [...root.querySelectorAll<HTMLButtonElement>('.bodies button')];
+  const body = buttons().find((button) => button === root.activeElement)?.value;
   return () => {
-    if (body === undefined || bodyAt(root.activeElement) === body) return;
-    const row = [...root.querySelectorAll<HTMLElement>('.bodies button')].find((button) => bodyAt(button) === body);
-    (row ?? root.querySelector<HTMLElement>('[part=bodies] summary'))?.focus({ preventScroll: true });
+    if (body) (buttons().find(({ value }) => value === body) ?? root.querySelector<HTMLElement>('[part=bodies] summary'))?.focus({ preventScroll: true });
   };
 }
 

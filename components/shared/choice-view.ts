@@ -38,14 +38,14 @@ export function choiceView(
   </fieldset>`;
 }
 
-/** A choice of one from many, as the browser's own list; `hint` is said of the one chosen. */
+/** A choice of one from many, as the browser's own list; `hint`, by that name, says more of the one chosen. */
 export function selectView(
   host: LubberElement,
   name: string,
   label: string,
   chosen: string,
   groups: readonly { readonly label: string; readonly options: readonly { readonly value: string; readonly label: string }[] }[],
-  hint = '',
+  hint: unknown = nothing,
 ): TemplateResult {
   const unknown = host.unknownWord(name);
   return html`<div class="field" part="field">
@@ -60,6 +60,6 @@ export function selectView(
         )}
       </select>
     </div>
-    ${unknownWordView(host, name)} ${hint ? html`<p class="hint" id="${name}-hint">${hint}</p>` : nothing}
+    ${unknownWordView(host, name)} ${hint}
   </div>`;
 }

@@ -1,3 +1,4 @@
+import { html } from 'lit';
 import type { TemplateResult } from 'lit';
 import { deviationLimits } from '../../core/deviation/deviation-limits.js';
 import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
@@ -15,5 +16,6 @@ export function limitNamed(code: unknown): DeviationLimit {
 export function limitView(host: LubberElement, chosen: DeviationLimit): TemplateResult {
   const label = host.t('limit');
   const options = deviationLimits.map(({ code }) => ({ value: code, label: host.t(`limit.${code}`) }));
-  return selectView(host, 'limit', label, chosen.code, [{ label, options }], host.t('limit.source', { source: host.t(`source.${chosen.source}`) }));
+  const hint = html`<p class="hint" id="limit-hint">${host.t('limit.source', { source: host.t(`source.${chosen.source}`) })}</p>`;
+  return selectView(host, 'limit', label, chosen.code, [{ label, options }], hint);
 }
