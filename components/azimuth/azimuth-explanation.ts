@@ -48,7 +48,7 @@ export function sightExplanation(host: LubberElement, sight: AzimuthSight, compa
       : nothing;
   return html`${picture(host, sight.trueBearing, compassBearing, sight.error, sight.compass === 'gyro')}
     <p class="small soft">${rateText(host, sight)}</p>
-    ${cautionsView(host, inOwnWords(sight.cautions, 'azimuth', ['longitude-turned']))}
+    ${cautionsView(host, inOwnWords(sight.cautions, 'azimuth', ['longitude-turned', 'latitude-turned']))}
     <div class="after">${workingView(host, sight.steps, hand)} ${doubtView(host, sight.doubt, states)} ${recordButton(host, onRecord)}</div>
     ${standingCautions(host)}`;
 }

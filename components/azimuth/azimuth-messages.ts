@@ -107,6 +107,7 @@ export const azimuthMessages: Catalogue = {
   'caution.altitude-not-by-time': 'By date and time the body would stand at {byTime}, not at {altitude}: check the body, the time and the altitude.',
   'caution.variation-needs-date': 'Enter a date, or the variation of the chart, to get the deviation.',
   'caution.azimuth.longitude-turned': 'The bearing would fit if the longitude were of the other name: check east and west.',
+  'caution.azimuth.latitude-turned': 'The bearing would fit if the latitude were of the other name: check north and south.',
   'caution.side-turned': 'The bearing would fit on the other side of the meridian: check east and west.',
   'caution.time-by-hours': 'The bearing would fit if the time were changed by {hours} h: it looks like zone time, not UTC.',
   'caution.other-body': 'The bearing fits {body} better: check the body.',

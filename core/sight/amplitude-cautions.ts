@@ -25,8 +25,6 @@ const ZONE_BEARING = 45;
 /** Zones of the sea reach from 12 hours behind to 12 ahead, of the land to 14 ahead. */
 const ZONES = [...Array.from({ length: 12 }, (_, index) => index - 12), ...Array.from({ length: 14 }, (_, index) => index + 1)];
 const HOUR = 3_600_000;
-/** What a wrong time or place does to the error, and to the light. */
-const CONSEQUENCES = new Set(['other-side', 'deviation-large', 'gyro-error-large', 'lost-in-daylight']);
 
 /** Whether the body stood at the altitude of the moment, where the compass pointed, at another place or time. */
 function seenFrom(
@@ -100,8 +98,8 @@ export function amplitudeCautions(
     ...errorCautions({ ...found, compassBearing: observation.compassBearing }, found.deviationDoubt ?? found.doubt.total),
   ];
   const explained = ofTime.some(({ code }) => code.endsWith('-turned') || code.startsWith('zone-time'));
-  // A slip that explains the bearing explains a large error with it: one cause, one warning.
-  const cautions = [...ofTime, ...ofRest.filter(({ code }) => !explained || !CONSEQUENCES.has(code))];
+  // Error, light and what the card says all come of the slip that explains the bearing: one cause, one warning.
+  const cautions = [...ofTime, ...ofRest.filter(({ code }) => !explained || code.endsWith('-zone'))];
   if (found.perTenthOfAltitude > STEEP_PER_TENTH) {
     cautions.push(warning('steep-horizon', { effect: quantity(found.perTenthOfAltitude, 'angle') }));
   }

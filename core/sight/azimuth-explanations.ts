@@ -5,6 +5,8 @@ import { warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
 import type { AzimuthBearing, AzimuthLook } from './azimuth-bearing.js';
 import { otherBodyAt } from './other-body.js';
+import type { SplitError } from './split-error.js';
+import { variationSource } from './variation-source.js';
 
 /** A slip explains an odd error when it brings the bearing so near to where it should be, degrees. */
 const FIT = 1;
@@ -17,6 +19,13 @@ const BELOW = -1;
 function bearingAt({ latitude, declination }: AzimuthBearing, localHourAngle: number): number | null {
   const { altitude, azimuth } = altitudeAzimuth({ latitude, declination, localHourAngle });
   return altitude < BELOW ? null : azimuth;
+}
+
+/** How much more the compass would be expected to err, were the place another: with its place the model's variation changes. */
+function moreVariation({ compass, variation }: Pick<SplitError, 'compass' | 'variation'>, place: { latitude: number; longitude: number }, instant: Date | null): number {
+  if (compass === 'gyro' || variation.source !== 'model') return 0;
+  const there = variationSource(place, instant);
+  return there.source === 'model' ? there.value - variation.value : 0;
 }
 
 const fits = (bearing: number | null, expected: number): boolean =>
@@ -35,17 +44,21 @@ function zoneHours(bearing: AzimuthBearing, { longitude }: AzimuthLook, expected
 }
 
 /**
- * Slips that would explain an odd error: longitude or side of the meridian turned, a clock of
- * a zone, another body. `expected` is the true bearing the compass points at when all is well.
+ * Slips that would explain an odd error: longitude, latitude or side of the meridian turned, a clock
+ * of a zone, another body. `expected` is the true bearing the compass points at when all is well.
  */
-export function explanations(look: AzimuthLook, bearing: AzimuthBearing, expected: number): Caution[] {
+export function explanations(look: AzimuthLook, bearing: AzimuthBearing & Pick<SplitError, 'compass' | 'variation'>, expected: number): Caution[] {
   const { source, latitude, longitude, instant } = look;
   const cautions: Caution[] = [];
   if (source.by === 'altitude') {
     if (fits(360 - bearing.trueBearing, expected)) cautions.push(warning('side-turned'));
   } else if (bearing.localHourAngle !== null) {
-    const turned = bearing.localHourAngle - 2 * longitude;
-    if (Math.abs(longitude) >= FIT && fits(bearingAt(bearing, turned), expected)) cautions.push(warning('longitude-turned'));
+    const fitsFrom = (place: { latitude: number; longitude: number }): boolean => {
+      const seen = bearingAt({ ...bearing, latitude: place.latitude }, (bearing.localHourAngle ?? 0) + place.longitude - longitude);
+      return fits(seen, expected + moreVariation(bearing, place, instant));
+    };
+    if (Math.abs(longitude) >= FIT && fitsFrom({ latitude, longitude: -longitude })) cautions.push(warning('longitude-turned'));
+    if (Math.abs(latitude) >= FIT && fitsFrom({ latitude: -latitude, longitude })) cautions.push(warning('latitude-turned'));
     const hours = zoneHours(bearing, look, expected, bearing.localHourAngle);
     if (hours !== null) cautions.push(warning('time-by-hours', { hours: `${hours > 0 ? '+' : '−'}${Math.abs(hours)}` }));
   }

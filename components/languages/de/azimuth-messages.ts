@@ -105,6 +105,7 @@ export const azimuthMessages: Catalogue = {
   'caution.altitude-not-by-time': 'Nach Datum und Uhrzeit stünde das Gestirn in {byTime}, nicht in {altitude}: Gestirn, Uhrzeit und Höhe prüfen.',
   'caution.variation-needs-date': 'Für die Ablenkung ein Datum oder die Missweisung der Seekarte eintragen.',
   'caution.azimuth.longitude-turned': 'Die Peilung passte, wäre die Länge andersnamig: Ost und West prüfen.',
+  'caution.azimuth.latitude-turned': 'Die Peilung passte, wäre die Breite andersnamig: Nord und Süd prüfen.',
   'caution.side-turned': 'Die Peilung passte auf der anderen Seite des Meridians: Ost und West prüfen.',
   'caution.time-by-hours': 'Die Peilung passte, wäre die Zeit um {hours} h anders: Das sieht nach Zonenzeit aus, nicht nach UTC.',
   'caution.other-body': 'Die Peilung passt besser zu einem anderen Gestirn ({body}): Gestirn prüfen.',

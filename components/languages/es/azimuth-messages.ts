@@ -103,6 +103,7 @@ export const azimuthMessages: Catalogue = {
   'caution.altitude-not-by-time': 'Por fecha y hora el astro estaría a {byTime}, no a {altitude}: revisar el astro, la hora y la altura.',
   'caution.variation-needs-date': 'Introducir una fecha, o la declinación magnética de la carta, para obtener el desvío.',
   'caution.azimuth.longitude-turned': 'La demora concordaría si la longitud fuera del otro nombre: revisar este y oeste.',
+  'caution.azimuth.latitude-turned': 'La demora concordaría si la latitud fuera del otro nombre: revisar norte y sur.',
   'caution.side-turned': 'La demora concordaría al otro lado del meridiano: revisar este y oeste.',
   'caution.time-by-hours': 'La demora concordaría si la hora se cambiara en {hours} h: parece hora legal, no UTC.',
   'caution.other-body': 'La demora concuerda mejor con {body}: revisar el astro.',

@@ -104,6 +104,7 @@ export const azimuthMessages: Catalogue = {
   'caution.altitude-not-by-time': 'D’après la date et l’heure l’astre serait à {byTime}, non à {altitude} : vérifier l’astre, l’heure et la hauteur.',
   'caution.variation-needs-date': 'Entrer une date, ou la déclinaison de la carte, pour obtenir la déviation.',
   'caution.azimuth.longitude-turned': 'Le relèvement conviendrait si la longitude était de l’autre nom : vérifier est et ouest.',
+  'caution.azimuth.latitude-turned': 'Le relèvement conviendrait si la latitude était de l’autre nom : vérifier nord et sud.',
   'caution.side-turned': 'Le relèvement conviendrait de l’autre côté du méridien : vérifier est et ouest.',
   'caution.time-by-hours': 'Le relèvement conviendrait si l’heure était changée de {hours} h : cela ressemble à une heure du fuseau, non à UTC.',
   'caution.other-body': 'Le relèvement convient mieux avec {body} : vérifier l’astre.',

@@ -107,6 +107,7 @@ export const azimuthMessages: Catalogue = {
   'caution.altitude-not-by-time': 'Menurut tanggal dan waktu benda angkasa ada pada tinggi {byTime}, bukan {altitude}: periksa benda angkasa, waktu dan tinggi.',
   'caution.variation-needs-date': 'Masukkan tanggal, atau variasi dari peta, untuk memperoleh deviasi.',
   'caution.azimuth.longitude-turned': 'Baringan cocok bila bujurnya bernama lain: periksa timur dan barat.',
+  'caution.azimuth.latitude-turned': 'Baringan cocok bila lintangnya bernama lain: periksa utara dan selatan.',
   'caution.side-turned': 'Baringan cocok di sisi lain meridian: periksa timur dan barat.',
   'caution.time-by-hours': 'Baringan cocok bila waktu diubah {hours} jam: tampaknya waktu zona, bukan UTC.',
   'caution.other-body': 'Baringan lebih cocok untuk {body}: periksa benda angkasa.',

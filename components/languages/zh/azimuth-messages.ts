@@ -103,6 +103,7 @@ export const azimuthMessages: Catalogue = {
   'caution.altitude-not-by-time': '按日期和时间，天体高度应为{byTime}，而不是{altitude}：请检查天体、时间和高度。',
   'caution.variation-needs-date': '输入日期或海图上的磁差，才能求得自差。',
   'caution.azimuth.longitude-turned': '若经度异名，则方位相符：请检查东经和西经。',
+  'caution.azimuth.latitude-turned': '若纬度异名，则方位相符：请检查北纬和南纬。',
   'caution.side-turned': '若天体在子午圈另一侧，则方位相符：请检查东和西。',
   'caution.time-by-hours': '若时间改动{hours}小时，则方位相符：像是区时而不是UTC。',
   'caution.other-body': '此方位与{body}更相符：请检查天体。',

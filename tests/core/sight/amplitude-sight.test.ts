@@ -176,6 +176,9 @@ describe('what is odd about an amplitude', () => {
   it('sees east taken for west, and north for south, in the place', () => {
     assert.ok(codes({ longitude: 71.7083 }).includes('longitude-turned'));
     assert.ok(codes({ latitude: 48.2833 }).includes('latitude-turned'));
+    // With a card every figure of the wrong place is wrong beside it: one slip was told three times over.
+    assert.deepEqual(codes({ longitude: 71.7083, cardDeviation: -1.5 }), ['longitude-turned']);
+    assert.deepEqual(codes({ latitude: 48.2833, cardDeviation: -1.5 }), ['latitude-turned']);
     assert.ok(!codes({ longitude: 71.7083 }).some((code) => ['not-at-horizon', 'other-side', 'deviation-large'].includes(code)));
   });
   it('hears 15 minutes where they turn the bearing by degrees, and 4 where they do not', () => {

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
+import { magneticField } from '../../../core/field/magnetic-field.js';
 import { azimuthSight } from '../../../core/sight/azimuth-sight.js';
 import type { AzimuthObservation, AzimuthSight } from '../../../core/sight/azimuth-sight.js';
 import { bodyNames } from '../../../core/sky/body.js';
@@ -193,6 +194,16 @@ describe('slips that explain an odd azimuth', () => {
 
   it('has no slip to tell of a good one', () => assert.deepEqual(codes({ ...sun, instant, compassBearing: right }), ['bearing-fast']));
   it('sees the longitude named wrongly', () => assert.ok(codes({ ...sun, longitude: 40, instant, compassBearing: right }).includes('longitude-turned')));
+  // By compass the bearing expected turns with the variation, which is 14° W there, 5° E in the same longitude east and 22° W in the
+  // same latitude south (any chart of the field): without that the slip was named for a gyro alone.
+  it('sees east taken for west, and north for south, of a magnetic compass and a gyro', () => {
+    const variation = magneticField({ latitude: 30, longitude: -40 }, instant).variation ?? NaN;
+    for (const [compass, compassBearing] of [['gyro', right], ['magnetic', right - variation]] as const) {
+      assert.ok(codes({ ...sun, longitude: 40, instant, compass, compassBearing }).includes('longitude-turned'), compass);
+      assert.ok(codes({ ...sun, latitude: -30, instant, compass, compassBearing }).includes('latitude-turned'), compass);
+      assert.deepEqual(codes({ ...sun, instant, compass, compassBearing }).filter((code) => code.endsWith('-turned')), []);
+    }
+  });
   it('sees a time three hours behind UTC', () => {
     const told = new Date(instant.getTime() - 3 * 3_600_000);
     const cautions = found({ ...sun, instant: told, compassBearing: right }).cautions;
