@@ -33,7 +33,7 @@ export const cardMessages: Catalogue = {
   'card.age.none': 'This card is less than a month old.',
   'card.age.one': 'This card is one month old.',
   'card.standing':
-    'Deviations are by compass heading; magnetic is compass and deviation, east added. A card holds for the state of the ship and her correctors on its date: compare it with observed errors each watch. The rules of the flag State, the makers’ manuals and a licensed compass adjuster prevail.',
+    'Deviations are by compass heading; magnetic is compass and deviation, east added. A card holds for the waters she was swung in and the state of ship and correctors on its date: compare it with observed errors each watch. The rules of the flag State, the makers’ manuals and a licensed compass adjuster prevail.',
   'card.standing.short': 'By compass heading; east is added. Compare with observed errors. Flag State, makers and adjuster prevail.',
   'card.none': 'Type or paste the deviations, a heading by compass and a deviation a line; a card handed to this widget or the ship’s own card is taken where nothing is typed.',
   'accepted.microtesla': 'Accepted: microtesla, up to 100; downward positive.',

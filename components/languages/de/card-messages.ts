@@ -28,7 +28,7 @@ export const cardMessages: Catalogue = {
   'card.age': 'Alter dieser Tafel in Monaten: {months}.',
   'card.age.none': 'Diese Tafel ist keinen Monat alt.',
   'card.age.one': 'Diese Tafel ist einen Monat alt.',
-  'card.standing': 'Ablenkungen nach Magnetkompasskurs; missweisend ist Kompass und Ablenkung, Ost addiert. Eine Tafel gilt für den Zustand von Schiff und Kompensierung an ihrem Datum: jede Wache mit beobachteten Fehlweisungen vergleichen. Vorschriften des Flaggenstaats, Handbücher der Hersteller und ein anerkannter Kompassregulierer gehen vor.',
+  'card.standing': 'Ablenkungen nach Magnetkompasskurs; missweisend ist Kompass und Ablenkung, Ost addiert. Eine Tafel gilt für das Gewässer, in dem sie aufgenommen wurde, und den Zustand von Schiff und Kompensierung an ihrem Datum: jede Wache mit beobachteten Fehlweisungen vergleichen. Vorschriften des Flaggenstaats, Handbücher der Hersteller und ein anerkannter Kompassregulierer gehen vor.',
   'card.standing.short': 'Nach MgK; Ost addieren. Mit Beobachtungen vergleichen. Flaggenstaat, Hersteller und Regulierer gehen vor.',
   'card.none': 'Ablenkungen eintippen oder einfügen, je Zeile ein Magnetkompasskurs und eine Ablenkung; sonst gilt die übergebene Tafel oder die des Schiffs.',
   'accepted.microtesla': 'Zulässig: Mikrotesla, bis 100; nach unten positiv.',

@@ -28,7 +28,7 @@ export const cardMessages: Catalogue = {
   'card.age': 'Edad de esta tablilla en meses: {months}.',
   'card.age.none': 'Esta tablilla tiene menos de un mes.',
   'card.age.one': 'Esta tablilla tiene un mes.',
-  'card.standing': 'Desvíos por rumbo de aguja; el magnético es el de aguja más el desvío, con el E sumado. La tablilla vale para el estado del buque y de sus correctores en su fecha: compararla en cada guardia con las correcciones observadas. Prevalecen las normas del Estado de abanderamiento, los manuales de los fabricantes y el compensador de agujas autorizado.',
+  'card.standing': 'Desvíos por rumbo de aguja; el magnético es el de aguja más el desvío, con el E sumado. La tablilla vale para las aguas en que se hizo y el estado del buque y de sus correctores en su fecha: compararla en cada guardia con las correcciones observadas. Prevalecen las normas del Estado de abanderamiento, los manuales de los fabricantes y el compensador de agujas autorizado.',
   'card.standing.short': 'Por rumbo de aguja; el E se suma. Comparar con lo observado. Prevalecen Estado de abanderamiento, fabricante y compensador.',
   'card.none': 'Escribir o pegar los desvíos, un rumbo de aguja y un desvío por línea; si no se escribe nada, se toma la tablilla entregada a este componente o la del buque.',
   'accepted.microtesla': 'Se admite: microteslas, hasta 100; positivo hacia abajo.',

@@ -28,7 +28,7 @@ export const cardMessages: Catalogue = {
   'card.age': 'Âge de ce tableau en mois : {months}.',
   'card.age.none': 'Ce tableau a moins d’un mois.',
   'card.age.one': 'Ce tableau a un mois.',
-  'card.standing': 'Déviations par cap compas ; le magnétique est le compas et la déviation, E ajouté. Un tableau vaut pour l’état du navire et de ses correcteurs à sa date : le comparer à chaque quart aux variations observées. Les règles de l’État du pavillon, les manuels des fabricants et le compensateur agréé prévalent.',
+  'card.standing': 'Déviations par cap compas ; le magnétique est le compas et la déviation, E ajouté. Un tableau vaut pour les eaux où il fut établi et l’état du navire et de ses correcteurs à sa date : le comparer à chaque quart aux variations observées. Les règles de l’État du pavillon, les manuels des fabricants et le compensateur agréé prévalent.',
   'card.standing.short': 'Par cap compas ; E s’ajoute. Comparer aux variations observées. Pavillon, fabricants et compensateur prévalent.',
   'card.none': 'Saisir ou coller les déviations, un cap compas et une déviation par ligne ; si rien n’est saisi, le tableau remis à ce composant ou celui du navire est pris.',
   'accepted.microtesla': 'Admis : microteslas, jusqu’à 100 ; positif vers le bas.',

@@ -30,7 +30,7 @@ export const cardMessages: Catalogue = {
   'card.age': 'Daftar ini berumur {months} bulan.',
   'card.age.none': 'Daftar ini berumur kurang dari satu bulan.',
   'card.age.one': 'Daftar ini berumur satu bulan.',
-  'card.standing': 'Deviasi menurut haluan pedoman; magnetis adalah pedoman dan deviasi, E ditambahkan. Daftar berlaku untuk keadaan kapal dan korektornya pada tanggalnya: bandingkan dengan sembir yang diamati setiap jaga. Aturan negara bendera, buku petunjuk pembuat dan juru timbal pedoman yang berwenang lebih menentukan.',
+  'card.standing': 'Deviasi menurut haluan pedoman; magnetis adalah pedoman dan deviasi, E ditambahkan. Daftar berlaku untuk perairan tempat ia disusun dan keadaan kapal dan korektornya pada tanggalnya: bandingkan dengan sembir yang diamati setiap jaga. Aturan negara bendera, buku petunjuk pembuat dan juru timbal pedoman yang berwenang lebih menentukan.',
   'card.standing.short': 'Menurut haluan pedoman; E ditambahkan. Bandingkan dengan sembir yang diamati. Negara bendera, pembuat dan juru timbal lebih menentukan.',
   'card.none': 'Ketik atau tempel deviasi, satu haluan pedoman dan satu deviasi per baris; bila tidak ada yang diketik, dipakai daftar yang diserahkan kepada widget ini atau daftar kapal.',
   'accepted.microtesla': 'Diterima: mikrotesla, sampai 100; ke bawah positif.',
