@@ -87,6 +87,17 @@ describe('an altitude by the sextant', () => {
     expect(headline(element)).to.contain('110.1° true');
   });
 
+  // Her parallax is nearly a degree (Nautical Almanac): without a time it was once left out, and the bearing a degree off.
+  it('of the centre of the Moon needs the time as well, that of another body does not', async () => {
+    const element = await fixture<LubberAzimuth>(html`<lubber-azimuth
+      method="altitude" altitude-of="centre" body="Moon" altitude="10-12" height-of-eye="18" declination="20-58.5S" latitude="48-17S" longitude="071-42.5W"
+    ></lubber-azimuth>`);
+    expect(headline(element)).to.contain('Still needed: UTC date, UTC time and Bearing by compass.');
+    element.body = 'Vega';
+    await element.updateComplete;
+    expect(headline(element)).to.contain('Still needed: Bearing by compass.');
+  });
+
   it('says that the index error is no part of its corrections, unless a true altitude is entered', async () => {
     const element = await fixture<LubberAzimuth>(html`<lubber-azimuth method="altitude" altitude-of="lower"></lubber-azimuth>`);
     expect(element.shadowRoot?.querySelector('.fields')?.textContent).to.contain('its index error taken out');
