@@ -22,8 +22,9 @@ const TYPICAL = 0.15;
 
 /**
  * The colours hammering and riveting left in the hard iron: those the field of the slip
- * induced, which stay when she turns or sails away. They weaken in her first year or two, and
- * yard work, long lying on one heading, blows and lightning change them (common practice, no
+ * induced, which stay when she turns or sails away. Vibration and pounding take part of it in her
+ * first time at sea (Handbook of Magnetic Compass Adjustment, on the ship's magnetism); yard
+ * work, long lying on one heading, blows and lightning change the rest (common practice, no
  * source). Errors as `inducedPolarity`.
  */
 export function hardIronPolarity(slip: BuildingSlip): PolarityOfShip {
