@@ -28,7 +28,7 @@ describe('fields and answer in the order they are read', () => {
       field?.focus();
       for (const width of [320, 1100]) {
         expect(await headlineFirst(column, widget, width), `${width} px`).to.equal(width === 320);
-        expect(root(widget).activeElement, `${width} px`).to.equal(field);
+        expect(root(widget).activeElement === field, `${width} px`).to.equal(true);
       }
       column.remove();
     });
