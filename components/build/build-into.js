@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import { writeIntegrity } from './integrity.js';
 import { buildModules } from './modules.js';
 import { writeNotices } from './notices.js';
-import { packModels } from './pack-models.js';
+import { packTables } from './pack-tables.js';
 import { projectFolder, run } from './run.js';
 import { buildScripts } from './scripts.js';
 
@@ -10,7 +10,7 @@ import { buildScripts } from './scripts.js';
 export async function buildInto(folder) {
   const out = join(projectFolder, folder);
   buildModules(out);
-  await packModels(out);
+  await packTables(out);
   writeNotices(out, await buildScripts(out));
   run('@custom-elements-manifest/analyzer/cem.js', ['analyze', '--config', 'components/build/manifest.config.js', '--quiet'], { environment: { LUBBERLINE_OUT: folder }, quiet: true });
   writeIntegrity(out);

@@ -1,0 +1,71 @@
+/**
+ * Writes the long tables of core as texts, which take half the room: the magnetic models, the waves of
+ * the Sun, Moon and planets, the stars. In the sources they stand as published; what reads them back is
+ * `unpack-*.ts` beside them, and `tests/package/packed-tables.test.ts` compares figure for figure.
+ */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { signsOf, unsigned } from './pack-numbers.js';
+
+/** From the newest on. */
+const models = ['wmm2025', 'wmm2020', 'wmm2015v2', 'wmm2015'];
+const series = ['earth', 'moon', 'venus', 'mars', 'jupiter', 'saturn'];
+
+const list = (numbers, signs) => numbers.map((number) => signsOf(unsigned(number), signs)).join('');
+
+/** A model by how far it is from the next newer one, run back to its epoch. */
+function modelText({ epoch, main, change }, newer, signs) {
+  const run = (at) => (newer ? newer.main[at] + (epoch - newer.epoch) * newer.change[at] : 0);
+  return list([...main.map((number, at) => number - run(at)), ...change.map((number, at) => number - (newer?.change[at] ?? 0))], signs);
+}
+
+function modelModule(name, model, newerName, newer, signs) {
+  const written = `/* @__PURE__ */ unpackModel(${model.epoch}, '${modelText(model, newer, signs)}'${newer ? `, ${newerName}Coefficients` : ''})`;
+  const imported = newer ? `import { ${newerName}Coefficients } from './${newerName}-coefficients.js';\n` : '';
+  return `import { unpackModel } from './unpack-model.js';\n${imported}export const ${name}Coefficients = ${written};\n`;
+}
+
+/** The row without its decimal points, which the sizes tell again. */
+function waveRow([speed, ...waves], { signs, decimalsFor }) {
+  const whole = (number, size) => Math.round(number * 10 ** decimalsFor(size));
+  const largest = Math.max(...waves.filter((_, at) => at % 2 === 0));
+  const numbers = [unsigned(whole(speed, largest)), ...waves.map((number, at) => (at % 2 === 0 ? number : whole(number, waves[at - 1])))];
+  return numbers.map((number) => signsOf(number, signs)).join('');
+}
+
+/** A part of a table of waves as code: rows as text, the rest as it stands. */
+function seriesCode(part, key, tools) {
+  if (key === 'sun') return `/* @__PURE__ */ unpackRows('${part.map((row) => list(row, tools.signs)).join(',')}')`;
+  if (key === 'powers') {
+    const powers = part.map(([constant, ...rows]) => (rows.length > 0 ? `/* @__PURE__ */ unpackPower(${constant}, '${rows.map((row) => waveRow(row, tools)).join(',')}')` : `[${constant}]`));
+    return `[${powers.join(', ')}]`;
+  }
+  return typeof part === 'number' ? String(part) : `{ ${Object.entries(part).map(([name, inner]) => `${name}: ${seriesCode(inner, name, tools)}`).join(', ')} }`;
+}
+
+function starsCode(catalogue, signs) {
+  const places = Object.values(catalogue).map((place, star, all) => [place[0] - (star > 0 ? all[star - 1][0] : 0), ...place.slice(1)]);
+  return `/* @__PURE__ */ unpackStars(${JSON.stringify(Object.keys(catalogue).join(','))}, '${list(places.flat(), signs)}')`;
+}
+
+export async function packTables(out) {
+  const file = (path) => join(out, 'core', `${path}.js`);
+  const load = (path) => import(pathToFileURL(file(path)).href);
+  const signs = await load('text/packed-numbers');
+  const { decimalsFor } = await load('sky/unpack-series');
+
+  const loaded = await Promise.all(models.map(async (name) => (await load(`field/${name}-coefficients`))[`${name}Coefficients`]));
+  models.forEach((name, at) => writeFileSync(file(`field/${name}-coefficients`), modelModule(name, loaded[at], models[at - 1], loaded[at - 1], signs)));
+
+  for (const name of series) {
+    const { [`${name}Series`]: table } = await load(`sky/${name}-series`);
+    const used = name === 'moon' ? 'unpackPower, unpackRows' : 'unpackPower';
+    writeFileSync(file(`sky/${name}-series`), `import { ${used} } from './unpack-series.js';\nexport const ${name}Series = ${seriesCode(table, '', { signs, decimalsFor })};\n`);
+  }
+
+  const { starCatalogue } = await load('sky/star-catalogue');
+  const source = readFileSync(file('sky/star-catalogue'), 'utf8');
+  const packed = source.replace(/(export const starCatalogue = )\{.*?\n\};/s, (_, start) => `${start}${starsCode(starCatalogue, signs)};`);
+  writeFileSync(file('sky/star-catalogue'), `import { unpackStars } from './unpack-stars.js';\n${packed}`);
+}

@@ -1,0 +1,23 @@
+/**
+ * Whole numbers as signs: long tables are written so when the package is built. The signs are in the
+ * order in which they are common in code, so that what packs a script has short ones for both; the
+ * comma parts numbers that belong together from the next, and is none of them. A number ends in one
+ * of the first `FIGURES` signs, its least figure; the greater figures before it are of the others.
+ */
+export const SIGNS = 'etirnaos .l)(u=d:ch{}mpf-gb01v;2y>?[]w3<k6495/&x87*M!|+zATE#SCOBZND_PLHRUGWjIVFqYJKX^Q%@~';
+export const FIGURES = 40;
+
+/** The numbers, 0 or more, that stand in a row of signs. */
+export function packedNumbers(signs: string): number[] {
+  const numbers: number[] = [];
+  let greater = 0;
+  for (const sign of signs) {
+    const figure = SIGNS.indexOf(sign);
+    if (figure < FIGURES) numbers.push(greater * FIGURES + figure);
+    greater = figure < FIGURES ? 0 : greater * (SIGNS.length - FIGURES) + figure - FIGURES;
+  }
+  return numbers;
+}
+
+/** The number of either sign for which one of 0 or more stands: even ones for those from 0 up, odd ones for those below. */
+export const signed = (number: number): number => (number % 2 ? -(number + 1) / 2 : number / 2);
