@@ -95,3 +95,16 @@ test('no heeling coefficient where λ or H is 0', () => {
   assert.equal(linearHeelingError({ ...noIron, R: 100 }, { h: 0, z: 1 }, 0, 5), null);
   assert.throws(() => linearHeelingError(noIron, { h: 1, z: 1 }, 0, NaN), /^RangeError: heel/);
 });
+
+// By hand: upright R draws nothing aside; heeled 40° it pulls −R sin 40° athwart, more than H, and the card never comes to 000.
+// Q of more than H does so upright, and R takes enough of it away at 20°.
+test('no heeling error where the deviation is known on one side only, upright or heeled', () => {
+  const field = { h: 20000, z: 40000 };
+  const lost = heelingErrorByCompass({ ...noIron, R: 40000 }, field, 0, 40);
+  assert.deepEqual({ ...lost, upright: Math.abs(lost.upright ?? NaN) }, { upright: 0, heeled: null, error: null });
+  const gained = heelingErrorByCompass({ ...noIron, Q: 22000, R: 20000 }, field, 0, 20);
+  assert.equal(gained.upright, null);
+  // −H sin ζ + Q cos 20° − R sin 20° = 0.
+  assertClose(gained.heeled ?? NaN, (Math.asin((22000 * Math.cos(Math.PI / 9) - 20000 * Math.sin(Math.PI / 9)) / 20000) * 180) / Math.PI, 1e-9);
+  assert.equal(gained.error, null);
+});

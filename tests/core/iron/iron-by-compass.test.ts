@@ -52,3 +52,12 @@ test('without a horizontal field the heading tells nothing, or never appears', (
   assert.equal(ironDeviationByCompass({ ...noIron, P: 500 }, pole, 0).kind, 'any');
   assert.equal(ironDeviationByCompass({ ...noIron, P: 500 }, pole, 90).kind, 'none');
 });
+
+// By hand: P = −H and Q = −H/2 leave on north X′ = 0 and Y′ = −H/2, so the compass shows 090; there the two headings meet.
+test('where the two headings that serve fall together there is one answer, not the same twice', () => {
+  const found = ironDeviationByCompass({ ...noIron, P: -20000, Q: -10000 }, { h: 20000, z: 0 }, 90);
+  assert.equal(found.kind, 'one');
+  assert.equal(found.answers.length, 1);
+  assertSameDirection(found.answers[0]?.magneticHeading ?? NaN, 0, 1e-9);
+  assertSameDirection(found.answers[0]?.deviation ?? NaN, -90, 1e-9);
+});

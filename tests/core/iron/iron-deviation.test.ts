@@ -4,6 +4,7 @@ import { heeledParameters } from '../../../core/iron/heeled-parameters.js';
 import { ironDeviation } from '../../../core/iron/iron-deviation.js';
 import { ironDeviationByCompass } from '../../../core/iron/iron-by-compass.js';
 import { noIron, type IronParameters } from '../../../core/iron/iron-parameters.js';
+import { compassField } from '../../../core/iron/poisson.js';
 import { assertClose, assertSameDirection } from '../../support/assert-close.js';
 import { reference } from '../../support/reference.js';
 
@@ -117,4 +118,19 @@ test('a wrong argument is named', () => {
   assert.throws(() => ironDeviation(noIron, field, NaN), /^RangeError: magneticHeading/);
   assert.throws(() => ironDeviation(noIron, field, 0, Infinity), /^RangeError: heel/);
   assert.throws(() => ironDeviationByCompass(noIron, field, NaN), /^RangeError: compassHeading/);
+});
+
+// Poisson's third equation by hand, on 060 with H 20,000 and Z −30,000: X = 10,000, Y = −17,320.508.
+test('the vertical force at the compass is that of the third equation, each term with its sign', () => {
+  const field = { h: 20000, z: -30000 };
+  const east = -20000 * Math.sqrt(0.75);
+  const cases = [
+    [{}, -30000],
+    [{ g: 0.1 }, -30000 + 1000],
+    [{ h: 0.2 }, -30000 + 0.2 * east],
+    [{ k: 0.05 }, -31500],
+    [{ R: -700 }, -30700],
+    [{ g: 0.1, h: 0.2, k: 0.05, R: -700 }, -31500 + 1000 + 0.2 * east - 700],
+  ] as const;
+  for (const [iron, expected] of cases) assertClose(compassField({ ...noIron, ...iron }, field, 60).z, expected, 1e-9);
 });

@@ -79,3 +79,11 @@ test('cautions name what the needle does and a λ that is not positive', () => {
   assert.deepEqual(codes({ a: -2, e: -2 }), ['iron.lambda-not-positive', 'iron.needle-points-south']);
   assert.deepEqual(ironCautions(noIron, { h: 0, z: 1 }).map(({ code }) => code), ['iron.needle-no-horizontal-field']);
 });
+
+// By hand: on north X′ = (1 − 0.9) H + P = 0 and Y′ = Q = 0; nowhere else, for e leaves the athwartship force.
+test('soft iron that weakens one axis and strengthens the other is not "no force" where P undoes the rest', () => {
+  const { behaviour, lostOn } = needle({ ...noIron, a: -0.9, e: 0.3, P: -2000 }, field);
+  assert.equal(behaviour, 'vanishes');
+  assert.equal(lostOn.length, 1);
+  assertSameDirection(lostOn[0] ?? NaN, 0, 1e-6);
+});

@@ -115,3 +115,14 @@ test('from the magnetic equator one can predict along it and nowhere else', () =
   assert.equal(predictAt(separated, { h: 30000, z: 20000 }).exact.B, null);
   assert.throws(() => predictAt(separated, { h: -1, z: 0 }), /^RangeError: field\.h/);
 });
+
+// One swing on the magnetic equator tells P and Q alone: 𝔅 goes with 1/H, by hand.
+test('what was learnt on the magnetic equator is good for places without vertical force, and no others', () => {
+  const equator = separateIron([{ exact: { B: 0.1, C: -0.02 }, field: { h: 30000, z: 0 } }]);
+  // A dip of 0.04° induces nothing worth telling: tan 0.04° is below a thousandth.
+  const near = predictAt(equator, { h: 40000, z: 30 });
+  assertClose(near.exact.B ?? NaN, 0.075, 1e-12);
+  assertClose(near.exact.C ?? NaN, -0.015, 1e-12);
+  const away = predictAt(equator, { h: 40000, z: 50 });
+  assert.deepEqual([away.exact.B, away.exact.C], [null, null]);
+});

@@ -166,3 +166,20 @@ test('a wrong argument is named with its place', () => {
   assert.throws(having({ lambda: NaN }), /^RangeError: observations\[1\]\.lambda/);
   assert.throws(having({ standardErrors: { B: -1 } }), /^RangeError: observations\[1\]\.standardErrors\.B/);
 });
+
+// By the formula above with one standard deviation for both: Var P/λ = (H₂ s)², Var c/λ = (H₁² + H₂²) s² / Z₁²; over s², nothing of s is left.
+test('the amplification of noise tells of the places alone, however good the swings', () => {
+  const places = [{ h: 20000, z: 40000 }, { h: 30000, z: 0 }];
+  for (const sigma of [0.001, 0.004]) {
+    const found = separateIron(places.map((field) => ({ field, exact: { B: 0.1, C: 0 }, standardErrors: { B: sigma, C: sigma } })));
+    assertClose(found.lines.B.amplification?.permanent ?? NaN, 30000 ** 2, 1e-3);
+    assertClose((found.lines.B.amplification?.induced ?? NaN) * 40000 ** 2, 20000 ** 2 + 30000 ** 2, 1e-3);
+  }
+});
+
+test('two places that tell 𝔅 apart but ℭ not are said to be too much alike', () => {
+  const bothB = [north, { exact: { B: 0.06, C: 0 }, field: { h: 30000, z: 0 } }];
+  assert.deepEqual(codes(bothB), []);
+  const alikeForC = [...bothB.map((one) => ({ ...one, exact: { ...one.exact, C: null } })), { exact: { B: null, C: 0.01 }, field: { h: 18000, z: 44000 } }, { exact: { B: null, C: 0.02 }, field: { h: 19000, z: 44000 } }];
+  assert.deepEqual(codes(alikeForC), ['separate.places-alike']);
+});
