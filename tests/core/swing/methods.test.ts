@@ -44,8 +44,23 @@ test('an object of unknown bearing gives B to E and loses A; the mean of its com
   assert.equal(found.card, null);
   assert.deepEqual(found.fit.determined, ['B', 'C', 'D', 'E']);
   assert.ok(found.cautions.some(({ code }) => code === 'constant-lost'));
+  assert.ok(!found.cautions.some(({ code }) => code === 'not-determined'), 'told once');
   // By hand: the mean of the bearings is 1° − A, so each deviation comes out short of A.
   found.rows.forEach((row, i) => assertClose(row.ok ? row.deviation : NaN, deviationOf(ship, headings[i] ?? 0) - ship.A, 1e-9));
+});
+
+test('a bearing of it that is struck has no part in the mean', () => {
+  const rows = headings.map((heading, i): SwingRow => ({ method: 'unknown-object', heading, bearing: shown(i === 3 ? 41 : 1, heading), struck: i === 3 }));
+  // Without one of sixteen the five terms no longer cancel: the mean of the fifteen bearings, by the closed formula (of directions, so to 0.005°).
+  const mean = headings.reduce((total, heading, i) => total + (i === 3 ? 0 : 1 - deviationOf(ship, heading)), 0) / 15;
+  for (const row of swing(rows).rows) assertSameDirection(row.ok ? (row.magneticBearing ?? NaN) : NaN, mean, 0.005);
+});
+
+test('in half the compass the constant part is not told, and the mean of its deviations is left at nought', () => {
+  const rows = evenly(32).slice(0, 17).map((heading): SwingRow => ({ method: 'unknown-object', heading, bearing: shown(200, heading) }));
+  const found = swing(rows, { model: 'approximate' });
+  assert.ok(found.fit.determined.length < 4);
+  assertClose(found.rows.reduce((total, row) => total + (row.ok ? row.deviation : NaN), 0) / 17, 0, 0.01);
 });
 
 test('the same with A known from elsewhere makes a card', () => {
@@ -73,6 +88,9 @@ test('a few readings of a known object beside many of an unknown one find A, wit
   // Four readings in 24 carry A: its standard error is at least that of their mean, √(24/4) times that of all.
   const { standardErrors, scatter } = found.fit;
   assert.ok((standardErrors.A ?? 0) > (0.95 * (scatter ?? 0)) / Math.sqrt(4), `${String(standardErrors.A)}`);
+  // 24 readings less A to E and the bearing of the object.
+  assert.equal(found.fit.degreesOfFreedom, 18);
+  assert.equal(found.fit.basis, 'scatter');
 });
 
 test('a transit of charted true bearing 114.0° with variation 17.3° W: magnetic 131.3°', () => {
@@ -120,6 +138,14 @@ test('steadied on magnetic headings the compass is read: deviation is the differ
   assertShip(swing(rows), 1e-9);
 });
 
+test('four bearings of a known object settle both an unknown one and a gyro that is half round', () => {
+  const rows = evenly(24).map((heading, i): SwingRow => {
+    if (i % 6 === 0) return { method: 'known-object', heading, bearing: shown(80, heading) };
+    return i % 2 ? { method: 'unknown-object', heading, bearing: shown(200, heading) } : { method: 'gyro', heading, reading: gyroOn(heading, 176.2) };
+  });
+  assertShip(swing(rows, { object: { bearing: 80, by: 'magnetic' }, variation }), 1e-8);
+});
+
 test('a gyro of unknown error loses A', () => {
   const rows = headings.map((heading): SwingRow => ({ method: 'gyro', heading, reading: gyroOn(heading, 176.2) }));
   assertShip(swing(rows, { variation }), 1e-9, ['A']);
@@ -132,6 +158,7 @@ test('bearings of an object on heads by gyro need the gyro’s error, and say so
   const refusal = swing(rows, { object, variation }).rows[3];
   assert.deepEqual(refusal, { ok: false, reason: 'gyro-error-needed' });
   assertShip(swing(rows, { object, variation, gyroError: -1.5 }), 1e-9);
+  assert.deepEqual(swing(rows, { object, gyroError: -1.5 }).rows[3], { ok: false, reason: 'no-variation' });
 });
 
 interface SunCase { readonly utc: string; readonly lat: number; readonly lon: number; readonly hc_deg: number; readonly zn_deg: number }

@@ -61,6 +61,17 @@ test('headings twice, missing and only in one half are each told', () => {
   assert.deepEqual(found.eightPoints, { ok: false, missing: ['NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] });
 });
 
+test('a ship swung both ways: the eight points take the mean of each, and one sentence names the headings', () => {
+  const both = printed.flatMap((deviation, i) => [given(i * 45, deviation + 0.4), given(i * 45 + 2, deviation - 0.2)]);
+  const { eightPoints } = swing(both);
+  assert.ok(eightPoints.ok);
+  assertClose(eightPoints.deviations.NE, 20.1, 1e-12);
+  const twice = evenly(8).flatMap((heading) => [given(heading, 3.1), given(heading, 3)]);
+  const { cautions } = swing(twice);
+  assert.deepEqual(codes(cautions).sort(), ['constant-curve', 'headings-twice']);
+  assert.equal(cautions.find(({ code }) => code === 'headings-twice')?.values['headings'], '000°, 045°, 090°, 135°, 180°, 225°, 270°, 315°');
+});
+
 test('east and west exchanged throughout is suspected beside the old card', () => {
   const rows = evenly(8).map((heading) => given(heading, -deviationOf(ship, heading)));
   const oldCard = { kind: 'approximate', coefficients: ship } as const;
@@ -116,4 +127,7 @@ test('a bad argument is named', () => {
   assert.throws(() => swing([{ method: 'sextant', heading: 0 } as unknown as SwingRow]), new RegExp(`rows\\[0\\]\\.method: sextant is not one of ${swingMethods.join(', ')}`));
   assert.throws(() => swing([], { circle: { radius: 300, distance: 500 } }), /circle\.distance/);
   assert.throws(() => swing([], { gyroError: Infinity }), /gyroError/);
+  assert.throws(() => swing([{ ...given(0, 1), sigma: 0 }]), /rows\[0\]\.sigma/);
+  assert.throws(() => swing([], { object: { bearing: 361, by: 'true' } }), /object\.bearing/);
+  assert.throws(() => swing([], { constant: 181 }), /constant/);
 });
