@@ -83,7 +83,8 @@ function aboutCard({ comparisons, settings, standing, now }: AdviceQuestion): Ad
   if (beyond >= times) {
     found.push(advice('card-differs', 'warning', { degrees: quantity(degrees, 'angle'), count: String(beyond), of: String(recent.length) }));
   }
-  const cardDate = standing[standing.length - 1]?.entry.cardDate ?? '';
+  // An event may be entered without the card's date: the last that was named holds.
+  const cardDate = standing.filter(({ entry }) => entry.cardDate !== '').pop()?.entry.cardDate ?? '';
   if (settings.cardMonths !== null && cardDate !== '') {
     const months = (now.getTime() - new Date(`${cardDate}T00:00:00Z`).getTime()) / MONTH;
     if (months > settings.cardMonths) found.push(advice('card-old', 'warning', { day: cardDate, months: String(settings.cardMonths) }));

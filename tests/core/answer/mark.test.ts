@@ -4,6 +4,7 @@ import type { NumberQuestion, Question } from '../../../core/answer/question.js'
 import { markAnswer } from '../../../core/answer/mark.js';
 import type { Mark } from '../../../core/answer/mark.js';
 import { choiceQuestion, numberQuestion } from '../../../core/answer/make-question.js';
+import { courseMistakes } from '../../../core/answer/course-mistakes.js';
 
 const bearing = (answer: number, mistakes: NumberQuestion['distractors'] = []): NumberQuestion =>
   numberQuestion({ code: 'trueBearing', part: 'result', form: 'bearing', tolerance: 1, answer, mistakes });
@@ -50,6 +51,11 @@ describe('the mark of an answer', () => {
     // The nearest of two mistakes explains the number.
     ['12.2E', error(3.2, [{ code: 'error-for-deviation', value: 12 }, { code: 'variation-sign', value: 12.8 }]), 'error-for-deviation'],
     ['12.7E', error(3.2, [{ code: 'error-for-deviation', value: 12 }, { code: 'variation-sign', value: 12.8 }]), 'variation-sign'],
+    // A mistake explains what lies within half the tolerance of it, that itself counted in; twice the tolerance is close.
+    ['12.5E', error(3.2, [{ code: 'error-for-deviation', value: 12 }]), 'error-for-deviation'],
+    ['12.6E', error(3.2, [{ code: 'error-for-deviation', value: 12 }]), 'wrong'],
+    ['4.1E', { ...error(3.2), tolerance: 0.5 }, 'close'],
+    ['4.3E', { ...error(3.2), tolerance: 0.5 }, 'wrong'],
     // At half a turn east and west are one.
     ['179.9W', error(180), 'right'],
   ];
@@ -67,6 +73,8 @@ describe('a question', () => {
   it('leaves out a mistake that would be marked right', () => {
     assert.deepEqual(error(0.4).distractors, []);
     assert.deepEqual(error(3, [{ code: 'near', value: 3.9 }]).distractors.map(({ code }) => code), ['sign']);
+    assert.deepEqual(error(3, [{ code: 'hardly', value: 4.04 }]).distractors.map(({ code }) => code), ['sign']);
+    assert.deepEqual(error(3, [{ code: 'clearly', value: 4.06 }]).distractors.map(({ code }) => code), ['sign', 'clearly']);
   });
 
   it('keeps the likelier of two mistakes that lead to one number', () => {
@@ -78,5 +86,23 @@ describe('a question', () => {
     assert.equal(bearing(-10).answer, 350);
     assert.equal(bearing(359.999).answer, 0);
     assert.equal(error(-190).answer, 170);
+  });
+});
+
+describe('a choice', () => {
+  it('names no mistake for the answer itself, and one for each other word', () => {
+    const mistakes = [{ code: 'none', value: 'blue' }, { code: 'hemisphere', value: 'red' }, { code: 'late', value: 'red' }];
+    assert.deepEqual(choiceQuestion('colour', ['blue', 'red'], 'blue', mistakes).distractors, [{ code: 'hemisphere', value: 'red' }]);
+  });
+});
+
+// By hand: variation 10° E and deviation 3° E; the true course is that by compass and both, the compass course the true one less both.
+describe('the mistakes of a conversion', () => {
+  const values = (from: number, way: 1 | -1) => Object.fromEntries(courseMistakes(from, way, 10, 3).map(({ code, value }) => [code, value]));
+  it('towards true from 100', () => {
+    assert.deepEqual(values(100, 1), { 'both-signs': 87, 'variation-sign': 93, 'deviation-sign': 107, 'variation-omitted': 103, 'deviation-omitted': 110 });
+  });
+  it('from true 100', () => {
+    assert.deepEqual(values(100, -1), { 'both-signs': 113, 'variation-sign': 107, 'deviation-sign': 93, 'variation-omitted': 97, 'deviation-omitted': 90 });
   });
 });

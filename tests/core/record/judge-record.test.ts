@@ -182,6 +182,23 @@ test('deviations beyond the limit are said without any card to hold them against
   assert.ok(codes(judged.advice).includes('deviation-beyond-limit'));
 });
 
+test('a card of a year and more is old where a rule says so, and where none does it is not', () => {
+  const dated = book([seen(1, 0, 0, { cardDate: '2025-10-20' }), { kind: 'event', instant: at(2), event: 'cargo' }]);
+  const told = (cardMonths: number | null) => judge(dated, { settings: { cardMonths } }).advice.find(({ code }) => code === 'card-old');
+  // From 20 October 2025 to 25 November 2026: thirteen months.
+  assert.deepEqual(told(12)?.values, { day: '2025-10-20', months: '12' });
+  assert.equal(told(14), undefined);
+  assert.equal(told(null), undefined);
+  assert.ok(!codes(judge(book([seen(1, 0, 0)]), { settings: { cardMonths: 12 } }).advice).includes('card-old'), 'no date, no age');
+});
+
+test('a heading on which the card says nothing is not compared', () => {
+  // A pole of 1.2 times the force that directs the needle: by hand, two magnetic headings show 000 and none shows 090.
+  const beyond = { kind: 'exact', coefficients: { A: 0, B: 1.2, C: 0, D: 0, E: 0 } } as const;
+  const entries = book([seen(0, 90, 3), seen(1, 0, 1)]);
+  assert.deepEqual(judge(entries, { card: beyond }).comparisons, []);
+});
+
 test('a swing out of the book is a plain list', () => {
   const entries = book([seen(0, 45, 2, { doubt: 0.4 }), seen(1, 90, 3)]);
   assert.deepEqual(swingFromRecord(observedDeviations(entries, 'standard')), [

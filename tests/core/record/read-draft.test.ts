@@ -12,6 +12,7 @@ function problems(draft: unknown): string[] {
 }
 
 const refused: readonly [string, Record<string, unknown>, readonly string[]][] = [
+  ['no kind', { kind: null }, ['kind: missing']],
   ['a kind nobody knows', { kind: 'rumour' }, ['kind: not-a-choice']],
   ['31 February', { instant: '2026-02-31T00:00:00Z' }, ['instant: not-an-instant']],
   ['a date that is none', { instant: new Date(NaN) }, ['instant: not-an-instant']],
@@ -91,6 +92,15 @@ test('one look: gyro error, then the error of each compass, the deviation and th
   const seam = prepareEntry({ ...look, headingGyro: 3, headingStandard: 355 });
   assert.ok(seam.ok);
   assert.equal(seam.fields.errorStandard, 7);
+});
+
+test('a bearing without the true one, or without its compass, gives no error', () => {
+  for (const look of [{ bearingBy: 'standard', bearing: 10 }, { bearing: 10, trueBearing: 20 }]) {
+    const reading = prepareEntry({ ...base, ...look });
+    assert.ok(reading.ok);
+    const { errorGyro, errorStandard, errorSteering, deviation } = reading.fields;
+    assert.deepEqual([errorGyro, errorStandard, errorSteering, deviation], [null, null, null, null]);
+  }
 });
 
 test('what the draft brings itself stays', () => {
