@@ -78,6 +78,14 @@ test('the difference from the card on the heading, and its verdict by twice the 
   for (const { doubt } of comparisons) assertClose(doubt, 0.5, 1e-12);
 });
 
+// 17° E less 12° E is 5° E; 9° E less 12° E is 3° W: each compass by its own error.
+test('of a compass whose deviation was not entered it follows from its error and the variation', () => {
+  const entries = book([{ kind: 'observation', instant: at(0), headingStandard: 80, headingSteering: 88, errorStandard: 17, errorSteering: 9, variation: 12, deviation: 5, deviationOf: 'standard' }]);
+  const found = (compass: 'standard' | 'steering') => observedDeviations(entries, compass).map(({ heading, deviation }) => [heading, deviation]);
+  assert.deepEqual(found('standard'), [[80, 5]]);
+  assert.deepEqual(found('steering'), [[88, -3]]);
+});
+
 test('differences across the seam at 180° stay small', () => {
   const entries = book([seen(0, 0, 179.5)]);
   const opposite = { kind: 'approximate', coefficients: { A: -179.5, B: 0, C: 0, D: 0, E: 0 } } as const;

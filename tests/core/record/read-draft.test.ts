@@ -107,4 +107,13 @@ test('what the draft brings itself stays', () => {
   const reading = prepareEntry({ ...base, bearingBy: 'standard', trueBearing: 20, errorStandard: 9.5, deviation: 1, cardDeviation: 0, difference: 1 });
   assert.ok(reading.ok);
   assert.deepEqual([reading.fields.errorStandard, reading.fields.deviation, reading.fields.difference], [9.5, 1, 1]);
+  const card = { kind: 'approximate', coefficients: { A: 2, B: 0, C: 0, D: 0, E: 0 } } as const;
+  const carded = prepareEntry({ ...base, headingStandard: 40, deviation: 3, cardDeviation: 0.5 }, { card });
+  assert.ok(carded.ok);
+  assert.deepEqual([carded.fields.cardDeviation, carded.fields.difference], [0.5, 2.5]);
+});
+
+test('a draft that cannot be read is refused before any card is looked up', () => {
+  const card = { kind: 'approximate', coefficients: { A: 2, B: 0, C: 0, D: 0, E: 0 } } as const;
+  assert.deepEqual(prepareEntry({ ...base, latitude: 91 }, { card }), { ok: false, problems: [{ field: 'latitude', problem: 'out-of-range' }] });
 });
