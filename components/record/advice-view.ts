@@ -11,7 +11,9 @@ function textOf(host: LubberElement, advice: Advice): string {
   const values: Record<string, string> = {};
   for (const [name, value] of Object.entries(advice.values)) values[name] = typeof value === 'string' ? value : value.unit === 'angle' ? formatAngle(value.value, 1) : quantityText(value);
   if (values['event']) values['event'] = capital(host.t(`record.event.${values['event']}`));
-  return host.t(`advice.${advice.code}`, values);
+  const text = host.t(`advice.${advice.code}`, values);
+  // After what may have changed the ship or the gear about the compass the guidance asks for more than checks.
+  return advice.code === 'checks-after-event' && advice.level === 'warning' ? `${text} ${host.t('advice.adjust-after-change')}` : text;
 }
 
 /** What the book advises, warnings first, each with the source of its rule. */

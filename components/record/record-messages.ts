@@ -224,6 +224,7 @@ export const recordMessages: Catalogue = {
   'advice.coefficient-changed': 'Coefficient {name} is {found} by the last {count} observations; the card has {card}.',
   'advice.gyro-error-large': 'The last gyro error is {error}: check the gyro before trusting what was found by it.',
   'advice.checks-after-event': '{event} on {day}; observations since: {count}. Make {needed} or more, on as many headings as you can, before trusting the card.',
+  'advice.adjust-after-change': 'Have the compass adjusted if structure or electrical gear near it was altered, or if lightning has struck.',
   'advice.card-old': 'The card is of {day}, older than {months} months.',
   'record.chart.heading': 'Deviation by heading',
   'record.chart.heading.text': 'Deviations found: {count}, from {least} to {most}; the card is drawn as a line.',

@@ -220,6 +220,7 @@ export const recordMessages: Catalogue = {
   'advice.coefficient-changed': 'Koeffizient {name} ist nach den letzten {count} Beobachtungen {found}; die Tafel hat {card}.',
   'advice.gyro-error-large': 'Die letzte Kreiselfehlweisung ist {error}: den Kreisel prüfen, bevor dem damit Gefundenen getraut wird.',
   'advice.checks-after-event': '{event} am {day}; Beobachtungen seither: {count}. Mindestens {needed} machen, auf möglichst vielen Kursen, bevor der Tafel getraut wird.',
+  'advice.adjust-after-change': 'Den Kompass regulieren lassen, wenn Struktur oder elektrische Anlagen in seiner Nähe geändert wurden oder der Blitz einschlug.',
   'advice.card-old': 'Die Tafel ist vom {day}, älter als {months} Monate.',
   'record.chart.heading': 'Ablenkung nach Kurs',
   'record.chart.heading.text': 'Gefundene Ablenkungen: {count}, von {least} bis {most}; die Tafel als Linie.',

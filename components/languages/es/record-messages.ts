@@ -219,6 +219,7 @@ export const recordMessages: Catalogue = {
   'advice.coefficient-changed': 'El coeficiente {name} es {found} según las últimas {count} observaciones; la tablilla tiene {card}.',
   'advice.gyro-error-large': 'El último error del girocompás es {error}: comprobar el girocompás antes de fiarse de lo hallado con él.',
   'advice.checks-after-event': '{event} el {day}; observaciones desde entonces: {count}. Hacer {needed} o más, a cuantos rumbos se pueda, antes de fiarse de la tablilla.',
+  'advice.adjust-after-change': 'Hacer compensar el compás si se alteró la estructura o el equipo eléctrico próximo, o si cayó un rayo.',
   'advice.card-old': 'La tablilla es del {day}, de hace más de {months} meses.',
   'record.chart.heading': 'Desvío por rumbo',
   'record.chart.heading.text': 'Desvíos hallados: {count}, de {least} a {most}; la tablilla se dibuja como línea.',

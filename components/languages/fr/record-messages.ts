@@ -219,6 +219,7 @@ export const recordMessages: Catalogue = {
   'advice.coefficient-changed': 'Le coefficient {name} est {found} d’après les {count} dernières observations ; le tableau a {card}.',
   'advice.gyro-error-large': 'La dernière variation du gyro est {error} : contrôler le gyrocompas avant de se fier à ce qu’il a donné.',
   'advice.checks-after-event': '{event} le {day} ; observations depuis : {count}. En faire {needed} ou plus, à autant de caps que possible, avant de se fier au tableau.',
+  'advice.adjust-after-change': 'Faire compenser le compas si la structure ou l’équipement électrique proche a été modifié, ou si la foudre a frappé.',
   'advice.card-old': 'Le tableau est du {day}, il a plus de {months} mois.',
   'record.chart.heading': 'Déviation selon le cap',
   'record.chart.heading.text': 'Déviations trouvées : {count}, de {least} à {most} ; le tableau est tracé en ligne.',

@@ -221,6 +221,7 @@ export const recordMessages: Catalogue = {
   'advice.coefficient-changed': 'Koefisien {name} menjadi {found} menurut {count} pengamatan terakhir; menurut daftar {card}.',
   'advice.gyro-error-large': 'Kesalahan gasing terakhir {error}: periksa pedoman gasing sebelum memercayai yang diperoleh dengannya.',
   'advice.checks-after-event': '{event} pada {day}: {count} pengamatan sejak itu; buat {needed} atau lebih, pada sebanyak mungkin haluan, sebelum memercayai daftar.',
+  'advice.adjust-after-change': 'Mintalah penimbalan pedoman bila konstruksi atau peralatan listrik di dekatnya diubah, atau bila tersambar petir.',
   'advice.card-old': 'Daftar bertanggal {day}, lebih tua dari {months} bulan.',
   'record.chart.heading': 'Deviasi menurut haluan',
   'record.chart.heading.text': '{count} deviasi diperoleh, dari {least} sampai {most}; daftar digambar sebagai garis.',

@@ -219,6 +219,7 @@ export const recordMessages: Catalogue = {
   'advice.coefficient-changed': '按最近{count}次观测，系数{name}为{found}；自差表为{card}。',
   'advice.gyro-error-large': '最近的陀罗差为{error}：在采信由它求得的结果之前，请检查陀罗经。',
   'advice.checks-after-event': '{day}（{event}）：此后有{count}次观测；采信自差表之前，请观测{needed}次以上，并尽量取不同航向。',
+  'advice.adjust-after-change': '如罗经附近的船体结构或电气设备有改动，或曾遭雷击，应重新校正罗经。',
   'advice.card-old': '自差表日期为{day}，已超过{months}个月。',
   'record.chart.heading': '自差随航向的变化',
   'record.chart.heading.text': '求得{count}个自差，从{least}到{most}；曲线为自差表。',

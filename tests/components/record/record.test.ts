@@ -406,6 +406,17 @@ describe('what the book makes of its entries', () => {
     expect(text(element)).not.to.match(/NaN|undefined|Invalid Date|record\.|advice\.|field\./);
   });
 
+  // Guidance to SOLAS V, annex 13 (summary): adjusted anew after what alters the ship or the gear about the compass.
+  it('asks for more than checks after lightning, and not after cargo', async () => {
+    const event = { kind: 'event', instant: '2026-11-20T00:00:00Z' } as const;
+    const element = await open(fresh(), { now: '2026-11-20T01:00:00Z' });
+    await element.appendEntry({ ...event, event: 'cargo' });
+    await settled(element, () => text(element).includes('before trusting the card'));
+    expect(text(element)).not.to.contain('Have the compass adjusted');
+    await element.appendEntry({ ...event, event: 'lightning' });
+    await settled(element, () => text(element).includes('Have the compass adjusted if structure or electrical gear near it was altered, or if lightning has struck.'));
+  });
+
   it('pages through a long book by keyboard, and prints all of it', async () => {
     const element = await open();
     for (let minute = 0; minute < 30; minute++) await element.appendEntry(seen(minute));
