@@ -295,6 +295,14 @@ describe('before the bearing is taken', () => {
     expect(headline(element)).to.match(/true altitude of the centre is −4[45]\.\d+°.*The Sun sets at 2026-03-20 18:0[78]/);
     expect(root(element).querySelector('.headline button')).to.equal(null);
   });
+  // In 30° N Sirius rises by day in June, and was said to be awaited on the horizon then (common knowledge: lost from May to early August).
+  it('says of a star rising by day that it cannot be seen', async () => {
+    const element = await fixture<LubberAmplitude>(html`<lubber-amplitude body="Sirius" latitude="30" longitude="0" instant="2026-06-21T07:28:00Z"></lubber-amplitude>`);
+    expect(headline(element)).to.match(/the Sun stands at 2\d\.\d+°: Sirius cannot be seen in this light/);
+    element.instant = '2026-10-01T00:47:00Z';
+    await element.updateComplete;
+    expect(headline(element)).not.to.contain('this light');
+  });
   it('says nothing of the time where it is that of the moment', async () => {
     const element = await answered();
     element.bearing = '';
