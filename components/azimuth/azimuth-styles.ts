@@ -10,5 +10,4 @@ export const azimuthStyles = css`
   table.bodies td small { display: block; color: var(--soft); line-height: 1.3; }
   table.bodies td { vertical-align: top; }
   details[part='bodies'] { margin-block-start: var(--space-4); }
-  .scroll { margin-block-end: var(--space-2); }
 `;

@@ -93,7 +93,7 @@ export const conversionMessages: Catalogue = {
   'conversion.look.what': 'Heads read at the same moment; gyro error and variation as entered above.',
   'conversion.look.needs': 'Needs the gyro head, the gyro error, the variation and the head by one compass at least.',
   'conversion.look.heads': 'Head {true} true, {magnetic} magnetic.',
-  'conversion.look.compass': 'compass',
+  'conversion.look.compass': 'Compass',
   'conversion.look.error': 'Error',
   'conversion.look.standard': 'standard',
   'conversion.look.steering': 'steering',

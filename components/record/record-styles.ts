@@ -23,7 +23,7 @@ export const recordStyles = css`
   .book .mark { display: block; color: var(--warn); font-size: var(--small); }
   .book .mark::before { content: '▲ '; }
   .book .note { display: inline-block; inline-size: 100%; color: var(--soft); font-size: var(--small); text-decoration: none; }
-  .narrow .book { font-size: var(--small); }
+  :is(.narrow, .close) .book { font-size: var(--small); }
   .narrow .book button.open { min-inline-size: var(--target); font-size: inherit; }
   .narrow th, .narrow td { padding-inline-end: var(--space-2); }
   .narrow .book th, .narrow .book td { padding-inline-end: var(--space-2); }
@@ -46,7 +46,6 @@ export const recordStyles = css`
   @media print {
     .book, .book .note, .book .mark { font-size: 8pt; }
     .charts { grid-template-columns: 1fr 1fr; }
-    .scroll { margin-block-end: var(--space-2); }
     .book th, .book td { padding-block: 0.08rem; padding-inline: 0 0.35rem; }
     .book button.open { display: inline; border: 0; color: inherit; padding: 0; min-height: 0; text-decoration: none; font-size: inherit; }
     .book tr { break-inside: avoid; }

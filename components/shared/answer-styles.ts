@@ -29,13 +29,13 @@ export const answerStyles = css`
   .cautions li.warning { border-inline-start-color: var(--warn); background: var(--warn-paper); color: var(--ink); }
   .standing { margin: var(--space-4) 0; border-block-start: 1px solid var(--line); padding-block-start: var(--space-2); }
   .standing:last-child { margin-block-end: 0; }
-  .working { padding-inline-start: var(--space-9); margin: var(--space-1) 0 var(--space-3); }
+  .working { padding-inline-start: var(--space-9); margin: var(--space-1) 0; }
   .working li { margin-block-end: var(--space-2); color: var(--soft); }
   .working li > span { display: block; font-size: var(--medium); }
   .working .line { display: inline-flex; flex-wrap: wrap; gap: var(--space-1) var(--space-2); align-items: center; color: var(--ink); padding-block: var(--space-half); }
   /* A formula is taller than its line box says: without this the next line would touch it. */
   .working math { padding-block: 0.18em; }
-  math { font-size: var(--figure); }
+  math { font-size: 1rem; font-family: math, 'DejaVu Math TeX Gyre'; }
   /* The cause stands at the head of the row: its field needs no label for the eye. */
   .supposed label { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
   .supposed .field { margin: 0; min-inline-size: 6rem; white-space: normal; text-align: start; }

@@ -46,7 +46,7 @@ export const baseStyles = css`
   td.figure { white-space: nowrap; }
   tr > :last-child { padding-inline-end: 0; }
   tbody th { color: var(--ink); font-size: inherit; }
-  .scroll { overflow-x: auto; max-inline-size: 100%; }
+  .scroll { overflow-x: auto; max-inline-size: 100%; margin-block-end: var(--space-2); }
   /* East stays right of north. An attribute of direction means nothing to a picture. */
   svg { direction: ltr; display: block; inline-size: 100%; block-size: auto; overflow: visible; }
   svg text { font: 13px var(--lubber-font, 'Source Sans 3', 'Segoe UI', system-ui, sans-serif); fill: var(--ink); font-variant-numeric: tabular-nums lining-nums; }

@@ -53,11 +53,13 @@ export function shownLanguage(language: string): string {
   return primaryOf(language) === 'en' || catalogues.has(primaryOf(language)) ? language : 'en';
 }
 
-/** Places of a text, and the space between ± and its figure, at which no line may break. */
-const places = /(?<=±) |\{(\w+)\}/g;
+const places = /\{(\w+)\}/g;
+
+/** The spaces between ± and its figure, and between a figure and its letter or unit: no line may break there. */
+const bound = /(?<=±) |(?<=[\d°′]) (?=[\wµ]{1,2}\b)/g;
 
 /** The text of a key with its `{places}` filled; a key nobody knows is shown as it is. */
 export function translate(language: string, english: Catalogue, key: string, values?: Values): string {
   const text = catalogues.get(primaryOf(language))?.[key] ?? english[key] ?? key;
-  return values ? text.replace(places, (place, name?: string) => (name === undefined ? '\u00a0' : String(values[name] ?? place))) : text;
+  return values ? text.replace(places, (place, name: string) => String(values[name] ?? place)).replace(bound, '\u00a0') : text;
 }

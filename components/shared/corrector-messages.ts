@@ -3,7 +3,6 @@ import type { Catalogue } from './catalogue.js';
 /** English of the correctors of a binnacle, and of the lines an adjuster signs on. */
 export const correctorMessages: Catalogue = {
   'card.correctors': 'Correctors',
-  'card.correctors.how': 'Number or size, which way, and the distance or place.',
   'card.corrector.foreAndAft': 'Fore-and-aft magnets',
   'card.corrector.athwartships': 'Athwartship magnets',
   'card.corrector.heeling': 'Heeling magnet',

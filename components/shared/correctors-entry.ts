@@ -14,6 +14,7 @@ export function correctorsEntry(host: LubberElement, correctors: Correctors, loc
       dir="auto"
       autocomplete="off"
       aria-label="${host.t(`card.corrector.${name}`)}, ${host.t(`card.corrector.${part}`)}"
+      placeholder=${host.t(`card.corrector.${part}`)}
       .value=${live(correctors[name][part])}
       ?readonly=${locked}
       @input=${(event: Event) => set(name, part, (event.target as HTMLInputElement).value)}
@@ -37,6 +38,5 @@ export function correctorsEntry(host: LubberElement, correctors: Correctors, loc
         </tbody>
       </table>`,
     )}
-    <p class="hint">${host.t('card.correctors.how')}</p>
   </div>`;
 }

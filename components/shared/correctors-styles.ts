@@ -3,11 +3,11 @@ import { css } from 'lit';
 /** The entry of correctors: a line each, three parts of it; and the lines an adjuster signs on. */
 export const correctorsStyles = css`
   .correctors-entry table { inline-size: 100%; margin-block-end: var(--space-2); }
-  .correctors-entry .hint { margin-block-end: var(--gap); }
+  .correctors-entry input::placeholder { font-style: italic; }
   .correctors-entry caption { text-align: start; color: var(--soft); font-size: var(--small); }
   /* In one line where there is room, else where it stands below what it is: less would cut a word off. */
-  .correctors-entry tr { display: flex; flex-wrap: wrap; }
-  .correctors-entry td { padding-block: 0; padding-inline: 0 var(--space-2); border: 0; flex: 1 1 6.5rem; }
+  .correctors-entry tr { display: flex; flex-wrap: wrap; gap: 0 var(--space-2); }
+  .correctors-entry td { padding: 0; border: 0; flex: 1 1 6.5rem; }
   .correctors-entry td:nth-child(2) { flex: 1.5 1 9rem; }
   .correctors-entry input, .correctors-entry select {
     inline-size: 100%; min-block-size: var(--target); font: inherit; font-size: var(--medium); color: var(--ink); background: transparent; border: 0;

@@ -24,7 +24,7 @@ export const shipMessages: Catalogue = {
   'ship.correctors.aside': 'the correctors noted with the card before are put aside.',
   'ship.correctors.back': 'the correctors noted with this card hold again.',
   'ship.edit': 'Place, time, compass and card for all below',
-  'ship.card': 'Deviation card: heading and deviation on each line',
+  'ship.card': 'Deviation card, a line for each heading',
   'ship.card.handed': 'The card in use was handed over, by the page, a file or a swing; one entered here takes its place.',
   'ship.card.used': 'the card handed over is in use.',
   'ship.card.remove': 'Put this card aside',

@@ -8,7 +8,7 @@ import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenBearing, spokenError } from '../shared/spoken.js';
 
 /** Length of the lines, units that are pixels at full size; beside it their bearings need room. */
-const REACH = { wide: 150, narrow: 78 } as const;
+const REACH = { wide: 150, middle: 126, narrow: 78 } as const;
 const ROOM = 66;
 /** Above and below, half a line of type. */
 const TYPE = 18;
@@ -93,7 +93,7 @@ function extent(centre: number, reach: number, { marks }: TransitSight): { top: 
  * is the angle between true north and the compass's.
  */
 export function transitPicture(host: LubberElement, result: TransitSight, numbers: readonly number[]): TemplateResult {
-  const reach = host.width.narrow ? REACH.narrow : REACH.wide;
+  const reach = REACH[host.width.picture];
   const centre = reach + ROOM;
   const { top, height } = extent(centre, reach, result);
   const several = result.marks.length > 1;

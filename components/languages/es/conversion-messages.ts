@@ -85,7 +85,7 @@ export const conversionMessages: Catalogue = {
   'conversion.look.what': 'Rumbos leídos en el mismo momento; error del girocompás y declinación magnética introducidos arriba.',
   'conversion.look.needs': 'Necesita el rumbo giroscópico, el error del girocompás, la declinación magnética y el rumbo de al menos una aguja.',
   'conversion.look.heads': 'Rumbo verdadero {true}, magnético {magnetic}.',
-  'conversion.look.compass': 'compás',
+  'conversion.look.compass': 'Compás',
   'conversion.look.error': 'Corrección total',
   'conversion.look.standard': 'magistral',
   'conversion.look.steering': 'de gobierno',

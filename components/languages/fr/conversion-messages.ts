@@ -85,7 +85,7 @@ export const conversionMessages: Catalogue = {
   'conversion.look.what': 'Caps lus au même moment ; variation du gyro et déclinaison entrées plus haut.',
   'conversion.look.needs': 'Il faut le cap gyro, la variation du gyro, la déclinaison et le cap d’au moins un compas.',
   'conversion.look.heads': 'Cap vrai {true}, magnétique {magnetic}.',
-  'conversion.look.compass': 'compas',
+  'conversion.look.compass': 'Compas',
   'conversion.look.error': 'Variation',
   'conversion.look.standard': 'étalon',
   'conversion.look.steering': 'de route',

@@ -88,7 +88,7 @@ export const conversionMessages: Catalogue = {
   'conversion.look.what': 'Haluan yang dibaca pada saat yang sama; kesalahan gasing dan variasi seperti dimasukkan di atas.',
   'conversion.look.needs': 'Memerlukan haluan gasing, kesalahan gasing, variasi, dan haluan dari paling sedikit satu pedoman.',
   'conversion.look.heads': 'Haluan {true} sejati, {magnetic} magnetis.',
-  'conversion.look.compass': 'pedoman',
+  'conversion.look.compass': 'Pedoman',
   'conversion.look.error': 'Sembir',
   // unsure: "pedoman standar" for the standard compass; older books say "pedoman tolok"
   'conversion.look.standard': 'standar',

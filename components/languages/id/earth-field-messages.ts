@@ -8,9 +8,9 @@ export const earthFieldMessages: Catalogue = {
   'earth.change': 'per tahun',
   'earth.variation': 'Variasi',
   // unsure: "inklinasi" for the dip; "inklinasi magnet" or "sudut dip" are also met
-  'earth.inclination': 'Inklinasi, bawah +',
+  'earth.inclination': 'Inklinasi, bawah\u00a0+',
   'earth.h': 'Horizontal H',
-  'earth.z': 'Vertikal Z, bawah +',
+  'earth.z': 'Vertikal Z, bawah\u00a0+',
   'earth.f': 'Total F',
   'earth.none': 'tidak ada',
   'earth.sigma.note': 'Satu simpangan baku dari yang mungkin dijumpai di laut: ketidakpastian model sendiri, batuan di bawah dan hari tenang; badai magnetik dan bangkai kapal tidak dihitung.',
