@@ -95,7 +95,7 @@ export const azimuthMessages: Catalogue = {
   'doubt.altitude': 'the altitude',
   'doubt.declination': 'the declination as typed',
   'doubt.series': 'the bearings, by their scatter',
-  'accepted.declination': 'Accepted: 12-14.6S, 12°14.6′N or −12.24, up to 90°.',
+  'accepted.declination': 'Accepted: 12‑14.6S, 12°14.6′N or −12.24, up to 90°.',
   'accepted.altitude': 'Accepted: degrees, or degrees and minutes, up to 90°.',
   'accepted.hourAngle': 'Accepted: 000 to 360, degrees or degrees and minutes.',
   'caution.below-horizon': 'At this time the body is below the horizon (true altitude {altitude}): check the body, the time and the position.',

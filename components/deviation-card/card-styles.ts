@@ -23,9 +23,12 @@ export const cardStyles = css`
   .figures thead th { white-space: normal; vertical-align: bottom; }
   .figures tbody th { color: var(--ink); font-size: inherit; }
   .figures .point > * { font-weight: 600; }
-  .narrow .correctors { table-layout: auto; font-size: var(--small); }
-  .narrow .correctors td, .narrow .correctors th[scope='row'] { overflow-wrap: anywhere; }
-  .narrow .correctors td, .narrow .correctors th { padding-inline-end: var(--space-1); font-size: inherit; }
+  @media screen {
+    /* Four columns have no room: the name above, what is said of it below. */
+    .narrow .correctors tr { display: grid; grid-template-columns: 1fr 1.25fr 1fr; border-block-end: 1px solid var(--line); padding-block: var(--space-half); }
+    .narrow .correctors :is(th, td) { block-size: auto; border: 0; padding-block: 0; padding-inline-end: var(--space-1); font-size: var(--small); }
+    .narrow .correctors th:first-child { grid-column: 1 / -1; inline-size: auto; }
+  }
   .paper-only { display: none; }
   .pocket .figures { font-size: var(--small); }
   .pocket .figures thead th { font-size: var(--small); }
@@ -37,7 +40,6 @@ export const cardStyles = css`
   .paper .coefficients { font-size: var(--medium); white-space: pre-wrap; }
   .correctors { inline-size: 100%; margin-block: var(--space-2); table-layout: fixed; }
   .correctors th:first-child { inline-size: 34%; }
-  .narrow .correctors th:first-child { inline-size: auto; }
   .correctors th[scope='row'] { color: var(--ink); font-size: inherit; }
   .correctors th, .correctors td { overflow-wrap: break-word; block-size: 1.7em; }
   .remarks { margin: var(--space-2) 0; }

@@ -2,7 +2,7 @@ import { css } from 'lit';
 
 export const curveStyles = css`
   .slider { padding-inline: 50px 10px; }
-  .readout { min-block-size: 3em; margin: var(--space-1) 0 var(--space-3); }
+  .readout { display: block; min-block-size: 3em; margin: var(--space-1) 0 var(--space-3); }
   figure { margin: 0; }
   .folded:not(:focus-within) { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
   .figures { margin-block: var(--space-2) var(--space-4); }

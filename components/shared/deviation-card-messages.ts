@@ -13,7 +13,7 @@ export const deviationCardMessages: Catalogue = {
   'card.problem.headings-disagree': 'give one heading two deviations',
   'limit': 'Limit',
   'limit.flag-five': '5° on every heading (flag notices)',
-  'limit.after-adjustment': '3° after adjustment (ISO 25862)',
+  'limit.after-adjustment': '3° as left (ISO 25862)',
   'limit.in-service': '5° in service (ISO 25862)',
   'limit.panama-canal': 'below 7° (Panama Canal)',
   'limit.source': 'Source: {source}. The rule of the flag State prevails.',

@@ -49,7 +49,7 @@ export function deviationTableView(host: LubberElement, name: string, state: Fie
     <label part="label" for=${name}>${label}${lockedMark(host, name)}</label>
     <textarea part="input"
       id=${name}
-      rows="8"
+      rows=${given && state.text === '' ? 3 : 8}
       dir="ltr"
       autocomplete="off"
       autocapitalize="off"

@@ -19,7 +19,7 @@ export const fieldStyles = css`
     font-variant-numeric: inherit; border-radius: 0;
   }
   /* The browser insets the words of a list by four pixels. */
-  .entry select { background: var(--paper); margin-inline-start: -4px; text-overflow: ellipsis; }
+  .entry select { background: var(--paper); margin-inline-start: -4px; font-size: var(--medium); text-overflow: ellipsis; }
   .entry select:disabled { color: var(--soft); opacity: 1; }
   /* What is typed runs as its letters do, and stands at the side of the label. */
   [dir='rtl'] .entry input { text-align: right; }

@@ -49,5 +49,4 @@ export const shipMessages: Catalogue = {
   'ship.file.unknown-version': 'This text is of version {where}; version 1 is understood.',
   'ship.file.not-a-text': 'In this text {where} is no text.',
   'ship.file.not-a-card': 'In this text the card cannot be read, at {where}.',
-  'ship.summary': '{place} · {time} · {card}',
 };

@@ -16,7 +16,7 @@ export const swingMessages: Catalogue = {
   'swing.method.deviation': 'deviation already worked out',
   'swing.method.known-object': 'distant object, bearing known',
   'swing.method.unknown-object': 'distant object, bearing unknown',
-  'swing.method.sun': 'bearings of the Sun, each with its time',
+  'swing.method.sun': 'bearings of the Sun, each timed',
   'swing.method.transit': 'transit of two marks',
   'swing.method.shore-compass': 'reciprocal bearings with a shore compass',
   'swing.method.gyro': 'comparison with the gyro',

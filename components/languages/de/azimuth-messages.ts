@@ -93,7 +93,7 @@ export const azimuthMessages: Catalogue = {
   'doubt.altitude': 'die Höhe',
   'doubt.declination': 'die Abweichung wie eingetragen',
   'doubt.series': 'die Peilungen, nach ihrer Streuung',
-  'accepted.declination': 'Zulässig: 12-14,6S, 12°14,6′N oder −12,24, bis 90°.',
+  'accepted.declination': 'Zulässig: 12‑14,6S, 12°14,6′N oder −12,24, bis 90°.',
   'accepted.altitude': 'Zulässig: Grad, oder Grad und Minuten, bis 90°.',
   'accepted.hourAngle': 'Zulässig: 000 bis 360, Grad oder Grad und Minuten.',
   'caution.below-horizon': 'Zu dieser Zeit steht das Gestirn unter dem Horizont (wahre Höhe {altitude}): Gestirn, Uhrzeit und Ort prüfen.',

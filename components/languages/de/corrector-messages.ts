@@ -2,7 +2,6 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const correctorMessages: Catalogue = {
   'card.correctors': 'Kompensierung',
-  'card.correctors.how': 'Anzahl oder Größe, Richtung, Abstand oder Ort.',
   'card.corrector.foreAndAft': 'Längsmagnete',
   'card.corrector.athwartships': 'Quermagnete',
   'card.corrector.heeling': 'Krängungs\u00ADmagnet',

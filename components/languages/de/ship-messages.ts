@@ -41,5 +41,4 @@ export const shipMessages: Catalogue = {
   'ship.file.unknown-version': 'Dieser Text hat Fassung {where}; verstanden wird Fassung 1.',
   'ship.file.not-a-text': 'In diesem Text ist {where} kein Text.',
   'ship.file.not-a-card': 'In diesem Text ist die Tafel nicht lesbar, bei {where}.',
-  'ship.summary': '{place} · {time} · {card}',
 };

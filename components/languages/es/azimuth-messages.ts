@@ -91,7 +91,7 @@ export const azimuthMessages: Catalogue = {
   'doubt.altitude': 'la altura',
   'doubt.declination': 'la declinación introducida',
   'doubt.series': 'las demoras, por su dispersión',
-  'accepted.declination': 'Se admite: 12-14,6S, 12°14,6′N o −12,24, hasta 90°.',
+  'accepted.declination': 'Se admite: 12‑14,6S, 12°14,6′N o −12,24, hasta 90°.',
   'accepted.altitude': 'Se admite: grados, o grados y minutos, hasta 90°.',
   'accepted.hourAngle': 'Se admite: de 000 a 360, grados o grados y minutos.',
   'caution.below-horizon': 'A esta hora el astro está bajo el horizonte (altura verdadera {altitude}): revisar el astro, la hora y la situación.',

@@ -2,7 +2,6 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const correctorMessages: Catalogue = {
   'card.correctors': 'Correctores',
-  'card.correctors.how': 'Número o tamaño, hacia dónde, y distancia o lugar.',
   'card.corrector.foreAndAft': 'Imanes longitudinales',
   'card.corrector.athwartships': 'Imanes transversales',
   'card.corrector.heeling': 'Imán de escora',

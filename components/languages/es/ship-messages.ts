@@ -41,5 +41,4 @@ export const shipMessages: Catalogue = {
   'ship.file.unknown-version': 'Este texto es de la versión {where}; se entiende la versión 1.',
   'ship.file.not-a-text': 'En este texto {where} no es texto.',
   'ship.file.not-a-card': 'En este texto no se puede leer la tablilla, en {where}.',
-  'ship.summary': '{place} · {time} · {card}',
 };

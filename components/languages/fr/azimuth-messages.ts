@@ -92,7 +92,7 @@ export const azimuthMessages: Catalogue = {
   'doubt.altitude': 'la hauteur',
   'doubt.declination': 'la déclinaison entrée',
   'doubt.series': 'les relèvements, par leur dispersion',
-  'accepted.declination': 'Admis : 12-14,6S, 12°14,6′N ou −12,24, jusqu’à 90°.',
+  'accepted.declination': 'Admis : 12‑14,6S, 12°14,6′N ou −12,24, jusqu’à 90°.',
   'accepted.altitude': 'Admis : degrés, ou degrés et minutes, jusqu’à 90°.',
   'accepted.hourAngle': 'Admis : de 000 à 360, degrés ou degrés et minutes.',
   'caution.below-horizon': 'À cette heure l’astre est sous l’horizon (hauteur vraie {altitude}) : vérifier l’astre, l’heure et la position.',

@@ -2,7 +2,6 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const correctorMessages: Catalogue = {
   'card.correctors': 'Correcteurs',
-  'card.correctors.how': 'Nombre ou taille, sens, et distance ou place.',
   'card.corrector.foreAndAft': 'Aimants longitudinaux',
   'card.corrector.athwartships': 'Aimants transversaux',
   'card.corrector.heeling': 'Aimant de bande',

@@ -41,5 +41,4 @@ export const shipMessages: Catalogue = {
   'ship.file.unknown-version': 'Ce texte est de version {where} ; la version 1 est comprise.',
   'ship.file.not-a-text': 'Dans ce texte {where} n’est pas un texte.',
   'ship.file.not-a-card': 'Dans ce texte le tableau ne peut être lu, à {where}.',
-  'ship.summary': '{place} · {time} · {card}',
 };

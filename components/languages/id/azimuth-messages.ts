@@ -95,7 +95,7 @@ export const azimuthMessages: Catalogue = {
   'doubt.altitude': 'tinggi',
   'doubt.declination': 'deklinasi yang dimasukkan',
   'doubt.series': 'baringan, menurut simpangannya',
-  'accepted.declination': 'Diterima: 12-14,6S, 12°14,6′N atau −12,24, sampai 90°.',
+  'accepted.declination': 'Diterima: 12‑14,6S, 12°14,6′N atau −12,24, sampai 90°.',
   'accepted.altitude': 'Diterima: derajat, atau derajat dan menit, sampai 90°.',
   'accepted.hourAngle': 'Diterima: 000 sampai 360, derajat atau derajat dan menit.',
   'caution.below-horizon': 'Pada waktu ini benda angkasa di bawah cakrawala (tinggi sejati {altitude}): periksa benda angkasa, waktu dan posisi.',

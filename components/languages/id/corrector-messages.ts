@@ -2,7 +2,6 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const correctorMessages: Catalogue = {
   'card.correctors': 'Korektor',
-  'card.correctors.how': 'Jumlah atau ukuran, arah, dan jarak atau tempat.',
   // The column of a narrow card is too small for the word: it may break at the soft hyphen.
   'card.corrector.foreAndAft': 'Magnet mem\u00ADbujur',
   'card.corrector.athwartships': 'Magnet melintang',

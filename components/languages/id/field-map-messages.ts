@@ -38,6 +38,6 @@ export const fieldMapMessages: Catalogue = {
   'field-map.coast': 'Garis pantai: Natural Earth.',
   'field-map.table': 'Peta dalam angka',
   'field-map.table.variation': 'Variasi',
-  'field-map.table.dip': 'Inklinasi, ke bawah +',
+  'field-map.table.dip': 'Inklinasi, ke bawah\u00a0+',
   'field-map.table.horizontal': 'Intensitas horizontal H, µT',
 };

@@ -49,8 +49,8 @@ export const ironMessages: Catalogue = {
   'iron.longitude': 'Bujur',
   // unsure: "intensitas horizontal" for H; some books say "gaya mendatar" or "komponen mendatar"
   'iron.horizontal': 'Intensitas horizontal H',
-  'iron.vertical': 'Intensitas vertikal Z, ke bawah +',
-  'iron.dip': 'Inklinasi, ke bawah +',
+  'iron.vertical': 'Intensitas vertikal Z, ke bawah\u00a0+',
+  'iron.dip': 'Inklinasi, ke bawah\u00a0+',
   'iron.total': 'Total',
   'iron.lambda': 'λ',
   'iron.field.picture': 'H {h} ke utara, Z {z} {way}, bersama {total}, inklinasi {dip}.',
@@ -73,5 +73,5 @@ export const ironMessages: Catalogue = {
   'iron.link.copied': 'Disalin.',
   'iron.link.selected': 'Terpilih; salin dengan tombol.',
   'refusal.outside-models': 'Model magnetik tidak berlaku pada tanggal ini.',
-  'accepted.modelDate': 'Diterima: hari dari 2015-01-01 sampai 2030-01-01.',
+  'accepted.modelDate': 'Diterima: hari dari 2015‑01‑01 sampai 2030‑01‑01.',
 };

@@ -41,5 +41,4 @@ export const shipMessages: Catalogue = {
   'ship.file.unknown-version': 'Teks ini versi {where}; yang dimengerti versi 1.',
   'ship.file.not-a-text': 'Dalam teks ini {where} bukan teks.',
   'ship.file.not-a-card': 'Dalam teks ini daftar tidak dapat dibaca, pada {where}.',
-  'ship.summary': '{place} · {time} · {card}',
 };

@@ -2,7 +2,6 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const correctorMessages: Catalogue = {
   'card.correctors': '校正器',
-  'card.correctors.how': '数量或尺寸、朝向，以及距离或位置。',
   'card.corrector.foreAndAft': '纵向校正磁铁',
   'card.corrector.athwartships': '横向校正磁铁',
   'card.corrector.heeling': '垂直校正磁铁',

@@ -41,5 +41,4 @@ export const shipMessages: Catalogue = {
   'ship.file.unknown-version': '此文本的版本为{where}；只能识别版本1。',
   'ship.file.not-a-text': '此文本中的{where}不是文字。',
   'ship.file.not-a-card': '此文本中的自差表在{where}处无法读取。',
-  'ship.summary': '{place} · {time} · {card}',
 };
