@@ -52,13 +52,36 @@ const STAGGER = 0.22;
 /** A line that leads so near north, degrees, has its bearing written where the name of true north would stand. */
 const NEAR_NORTH = 25;
 
-/** A north as an arrow, its name on the side to which it lies; true north's above it, or aside where a line takes the room. */
-function northView(centre: number, north: North, radius: number, above: boolean, east: boolean): TemplateResult {
+/** Nearer to north than this, degrees, a line runs through the names of the norths on its side. */
+const NAMES = 75;
+
+/** Where the name of a north is written. */
+interface NamePlace extends Point {
+  readonly anchor: 'start' | 'middle' | 'end';
+}
+
+/** A north as an arrow with its name. */
+function northView(centre: number, north: North, radius: number, name: NamePlace): TemplateResult {
   const tip = at(centre, north.bearing, radius);
   const [left, right] = [at(centre, north.bearing - 3, radius - 11), at(centre, north.bearing + 3, radius - 11)];
   return svg`<line x1=${centre} y1=${centre} x2=${tip.x} y2=${tip.y} stroke=${north.colour} stroke-width="1.4" stroke-dasharray=${north.dash || nothing}></line>
     <path d="M${left.x} ${left.y} L${tip.x} ${tip.y} L${right.x} ${right.y}" fill="none" stroke=${north.colour} stroke-width="1.4"></path>
-    <text class="soft" x=${tip.x + (above ? 0 : east ? 10 : -10)} y=${tip.y + (above ? -6 : 4)} text-anchor=${above ? 'middle' : east ? 'start' : 'end'}>${north.label}</text>`;
+    <text class="soft" x=${name.x} y=${name.y} text-anchor=${name.anchor}>${north.label}</text>`;
+}
+
+/**
+ * The name of a north stands on the side to which it lies, or beyond all norths where a line takes the room there
+ * and none on the other side; true north's above its tip, or aside where a line leads past it.
+ */
+function namePlace(centre: number, tip: Point, { bearing }: North, first: boolean, marks: readonly MarkError[]): NamePlace {
+  const bearings = marks.map(({ trueBearing }) => wrap180(trueBearing));
+  const northward = bearings.find((each) => Math.abs(each) < NEAR_NORTH);
+  if (first && northward === undefined) return { x: tip.x, y: tip.y - 6, anchor: 'middle' };
+  const side = first ? ((northward ?? 0) < 0 ? 1 : -1) : bearing < 0 ? -1 : 1;
+  const taken = (by: number): boolean => bearings.some((each) => each * by > 0 && each * by < NAMES);
+  const beyond = !first && taken(side) && !taken(-side);
+  const away = beyond ? -side : side;
+  return { x: (beyond ? centre : tip.x) + 10 * away, y: tip.y + 4, anchor: away > 0 ? 'start' : 'end' };
 }
 
 /** How far along the ray the front mark stands: to scale where the distances are known. */
@@ -105,10 +128,12 @@ export function transitPicture(host: LubberElement, result: TransitSight, number
       : host.t('transit.picture.several', { count: result.marks.length, error });
   const magnetic = result.variation.source === 'none' || result.compass === 'gyro' ? '' : ` ${host.t('transit.picture.magnetic', { variation: spokenError(result.variation.value, host.t) })}`;
   const norths = northsOf(host, result);
-  const northward = result.marks.find(({ trueBearing }) => Math.abs(wrap180(trueBearing)) < NEAR_NORTH);
   return html`<svg part="picture" viewBox="0 ${top} ${2 * centre} ${height}" role="img" aria-label="${summary}${magnetic}" class="plan">
     ${result.marks.map((mark, index) => lineView(centre, reach, mark, several ? (numbers[index] ?? index + 1) : null))}
-    ${norths.map((north, index) => northView(centre, north, reach * (1 - index * STAGGER) - 6, index === 0 && !northward, index > 0 ? north.bearing >= 0 : (northward?.trueBearing ?? 0) > 180))}
+    ${norths.map((north, index) => {
+      const length = reach * (1 - index * STAGGER) - 6;
+      return northView(centre, north, length, namePlace(centre, at(centre, north.bearing, length), north, index === 0, result.marks));
+    })}
     <circle cx=${centre} cy=${centre} r="6" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.6"></circle>
   </svg>`;
 }
