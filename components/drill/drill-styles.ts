@@ -7,8 +7,8 @@ export const drillStyles = css`
   .desk { display: grid; grid-template-columns: minmax(0, 36rem) minmax(15rem, 21rem); gap: 0 var(--space-9); align-items: start; }
   .narrow .desk { grid-template-columns: minmax(0, 1fr); row-gap: var(--space-4); }
   .task { font-size: var(--figure); max-inline-size: 38rem; }
-  .setup { display: grid; grid-template-columns: minmax(10rem, 16rem) 12rem auto; gap: 0 var(--space-6); align-items: end; border-block-end: 1px solid var(--line); margin-block-end: var(--space-4); }
-  .setup > button { margin-block-end: var(--gap); justify-self: start; }
+  .setup { display: grid; grid-template-columns: minmax(10rem, 16rem) 12rem auto; gap: 0 var(--space-6); border-block-end: 1px solid var(--line); margin-block-end: var(--space-4); }
+  .setup > button { margin-block-end: var(--gap); place-self: end start; }
   .narrow .setup { grid-template-columns: minmax(0, 1fr); }
   dl.givens { margin: var(--space-2) 0 var(--space-3); max-inline-size: 34rem; }
   dl.givens > div { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 var(--space-4); border-block-end: 1px solid var(--line); padding-block: var(--space-1); }

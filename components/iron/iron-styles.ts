@@ -20,7 +20,7 @@ export const ironStyles = css`
   .slider .field { display: grid; grid-template-columns: minmax(0, 1fr) 5.75rem; gap: 0 var(--space-3); align-items: end; margin: 0; }
   .slider .field > label { line-height: 1.25; padding-block-end: var(--space-1); white-space: pre-wrap; }
   .slider .field > .problem { grid-column: 1 / -1; }
-  .narrow .slider .field { grid-template-columns: minmax(0, 1fr) 4.6rem; gap: 0 var(--space-2); }
+  :is(.narrow, .close) .slider .field { grid-template-columns: minmax(0, 1fr) 4.6rem; gap: 0 var(--space-2); }
   .slider .entry { flex-wrap: nowrap; gap: var(--space-1); }
   .slider .entry input { min-inline-size: 2.5rem; }
 

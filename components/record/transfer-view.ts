@@ -21,7 +21,7 @@ export function transferView(
       <button part="button" type="button" @click=${on.print}>${host.t('record.print')}</button>
     </p>
     <div class="field">
-      <label for="import">${host.t('record.import')} ${host.t('record.import.file')}</label>
+      <label for="import">${host.t('record.import.file')}</label>
       <input part="input" id="import" type="file" accept=".json,.csv,application/json,text/csv" @change=${onFile} />
     </div>
   </div>`;

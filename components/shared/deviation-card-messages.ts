@@ -12,7 +12,7 @@ export const deviationCardMessages: Catalogue = {
   'card.problem.out-of-range': 'is out of range',
   'card.problem.headings-disagree': 'give one heading two deviations',
   'limit': 'Limit',
-  'limit.flag-five': '5° on every heading (flag notices)',
+  'limit.flag-five': '5° all round (flag notices)',
   'limit.after-adjustment': '3° as left (ISO 25862)',
   'limit.in-service': '5° in service (ISO 25862)',
   'limit.panama-canal': 'below 7° (Panama Canal)',
