@@ -19,12 +19,12 @@ function part(label: string, value: string, spoken: string, remark = ''): Templa
 /** One way through the chain as it is written in a row: each value, then what is applied to it. */
 function lineOf(host: LubberElement, { values, variation, deviation }: Conversion, way: 'to-compass' | 'to-true'): string | null {
   if (values.true === null || values.magnetic === null || values.compass === null || variation === null || deviation === null) return null;
-  // A line may break before a sign, never within what stands between two.
-  const whole = (letter: string, figure: string): string => `${host.t(letter)} ${figure}`.replaceAll(' ', '\u00a0');
-  const at = (reckoning: 'true' | 'magnetic' | 'compass'): string => whole(`north.${letters[reckoning]}`, formatBearing(values[reckoning] ?? 0));
-  const v = whole('conversion.symbol.variation', formatError(variation));
-  const d = whole('conversion.symbol.deviation', formatError(deviation));
-  return way === 'to-compass' ? `${at('true')} −\u00a0${v} =\u00a0${at('magnetic')} −\u00a0${d} =\u00a0${at('compass')}` : `${at('compass')} +\u00a0${d} =\u00a0${at('magnetic')} +\u00a0${v} =\u00a0${at('true')}`;
+  const at = (reckoning: 'true' | 'magnetic' | 'compass'): string => `${host.t(`north.${letters[reckoning]}`)} ${formatBearing(values[reckoning] ?? 0)}`;
+  const v = `${host.t('conversion.symbol.variation')} ${formatError(variation)}`;
+  const d = `${host.t('conversion.symbol.deviation')} ${formatError(deviation)}`;
+  const line = way === 'to-compass' ? `${at('true')} − ${v} = ${at('magnetic')} − ${d} = ${at('compass')}` : `${at('compass')} + ${d} = ${at('magnetic')} + ${v} = ${at('true')}`;
+  // It may break before a sign only.
+  return line.replace(/ (?![−+=])/g, '\u00a0');
 }
 
 /** The direction asked for in one line, then the way there and the way back; `model` is named where its variation is used. */

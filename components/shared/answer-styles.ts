@@ -12,8 +12,6 @@ export const answerStyles = css`
     .narrow .answer { position: sticky; inset-block-start: 0; z-index: 1; background: var(--paper); padding-block: var(--space-2); box-shadow: 0 1px var(--line); }
     .narrow :is(input, select, button, textarea, summary) { scroll-margin-block-start: 8rem; }
   }
-  /* What is short in one language is a line and a half in another. */
-  .answer .name, .answer small { white-space: normal; }
   .waiting { font-size: var(--figure); color: var(--soft); margin: 0 0 var(--space-2); }
   .waiting.wrong { color: var(--bad); }
   ol.how { color: var(--soft); font-size: var(--medium); padding-inline-start: var(--space-6); max-inline-size: 34rem; margin-block: var(--space-3) 0; }

@@ -55,8 +55,8 @@ export function shownLanguage(language: string): string {
 
 const places = /\{(\w+)\}/g;
 
-/** The spaces between ± and its figure, and between a figure and its letter or unit: no line may break there. */
-const bound = /(?<=±) |(?<=[\d°′]) (?=[\wµ]{1,2}\b)/g;
+/** The spaces between ± and its figure, and between a figure and its letter: no line may break there. */
+const bound = /(?<=±|[°′](?= [A-Z]\b)) /g;
 
 /** The text of a key with its `{places}` filled; a key nobody knows is shown as it is. */
 export function translate(language: string, english: Catalogue, key: string, values?: Values): string {

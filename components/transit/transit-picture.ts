@@ -77,8 +77,9 @@ function namePlace(centre: number, tip: Point, { bearing }: North, first: boolea
   const bearings = marks.map(({ trueBearing }) => wrap180(trueBearing));
   const northward = bearings.find((each) => Math.abs(each) < NEAR_NORTH);
   if (first && northward === undefined) return { x: tip.x, y: tip.y - 6, anchor: 'middle' };
-  const side = first ? ((northward ?? 0) < 0 ? 1 : -1) : bearing < 0 ? -1 : 1;
+  const east = first ? Number(northward) < 0 : bearing >= 0;
   const taken = (by: number): boolean => bearings.some((each) => each * by > 0 && each * by < NAMES);
+  const side = east ? 1 : -1;
   const beyond = !first && taken(side) && !taken(-side);
   const away = beyond ? -side : side;
   return { x: (beyond ? centre : tip.x) + 10 * away, y: tip.y + 4, anchor: away > 0 ? 'start' : 'end' };

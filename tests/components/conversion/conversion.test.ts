@@ -182,7 +182,7 @@ describe('the classic mistakes', () => {
     const element = await fixture<LubberConversion>(
       html`<lubber-conversion kind="bearing" heading="000" bearing="180" variation="0" deviation="8W" deviation-source="value" .card=${card}></lubber-conversion>`,
     );
-    expect(text(element)).to.contain('The deviation 8.0° W looks as if it were taken for the bearing: for the ship’s head the card says 8.0° E.');
+    expect(text(element).replace(/\s+/g, ' ')).to.contain('The deviation 8.0° W looks as if it were taken for the bearing: for the ship’s head the card says 8.0° E.');
     element.source = 'card';
     await element.updateComplete;
     expect(element.result?.values.true).to.be.closeTo(188, 1e-9);

@@ -164,7 +164,7 @@ describe('the diagonal diagram', () => {
     element.heading = '045';
     await element.updateComplete;
     find<HTMLDetailsElement>(element, '[part=diagram]').open = true;
-    expect(find(element, '.diagonal').getAttribute('aria-label')).to.contain('from 045° by compass out to a deviation of 20.0° E and back to 065.0° magnetic');
+    expect(find(element, '.diagonal').getAttribute('aria-label')).to.match(/from 045° by compass out to a deviation of 20\.0°\sE and back to 065\.0° magnetic/);
     const walk = find<SVGPathElement>(element, '.walk').getAttribute('d') ?? '';
     const [, start, turn, finish] = /M[\d.]+ ([\d.]+)L[\d.]+ ([\d.]+)L[\d.]+ ([\d.]+)/.exec(walk) ?? [];
     // Out and back slant alike, so the turn lies midway between compass and magnetic heading.
