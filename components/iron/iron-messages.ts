@@ -79,5 +79,5 @@ export const ironMessages: Catalogue = {
   'iron.link.copied': 'Copied.',
   'iron.link.selected': 'Selected; copy it with the keys.',
   'refusal.outside-models': 'The magnetic models do not hold on this date.',
-  'accepted.modelDate': 'Accepted: a day from 2015‑01‑01 to 2030‑01‑01.',
+  'accepted.modelDate': 'Accepted: a day from 2015-01-01 to 2030-01-01.',
 };

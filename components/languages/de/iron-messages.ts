@@ -70,5 +70,5 @@ export const ironMessages: Catalogue = {
   'iron.link.copied': 'Kopiert.',
   'iron.link.selected': 'Ausgewählt; mit den Tasten kopieren.',
   'refusal.outside-models': 'Die Magnetfeldmodelle gelten an diesem Datum nicht.',
-  'accepted.modelDate': 'Zulässig: ein Tag von 2015‑01‑01 bis 2030‑01‑01.',
+  'accepted.modelDate': 'Zulässig: ein Tag von 2015-01-01 bis 2030-01-01.',
 };

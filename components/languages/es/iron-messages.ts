@@ -70,5 +70,5 @@ export const ironMessages: Catalogue = {
   'iron.link.copied': 'Copiado.',
   'iron.link.selected': 'Seleccionado; copiarlo con el teclado.',
   'refusal.outside-models': 'Los modelos magnéticos no valen en esta fecha.',
-  'accepted.modelDate': 'Se admite: un día del 2015‑01‑01 al 2030‑01‑01.',
+  'accepted.modelDate': 'Se admite: un día del 2015-01-01 al 2030-01-01.',
 };

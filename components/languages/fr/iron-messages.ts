@@ -70,5 +70,5 @@ export const ironMessages: Catalogue = {
   'iron.link.copied': 'Copié.',
   'iron.link.selected': 'Sélectionné ; le copier au clavier.',
   'refusal.outside-models': 'Les modèles magnétiques ne valent pas à cette date.',
-  'accepted.modelDate': 'Admis : un jour du 2015‑01‑01 au 2030‑01‑01.',
+  'accepted.modelDate': 'Admis : un jour du 2015-01-01 au 2030-01-01.',
 };

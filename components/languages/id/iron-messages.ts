@@ -73,5 +73,5 @@ export const ironMessages: Catalogue = {
   'iron.link.copied': 'Disalin.',
   'iron.link.selected': 'Terpilih; salin dengan tombol.',
   'refusal.outside-models': 'Model magnetik tidak berlaku pada tanggal ini.',
-  'accepted.modelDate': 'Diterima: hari dari 2015‑01‑01 sampai 2030‑01‑01.',
+  'accepted.modelDate': 'Diterima: hari dari 2015-01-01 sampai 2030-01-01.',
 };

@@ -70,5 +70,5 @@ export const ironMessages: Catalogue = {
   'iron.link.copied': '已复制。',
   'iron.link.selected': '已选中；请用键盘复制。',
   'refusal.outside-models': '地磁模型不适用于此日期。',
-  'accepted.modelDate': '可输入：2015‑01‑01至2030‑01‑01之间的日期。',
+  'accepted.modelDate': '可输入：2015-01-01至2030-01-01之间的日期。',
 };
