@@ -13,7 +13,7 @@ export function dateView(host: LubberElement, state: FieldState<CivilDate>, last
   const { from, until } = magneticModelYears;
   const year = Math.min(until, Math.max(from, last));
   const onSlide = (event: Event): void => host.change('date', `${(event.target as HTMLInputElement).value}-01-01`);
-  return html`<div class="day">
+  return html`<div class="day-and-year">
     ${fieldView(host, 'date', dateField, state, { label: host.t('sight.date'), echo: '' })}
     <label class="years">
       ${host.t('field-map.year')} ${from}–${until}

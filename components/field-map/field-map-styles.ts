@@ -3,11 +3,11 @@ import { css } from 'lit';
 export const fieldMapStyles = css`
   .controls { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(17rem, 100%), 1fr)); gap: 0 var(--space-6); align-items: start; }
   /* What is wrong with the date stands below both, so that the slider stays where it is. */
-  .day { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 0 var(--space-3); margin-block-end: var(--gap); }
-  .day .field { display: contents; }
-  .day :is(label, .entry) { grid-column: 1; }
-  .day .problem { grid-column: 1 / -1; }
-  .day .years { grid-area: 1 / 2 / 3; align-self: end; font-size: var(--small); color: var(--soft); }
+  .day-and-year { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 0 var(--space-3); margin-block-end: var(--gap); }
+  .day-and-year .field { display: contents; }
+  .day-and-year :is(label, .entry) { grid-column: 1; }
+  .day-and-year .problem { grid-column: 1 / -1; }
+  .day-and-year .years { grid-area: 1 / 2 / 3; align-self: end; font-size: var(--small); color: var(--soft); }
   .years input { display: block; min-height: var(--target); }
   .sheet { min-inline-size: 0; overflow: hidden; cursor: crosshair; }
   .sheet:focus-visible { outline-offset: -2px; }

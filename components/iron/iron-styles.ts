@@ -89,6 +89,6 @@ export const ironStyles = css`
     .fields > :not(details, .field, .place, .slider, .pair), .fields details:not([open]) { display: none; }
     .fields { columns: 2; margin-block-end: 1rem; }
     .curve { max-inline-size: 36rem; }
-    .working math { font-size: 0.85em; }
+    .working math { font-size: 0.8em; }
   }
 `;
