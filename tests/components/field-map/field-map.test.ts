@@ -146,6 +146,7 @@ describe('the date', () => {
   // In a narrow column the reason pushed the slider down, and while a date was typed the slider jumped to its first year.
   it('leaves the slider where it is, and at its year, while a date is refused', async () => {
     const element = await make();
+    element.theme = 'day';
     const frame = document.createElement('div');
     frame.style.inlineSize = '320px';
     element.replaceWith(frame);
@@ -157,6 +158,8 @@ describe('the date', () => {
     expect(problem(element, 'date')).to.match(/Accepted/);
     expect([year.getBoundingClientRect().top, input(element, 'date').getBoundingClientRect().top, year.value]).to.deep.equal(before);
     expect(frame.scrollWidth).to.be.at.most(320);
+    // The row of the date was once laid out by a class with the name of a theme, and the whole map with it.
+    expect(sheet(element).getBoundingClientRect().width).to.be.above(280);
     frame.remove();
   });
 
