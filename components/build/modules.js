@@ -3,6 +3,8 @@ import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { litProperties } from './lit-properties.js';
 import { minifyTemplates } from './minify-templates.js';
+import { orderImports } from './order-imports.js';
+import { packCatalogues } from './pack-catalogues.js';
 import { run } from './run.js';
 import { staticFields } from './static-fields.js';
 
@@ -12,6 +14,7 @@ export function buildModules(out) {
   for (const name of readdirSync(folder, { recursive: true })) {
     if (!name.endsWith('.js')) continue;
     const file = join(folder, name);
-    writeFileSync(file, minifyTemplates(litProperties(staticFields(readFileSync(file, 'utf8')))));
+    const short = minifyTemplates(litProperties(staticFields(readFileSync(file, 'utf8'))));
+    writeFileSync(file, orderImports(packCatalogues(short, name.replaceAll('\\', '/'))));
   }
 }

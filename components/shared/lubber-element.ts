@@ -8,6 +8,7 @@ import { ClosedContent } from './closed-content.js';
 import { controlStyles } from './control-styles.js';
 import { LubberRecordRequestEvent, LubberResultEvent } from './events.js';
 import type { RecordRequestDetail } from './events.js';
+import { FieldElement } from './field-element.js';
 import { fieldStyles } from './field-styles.js';
 import type { FormAnswer } from './form-part.js';
 import { setHeadingLevels } from './heading-levels.js';
@@ -20,8 +21,6 @@ import { release } from './register.js';
 import { ScrollStops } from './scroll-stops.js';
 import { themeStyles } from './theme-styles.js';
 import { WidthController } from './width-controller.js';
-// Last, so that the style sheets stand together in a bundle: gzip then packs them closer.
-import { FieldElement } from './field-element.js';
 
 export const sharedStyles: CSSResultGroup = [measureStyles, themeStyles, baseStyles, controlStyles, fieldStyles, printStyles];
 
