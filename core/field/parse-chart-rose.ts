@@ -21,7 +21,8 @@ const VARIATION = /^(?:[EWO] ?)?[+-]?[\d°'".,: -]*\d[\d°'".,: -]*(?:[EWO](?![A
 
 /**
  * Reads the variation as a chart prints it in a compass rose: `4°15′W 2015 (8′E)`,
- * `VAR 3°05'E (2018) Annual Decrease 6'`, `10° 20' W (1999) decreasing about 8' annually`.
+ * `VAR 3°05'E (2018) Annual Decrease 6'`, `10° 20' W (1999) decreasing about 8' annually`,
+ * `4¼°W Jan 2015 (8'E)`.
  * Never throws. A bare number for the change is minutes. A change by its sign, `(-8')`, is read
  * where it can mean one thing only: beside an easterly variation, or one by its sign too.
  */

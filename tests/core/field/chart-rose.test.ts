@@ -153,7 +153,7 @@ test('a rose written out reads back as it was', () => {
 });
 
 test('no text throws, and what is understood is in range', () => {
-  const pieces = fc.constantFrom(' ', '°', "'", '′', '"', '(', ')', ',', '.', '-', 'E', 'W', 'O', '4', '15', '2015', '8', 'VAR', 'decreasing', 'annually', 'no');
+  const pieces = fc.constantFrom(' ', '°', "'", '′', '"', '(', ')', ',', '.', '-', 'E', 'W', 'O', '4', '15', '2015', '8', 'VAR', 'decreasing', 'annually', 'no', '¼', '·', '+', 'Jan', '7/');
   const near = fc.array(pieces, { maxLength: 14 }).map((parts) => parts.join(''));
   fc.assert(
     fc.property(fc.oneof(fc.string({ unit: 'binary' }), near), (text) => {
