@@ -62,6 +62,9 @@ function lightOf({ source, latitude, longitude, instant }: AzimuthLook): Caution
   return 'body' in source && source.body && instant ? lightCautions(source.body, { latitude, longitude, instant }) : [];
 }
 
+/** An error put right by a slip has to come so near, as a share of what is odd: half of it a sound compass has by itself. Common practice, no source. */
+const BY_ITSELF = 0.5;
+
 /** Everything odd about an azimuth, by code. */
 export function azimuthCautions(look: AzimuthLook, judged: Judged): Caution[] {
   const expected = expectedError(judged);
@@ -75,7 +78,7 @@ export function azimuthCautions(look: AzimuthLook, judged: Judged): Caution[] {
     ...altitudeCautions(judged),
     ...lightOf(look),
     ...altitudeByTimeCautions(look, judged),
-    ...(odd ? explanations(look, judged, wrap360(judged.compassBearing + expected.error)) : []),
+    ...(odd ? explanations(look, judged, wrap360(judged.compassBearing + expected.error), BY_ITSELF * expected.odd) : []),
     ...dated,
     ...rateCautions(judged),
   ];

@@ -8,7 +8,7 @@ import { otherBodyAt } from './other-body.js';
 import type { SplitError } from './split-error.js';
 import { variationSource } from './variation-source.js';
 
-/** A slip explains an odd error when it brings the bearing so near to where it should be, degrees. */
+/** A slip that is one of many, as an hour of any zone, explains an odd error when it brings the bearing so near to where it should be, degrees. */
 const FIT = 1;
 /** Zones of the world, hours from UTC. */
 const ZONES = { from: -12, to: 14 };
@@ -28,44 +28,45 @@ function moreVariation({ compass, variation }: Pick<SplitError, 'compass' | 'var
   return there.source === 'model' ? there.value - variation.value : 0;
 }
 
-const fits = (bearing: number | null, expected: number): boolean =>
-  bearing !== null && Math.abs(angleFromTo(expected, bearing)) <= FIT;
+const fits = (bearing: number | null, expected: number, near: number): boolean =>
+  bearing !== null && Math.abs(angleFromTo(expected, bearing)) <= near;
 
 /**
  * Hours by which the time would have to be changed to UTC for the body to stand where it
  * was seen; the zone of the longitude is tried first. Null where none does.
  */
-function zoneHours(bearing: AzimuthBearing, { longitude }: AzimuthLook, expected: number, hourAngle: number): number | null {
+function zoneHours(bearing: AzimuthBearing, { longitude }: AzimuthLook, expected: number, near: number, hourAngle: number): number | null {
   const own = -Math.round(wrap180(longitude) / 15);
   const hours = Array.from({ length: ZONES.to - ZONES.from + 1 }, (_, index) => -(ZONES.from + index))
     .filter((hour) => hour !== 0)
     .sort((a, b) => Math.abs(a - own) - Math.abs(b - own));
-  return hours.find((hour) => fits(bearingAt(bearing, hourAngle + 15 * hour), expected)) ?? null;
+  return hours.find((hour) => fits(bearingAt(bearing, hourAngle + 15 * hour), expected, hour === own ? near : FIT)) ?? null;
 }
 
 /**
  * Slips that would explain an odd error: longitude, latitude or side of the meridian turned, a clock
- * of a zone, another body. `expected` is the true bearing the compass points at when all is well.
+ * of a zone, another body. `expected` is the true bearing the compass points at when all is well,
+ * and a slip that nothing else speaks for has to bring the bearing `near` to it, degrees.
  */
-export function explanations(look: AzimuthLook, bearing: AzimuthBearing & Pick<SplitError, 'compass' | 'variation'>, expected: number): Caution[] {
+export function explanations(look: AzimuthLook, bearing: AzimuthBearing & Pick<SplitError, 'compass' | 'variation'>, expected: number, near: number): Caution[] {
   const { source, latitude, longitude, instant } = look;
   const cautions: Caution[] = [];
   if (source.by === 'altitude') {
-    if (fits(360 - bearing.trueBearing, expected)) cautions.push(warning('side-turned'));
+    if (fits(360 - bearing.trueBearing, expected, near)) cautions.push(warning('side-turned'));
   } else if (bearing.localHourAngle !== null) {
     const fitsFrom = (place: { latitude: number; longitude: number }): boolean => {
       const seen = bearingAt({ ...bearing, latitude: place.latitude }, (bearing.localHourAngle ?? 0) + place.longitude - longitude);
-      return fits(seen, expected + moreVariation(bearing, place, instant));
+      return fits(seen, expected + moreVariation(bearing, place, instant), near);
     };
     if (Math.abs(longitude) >= FIT && fitsFrom({ latitude, longitude: -longitude })) cautions.push(warning('longitude-turned'));
     if (Math.abs(latitude) >= FIT && fitsFrom({ latitude: -latitude, longitude })) cautions.push(warning('latitude-turned'));
-    const hours = zoneHours(bearing, look, expected, bearing.localHourAngle);
+    const hours = zoneHours(bearing, look, expected, near, bearing.localHourAngle);
     if (hours !== null) cautions.push(warning('time-by-hours', { hours: `${hours > 0 ? '+' : '−'}${Math.abs(hours)}` }));
   }
   if (instant === null) return cautions;
   const observed = 'body' in source && source.body !== null ? checkBody(source.body) : null;
   const other = otherBodyAt(expected, observed, { latitude, longitude, instant });
   // Figures of an almanac do not say whose they are: the body they describe may be found again.
-  const same = other !== null && fits(bearing.trueBearing, expected);
+  const same = other !== null && fits(bearing.trueBearing, expected, FIT);
   return other === null || same ? cautions : [...cautions, warning('other-body', { body: other })];
 }

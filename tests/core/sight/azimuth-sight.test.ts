@@ -204,6 +204,17 @@ describe('slips that explain an odd azimuth', () => {
       assert.deepEqual(codes({ ...sun, instant, compass, compassBearing }).filter((code) => code.endsWith('-turned')), []);
     }
   });
+  // With no card at hand a compass may deviate by some degrees of itself (common flag notices allow 5°): slips were named to a degree only.
+  it('sees them, and the clock of the ship’s own zone, though the compass deviates by 3° that no card tells', () => {
+    const variation = magneticField({ latitude: 30, longitude: -40 }, instant).variation ?? NaN;
+    const own = { ...sun, compass: 'magnetic' as const, compassBearing: right - variation - 3 };
+    assert.ok(codes({ ...own, instant, longitude: 40 }).includes('longitude-turned'));
+    assert.ok(codes({ ...own, instant, latitude: -30 }).includes('latitude-turned'));
+    // In 40° W a clock of zone +3 shows 09:00 at 12:00 UTC.
+    const byClock = found({ ...own, instant: new Date('2026-02-10T09:00:00Z') }).cautions.find(({ code }) => code === 'time-by-hours');
+    assert.equal(byClock?.values['hours'], '+3');
+    assert.deepEqual(codes({ ...own, instant }).filter((code) => code !== 'bearing-fast'), []);
+  });
   it('sees a time three hours behind UTC', () => {
     const told = new Date(instant.getTime() - 3 * 3_600_000);
     const cautions = found({ ...sun, instant: told, compassBearing: right }).cautions;
