@@ -89,7 +89,7 @@ export class LubberSwing extends SwingProperties {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    const restored = !this.hasUpdated && this.rows === undefined && this.#restore();
+    const restored = changed.has('draft') && this.rows === undefined && this.#restore();
     const before = this.#desk.sheet;
     this.#takeOver((name) => changed.has(name));
     if (changed.has('headings') && this.headings !== undefined && this.#desk.sheet === before && !this.isLocked('rows') && !restored) {
@@ -122,7 +122,9 @@ export class LubberSwing extends SwingProperties {
   }
 
   #restore(): boolean {
-    const draft = this.draft === undefined ? null : this.#draft.restore(this.draft);
+    // A page may name the draft late: readings that stand here already are the newer ones.
+    const { found, left } = this.#desk.sheet;
+    const draft = this.draft === undefined || hasReadings([...found.rows, ...left.rows]) ? null : this.#draft.restore(this.draft);
     if (!draft) return false;
     takeSettingTexts(this, draft.settings);
     this.#show(withPlannedRows(draft.sheet, countNamed(this.headings)));

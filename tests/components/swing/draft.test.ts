@@ -25,6 +25,19 @@ describe('the draft', () => {
     expect(text(second)).to.contain('The readings kept as a draft are restored.');
   });
 
+  // Named once the swing stood on the page, it did not come back, and was written over by the first reading.
+  it('comes back where the page names it late, and not over readings that stand there', async () => {
+    const first = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
+    await paste(first, 'reading-0', '1E\n2E');
+    const [empty, begun] = [await fixture<LubberSwing>(html`<lubber-swing></lubber-swing>`), await fixture<LubberSwing>(html`<lubber-swing></lubber-swing>`)];
+    await paste(begun, 'reading-0', '5W\n6W');
+    for (const swing of [empty, begun]) {
+      swing.draft = 'harbour';
+      await settled(swing);
+    }
+    expect([empty, begun].map((swing) => column(swing, 'reading').slice(0, 2))).to.deep.equal([['1E', '2E'], ['5W', '6W']]);
+  });
+
   it('is gone once cleared, and Undo still brings the rows back', async () => {
     const element = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
     await paste(element, 'reading-0', '1E\n2E');
