@@ -26,7 +26,7 @@ export const adviceMessages: Catalogue = {
   'swing.advice.spheres.slew-fore-and-aft': 'E {E}: turn the pair of spheres {slew}, seen from above, from fore and aft.',
   'swing.advice.flinders.forward': 'Flinders bar forward of the compass.',
   'swing.advice.flinders.aft': 'Flinders bar abaft the compass.',
-  'swing.advice.heeling.red-up': 'Heeling magnet with its red end up.',
-  'swing.advice.heeling.red-down': 'Heeling magnet with its red end down.',
+  'swing.advice.heeling.red-up': 'Heeling magnet with its red end up; to be set anew where the vertical force is another.',
+  'swing.advice.heeling.red-down': 'Heeling magnet with its red end down; to be set anew where the vertical force is another.',
   'swing.advice.alignment.check': 'A {A} is cured by no magnet: check the lubber line, the azimuth circle, the variation used and the gyro.',
 };

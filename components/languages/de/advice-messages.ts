@@ -24,7 +24,7 @@ export const adviceMessages: Catalogue = {
   'swing.advice.spheres.slew-fore-and-aft': 'E {E}: das Kugelpaar aus der Längslage {slew} drehen, von oben gesehen.',
   'swing.advice.flinders.forward': 'Flindersstange vor dem Kompass.',
   'swing.advice.flinders.aft': 'Flindersstange hinter dem Kompass.',
-  'swing.advice.heeling.red-up': 'Krängungsmagnet, rotes Ende oben.',
-  'swing.advice.heeling.red-down': 'Krängungsmagnet, rotes Ende unten.',
+  'swing.advice.heeling.red-up': 'Krängungsmagnet, rotes Ende oben; neu einzustellen, wo die Vertikalkraft eine andere ist.',
+  'swing.advice.heeling.red-down': 'Krängungsmagnet, rotes Ende unten; neu einzustellen, wo die Vertikalkraft eine andere ist.',
   'swing.advice.alignment.check': 'A {A} ist mit keinem Magneten zu beheben: Steuerstrich, Peilaufsatz, verwendete Missweisung und Kreisel prüfen.',
 };

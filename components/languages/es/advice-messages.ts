@@ -24,7 +24,7 @@ export const adviceMessages: Catalogue = {
   'swing.advice.spheres.slew-fore-and-aft': 'E {E}: girar la pareja de esferas {slew}, vista desde arriba, a partir de la posición longitudinal.',
   'swing.advice.flinders.forward': 'Barra Flinders a proa del compás.',
   'swing.advice.flinders.aft': 'Barra Flinders a popa del compás.',
-  'swing.advice.heeling.red-up': 'Imán de escora con el extremo rojo arriba.',
-  'swing.advice.heeling.red-down': 'Imán de escora con el extremo rojo abajo.',
+  'swing.advice.heeling.red-up': 'Imán de escora con el extremo rojo arriba; se ajusta de nuevo donde la fuerza vertical es otra.',
+  'swing.advice.heeling.red-down': 'Imán de escora con el extremo rojo abajo; se ajusta de nuevo donde la fuerza vertical es otra.',
   'swing.advice.alignment.check': 'A {A} no lo cura ningún imán: revisar la línea de fe, la alidada, la declinación magnética usada y el girocompás.',
 };

@@ -24,7 +24,7 @@ export const adviceMessages: Catalogue = {
   'swing.advice.spheres.slew-fore-and-aft': 'E {E} : tourner la paire de sphères {slew}, vue de dessus, depuis la position longitudinale.',
   'swing.advice.flinders.forward': 'Barreau de Flinders sur l’avant du compas.',
   'swing.advice.flinders.aft': 'Barreau de Flinders sur l’arrière du compas.',
-  'swing.advice.heeling.red-up': 'Aimant de bande, bout rouge en haut.',
-  'swing.advice.heeling.red-down': 'Aimant de bande, bout rouge en bas.',
+  'swing.advice.heeling.red-up': 'Aimant de bande, bout rouge en haut ; à régler de nouveau où la force verticale est autre.',
+  'swing.advice.heeling.red-down': 'Aimant de bande, bout rouge en bas ; à régler de nouveau où la force verticale est autre.',
   'swing.advice.alignment.check': 'A {A} ne se corrige par aucun aimant : vérifier la ligne de foi, l’alidade, la déclinaison employée et le gyrocompas.',
 };

@@ -25,7 +25,7 @@ export const adviceMessages: Catalogue = {
   'swing.advice.spheres.slew-fore-and-aft': 'E {E}: putar pasangan bola {slew}, dilihat dari atas, dari kedudukan membujur.',
   'swing.advice.flinders.forward': 'Batang Flinders di depan pedoman.',
   'swing.advice.flinders.aft': 'Batang Flinders di belakang pedoman.',
-  'swing.advice.heeling.red-up': 'Magnet tegak dengan ujung merah ke atas.',
-  'swing.advice.heeling.red-down': 'Magnet tegak dengan ujung merah ke bawah.',
+  'swing.advice.heeling.red-up': 'Magnet tegak dengan ujung merah ke atas; disetel lagi di tempat yang gaya vertikalnya lain.',
+  'swing.advice.heeling.red-down': 'Magnet tegak dengan ujung merah ke bawah; disetel lagi di tempat yang gaya vertikalnya lain.',
   'swing.advice.alignment.check': 'A {A} tidak dihilangkan oleh magnet apa pun: periksa garis layar, pesawat baring, variasi yang dipakai dan pedoman gasing.',
 };

@@ -24,7 +24,7 @@ export const adviceMessages: Catalogue = {
   'swing.advice.spheres.slew-fore-and-aft': 'E {E}：将一对校正球从前后位置转动，从上方看{slew}。',
   'swing.advice.flinders.forward': '佛氏铁置于罗经前方。',
   'swing.advice.flinders.aft': '佛氏铁置于罗经后方。',
-  'swing.advice.heeling.red-up': '垂直校正磁铁，红端朝上。',
-  'swing.advice.heeling.red-down': '垂直校正磁铁，红端朝下。',
+  'swing.advice.heeling.red-up': '垂直校正磁铁，红端朝上；垂直磁力改变后须重新调整。',
+  'swing.advice.heeling.red-down': '垂直校正磁铁，红端朝下；垂直磁力改变后须重新调整。',
   'swing.advice.alignment.check': 'A {A}不能用磁铁消除：请检查首基线、方位圈、所用磁差和陀罗经。',
 };
