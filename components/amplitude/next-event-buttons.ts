@@ -31,7 +31,7 @@ export class NextEventButtons {
     const host = this.#host;
     if (host.isLocked('date') || host.isLocked('time')) return nothing;
     const { said, asked } = this.#found;
-    return html`<div class="row field">
+    return html`<div class="row field no-print">
       <button part="button" type="button" @click=${() => this.#press('rising')}>${host.t('amplitude.next.rising')}</button>
       <button part="button" type="button" @click=${() => this.#press('setting')}>${host.t('amplitude.next.setting')}</button>
       ${said && asked === JSON.stringify(this.#asked()) ? html`<p class="hint" aria-hidden="true">${said}</p>` : nothing}

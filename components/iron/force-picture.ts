@@ -5,7 +5,9 @@ import { needle } from '../../core/iron/needle.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { BenchResult } from './bench-result.js';
 
-const SIZE = 220;
+const SIZE = 190;
+/** Right of it the name of that side, clear of the ellipse. */
+const BESIDE = 58;
 
 /**
  * The force on the needle in the ship's axes, bow upwards. As she turns once round its end
@@ -22,7 +24,7 @@ export function forcePicture(host: LubberElement, result: BenchResult): Template
   const now = at(heading);
   const { lostOn } = result.needle;
   const { behaviour } = needle(iron, field, heel);
-  return html`<svg part="picture" viewBox="${-SIZE / 2} ${-SIZE / 2} ${SIZE} ${SIZE}" role="img" aria-label=${host.t(`iron.force.${behaviour}`)} class="force-picture">
+  return html`<svg part="picture" viewBox="${-SIZE / 2} ${-SIZE / 2} ${SIZE + BESIDE} ${SIZE}" role="img" aria-label=${host.t(`iron.force.${behaviour}`)} class="force-picture">
     <line x1=${-SIZE / 2 + 14} x2=${SIZE / 2 - 14} y1="0" y2="0" class="rule"></line>
     <line y1=${-SIZE / 2 + 14} y2=${SIZE / 2 - 14} x1="0" x2="0" class="rule"></line>
     <path d="M${points.map(place).join('L')}Z" class="ellipse"></path>
@@ -31,7 +33,7 @@ export function forcePicture(host: LubberElement, result: BenchResult): Template
     ${lostOn.length > 0 ? svg`<path d="M-7 -7L7 7M-7 7L7 -7" class="lost"></path>` : nothing}
     <circle cx="0" cy="0" r="3.5" class="compass"></circle>
     <text class="soft" x="0" y=${-SIZE / 2 + 10} text-anchor="middle">${host.t('iron.force.ahead')}</text>
-    <text class="soft" x=${SIZE / 2} y="16" text-anchor="end">${host.t('iron.force.starboard')}</text>
+    <text class="soft" x=${SIZE / 2 - 10} y="4">${host.t('iron.force.starboard')}</text>
   </svg>`;
 }
 
@@ -57,7 +59,7 @@ export function directivePicture(host: LubberElement, result: BenchResult): Temp
     )}
     ${exact.lambda > 0 && exact.lambda <= limit
       ? svg`<line class="mean" x1="40" x2=${width - 10} y1=${y(exact.lambda)} y2=${y(exact.lambda)}></line>
-          <text x=${width - 12} y=${y(exact.lambda) + (exact.lambda > limit * 0.8 ? 15 : -5)} text-anchor="end">λ</text>`
+          <text x=${width - 7} y=${y(exact.lambda) + 4}>λ</text>`
       : nothing}
     <path d="M${path}" class="whole"></path>
   </svg>`;

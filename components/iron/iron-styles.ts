@@ -84,7 +84,7 @@ export const ironStyles = css`
 
   @media print {
     .rod-picture, .parts { display: none; }
-    .place, .pair, .field, figure { break-inside: avoid; }
+    .place, .pair, .field, figure, .coefficients { break-inside: avoid; }
     .slider.with-picture { grid-template-columns: 1fr; }
     .fields > :not(details, .field, .place, .slider, .pair), .fields details:not([open]) { display: none; }
     .fields { columns: 2; margin-block-end: 1rem; }

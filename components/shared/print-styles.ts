@@ -10,7 +10,7 @@ export const printStyles = css`
     button, .no-print { display: none; }
     .scroll { overflow: visible; }
     tr, li, svg, figure, .field, fieldset, .pair { break-inside: avoid; }
-    summary, caption { break-after: avoid; }
+    h3, summary, caption { break-after: avoid; }
     thead { display: table-header-group; }
     .frame .columns { display: block; }
     .columns > .fields { columns: 3; column-gap: var(--space-6); margin-block-end: var(--space-4); }

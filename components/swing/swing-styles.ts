@@ -99,7 +99,6 @@ export const swingStyles = css`
     .frame .of-compasses.both { display: grid; grid-template-columns: 1fr 1fr; gap: 0 8mm; }
     .headline, .ending { break-inside: avoid; }
     .binnacles > * { max-inline-size: none; }
-    h3 { break-after: avoid; }
     table.coefficients, table.change, table.correctors { break-inside: avoid; }
     table.correctors { font-size: 9pt; table-layout: fixed; }
     table.correctors th:first-child { inline-size: 46%; }
