@@ -7,8 +7,8 @@ export const conversionStyles = css`
   .there-and-back .soft { font-size: var(--small); }
   .pictures { display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-9); align-items: start; }
   .pictures > svg { flex: 0 1 auto; }
-  /* Two words and a figure in a narrow column: the figure stays the largest. */
-  :is(.close, .narrow) .answer .name { flex-basis: 100%; font-size: var(--large); }
+  /* Two words would stand as large as the figure. */
+  .answer .name { flex-basis: 100%; font-size: var(--large); }
   svg.chain { max-inline-size: 24rem; margin-block: var(--space-4) var(--space-2); }
   svg.chain.down { max-inline-size: 17.5rem; }
   svg .value { font-size: 16px; }

@@ -4,14 +4,14 @@ import { heelingCoefficient, heelingErrorByCompass, linearHeelingError } from '.
 import { formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { BenchResult } from './bench-result.js';
-import { deviationText, signedNumber } from './iron-words.js';
+import { deviationCell, signedNumber } from './iron-words.js';
 
 const headings = [0, 45, 90, 135, 180, 225, 270, 315];
 
 /** What the heel does to the deviation by compass heading, beside the textbook's estimate. */
 export function heelView(host: LubberElement, { iron, field, heel }: BenchResult): TemplateResult {
   const coefficient = heelingCoefficient(iron, field);
-  const estimate = (heading: number): string => deviationText(linearHeelingError(iron, field, heading, heel));
+  const estimate = (heading: number): string | TemplateResult => deviationCell(linearHeelingError(iron, field, heading, heel));
   const side = coefficient === null || coefficient === 0 ? 'none' : coefficient < 0 ? 'high' : 'low';
   return html`<p>${host.t(`iron.heel.${side}`, { coefficient: signedNumber(coefficient, 2) })}</p>
     <div class="scroll" role="group" aria-label=${host.t('iron.heel.table')}>
@@ -28,9 +28,9 @@ export function heelView(host: LubberElement, { iron, field, heel }: BenchResult
             const { upright, heeled, error } = heelingErrorByCompass(iron, field, heading, heel);
             return html`<tr>
               <th scope="row" class="figure">${formatBearing(heading, 0)}</th>
-              <td class="figure">${deviationText(upright)}</td>
-              <td class="figure">${deviationText(heeled)}</td>
-              <td class="figure">${deviationText(error)}</td>
+              <td class="figure">${deviationCell(upright)}</td>
+              <td class="figure">${deviationCell(heeled)}</td>
+              <td class="figure">${deviationCell(error)}</td>
               <td class="figure">${estimate(heading)}</td>
             </tr>`;
           })}

@@ -1,4 +1,6 @@
+import type { TemplateResult } from 'lit';
 import { roundTo } from '../../core/angle/format-angle.js';
+import { errorInColumn } from '../shared/error-parts.js';
 import { formatAngle, formatBearing, formatError, formatNumber } from '../shared/figures.js';
 
 /** What stands where there is no number. */
@@ -25,6 +27,11 @@ export function signedNumber(value: number | null | undefined, decimals = 4): st
 
 export function deviationText(deviation: number | null | undefined, decimals = 1): string {
   return deviation === null || deviation === undefined ? NONE : formatError(deviation, decimals);
+}
+
+/** A deviation in a column. */
+export function deviationCell(deviation: number | null | undefined, decimals = 1): string | TemplateResult {
+  return deviation === null || deviation === undefined ? NONE : errorInColumn(deviation, decimals);
 }
 
 export function headingText(heading: number | null | undefined): string {

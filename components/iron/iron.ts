@@ -16,6 +16,7 @@ import { sharedStyles } from '../shared/lubber-element.js';
 import { inReadingOrder } from '../shared/reading-order.js';
 import { missingView } from '../shared/missing-view.js';
 import type { FieldName } from '../shared/missing-view.js';
+import { errorColumnStyles } from '../shared/error-column-styles.js';
 import { sliderStyles } from '../shared/slider-styles.js';
 import { tickStyles } from '../shared/tick-styles.js';
 import { benchCorrectors } from './bench-correctors.js';
@@ -63,7 +64,7 @@ const always = ['heading', 'heel', ...ironParameterNames] as const;
  * @csspart caution - one of the cautions
  */
 export class LubberIron extends BenchElement {
-  static override styles: CSSResultGroup = [sliderStyles, tickStyles, sharedStyles, answerStyles, ironStyles];
+  static override styles: CSSResultGroup = [sliderStyles, tickStyles, sharedStyles, answerStyles, errorColumnStyles, ironStyles];
 
   protected readonly messages = ironMessages;
 

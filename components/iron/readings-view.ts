@@ -8,7 +8,7 @@ import { workingView } from '../shared/working-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { BenchResult } from './bench-result.js';
 import { directivePicture, forcePicture } from './force-picture.js';
-import { deviationText, headingText } from './iron-words.js';
+import { deviationCell, headingText } from './iron-words.js';
 
 const EVERY = 15;
 
@@ -28,7 +28,7 @@ export function curveTable(host: LubberElement, { curve, field }: BenchResult): 
           (row) => html`<tr>
             <th scope="row" class="figure">${formatBearing(row.magneticHeading, 0)}</th>
             <td class="figure">${headingText(row.compassHeading)}</td>
-            <td class="figure">${deviationText(row.deviation)}</td>
+            <td class="figure">${deviationCell(row.deviation)}</td>
             <td class="figure">${field.h === 0 ? '–' : `${Math.round((100 * row.directiveForce) / field.h)} %`}</td>
           </tr>`,
         )}

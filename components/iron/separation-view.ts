@@ -4,7 +4,7 @@ import { asinDegrees } from '../../core/angle/trigonometry.js';
 import { cautionsView } from '../shared/caution-view.js';
 import { formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { NONE, coefficientText, deviationText, microtesla, signedNumber } from './iron-words.js';
+import { NONE, coefficientText, deviationCell, microtesla, signedNumber } from './iron-words.js';
 import type { Separation } from './separation.js';
 
 const orNone = (value: number | null, text: (value: number) => string): string => (value === null ? NONE : text(value));
@@ -59,8 +59,8 @@ export function separationView(host: LubberElement, separation: Separation): Tem
               ${rows.map(
                 (row) => html`<tr>
                   <th scope="row" class="figure">${formatBearing(row.compassHeading, 0)}</th>
-                  <td class="figure">${deviationText(row.predicted, 2)}</td>
-                  <td class="figure">${deviationText(row.ship, 2)}</td>
+                  <td class="figure">${deviationCell(row.predicted, 2)}</td>
+                  <td class="figure">${deviationCell(row.ship, 2)}</td>
                 </tr>`,
               )}
             </tbody>

@@ -3,8 +3,9 @@ import type { TemplateResult } from 'lit';
 import type { MagneticCompass, RecordEntry } from '../../core/record/entry.js';
 import { entryMarks } from '../../core/record/entry-marks.js';
 import { bodyName } from '../shared/body-name.js';
+import { errorInColumn } from '../shared/error-parts.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { bearingText, errorText, filledFields, shortInstant } from './entry-text.js';
+import { bearingText, filledFields, shortInstant } from './entry-text.js';
 
 /** What the table needs beside the entries. */
 export interface TableState {
@@ -25,8 +26,10 @@ interface Column {
   readonly narrow: boolean;
   /** Left out first where the window is not wide. */
   readonly spare: boolean;
-  text(entry: RecordEntry): string;
+  text(entry: RecordEntry): string | TemplateResult;
 }
+
+const errorText = (value: number | null): string | TemplateResult => (value === null ? '' : errorInColumn(value));
 
 function columnsFor(compass: MagneticCompass): readonly Column[] {
   const standard = compass === 'standard';

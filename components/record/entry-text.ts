@@ -17,7 +17,6 @@ const errorInFull = (value: number): string => formatError(value, decimals(value
 
 /** For the columns of a table: a tenth is what a compass is read to. */
 export const bearingText = (value: number | null): string => (value === null ? '' : formatBearing(value));
-export const errorText = (value: number | null): string => (value === null ? '' : formatError(value));
 
 const writers: Partial<Record<keyof EntryFields, (value: number) => string>> = {
   latitude: (value) => formatLatitude(value),

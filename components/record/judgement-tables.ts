@@ -1,19 +1,22 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { RecordJudgement } from '../../core/record/judge-record.js';
+import { errorInColumn } from '../shared/error-parts.js';
 import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 
 const MOST_ROWS = 200;
 
+type Cell = string | TemplateResult;
+
 interface Table {
   readonly caption: string;
   readonly head: readonly string[];
-  readonly rows: readonly (readonly string[])[];
+  readonly rows: readonly (readonly Cell[])[];
 }
 
 function table({ caption, head, rows }: Table): TemplateResult {
-  const cell = (text: string, place: number): TemplateResult =>
+  const cell = (text: Cell, place: number): TemplateResult =>
     place === 0 ? html`<th scope="row" class="nowrap"><bdi dir="ltr">${text}</bdi></th>` : html`<td class="figure"><bdi dir="ltr">${text}</bdi></td>`;
   return html`<div class="scroll" role="group" aria-label=${caption}>
     <table part="table">
@@ -24,7 +27,7 @@ function table({ caption, head, rows }: Table): TemplateResult {
   </div>`;
 }
 
-const orDash = (value: number | null): string => (value === null ? '–' : formatError(value));
+const orDash = (value: number | null): Cell => (value === null ? '–' : errorInColumn(value));
 
 /** What the charts show, in numbers: by sector, and observation by observation. */
 export function judgementTables(host: LubberElement, judgement: RecordJudgement): TemplateResult {
@@ -44,7 +47,7 @@ export function judgementTables(host: LubberElement, judgement: RecordJudgement)
         return [
           instant.toISOString().slice(0, 10),
           formatBearing(heading),
-          formatError(deviation),
+          errorInColumn(deviation),
           orDash(comparison?.cardDeviation ?? null),
           orDash(comparison?.difference ?? null),
         ];
@@ -65,7 +68,7 @@ export function coefficientTable(host: LubberElement, { refit }: RecordJudgement
         name,
         found === null ? host.t('record.coefficients.none') : `${formatError(found)}${doubt === null ? '' : ` ±\u00a0${formatAngle(doubt)}`}`,
         orDash(card),
-        change === null ? '–' : `${formatError(change)}${significant ? ' ▲' : ''}`,
+        change === null ? '–' : html`${errorInColumn(change)}${significant ? '▲' : ''}`,
       ]),
     })}
     ${refit.coefficients.some(({ significant }) => significant) ? html`<p class="hint">▲ ${host.t('record.coefficients.significant')}</p>` : nothing}`;

@@ -19,6 +19,7 @@ export const recordStyles = css`
   .scroll + [part='transfer'] { margin-block-start: var(--space-3); }
   .scroll + .scroll { margin-block-start: var(--space-4); }
   .book tr.struck > td:not(.open) { text-decoration: line-through; color: var(--soft); }
+  .book tr.struck > td .letter { text-decoration: line-through; }
   .book button.open { min-inline-size: max(2.4rem, var(--target)); padding: 0 var(--space-1); text-align: right; font-variant-numeric: inherit; }
   .book .mark { display: block; color: var(--warn); font-size: var(--small); }
   .book .mark::before { content: '▲ '; }

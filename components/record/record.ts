@@ -6,6 +6,7 @@ import { struckOut } from '../../core/record/standing-entries.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import { standingCautions } from '../shared/caution-view.js';
 import { LubberResultEvent } from '../shared/events.js';
+import { errorColumnStyles } from '../shared/error-column-styles.js';
 import { fileStyles } from '../shared/file-styles.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
@@ -47,7 +48,7 @@ import { transferView } from './transfer-view.js';
  * @csspart standing - the line that says what the answer is for
  */
 export class LubberRecord extends RecordBookElement {
-  static override styles: CSSResultGroup = [fileStyles, sharedStyles, answerStyles, recordStyles];
+  static override styles: CSSResultGroup = [fileStyles, sharedStyles, answerStyles, errorColumnStyles, recordStyles];
 
   /** What is entered goes into the book, and into no form. */
   static override readonly formAssociated: boolean = false;

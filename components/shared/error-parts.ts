@@ -9,7 +9,7 @@ export function errorParts(written: string): readonly [figure: string, letter: s
 }
 
 /** An error, variation or deviation in a column. */
-export function errorInColumn(degrees: number): TemplateResult {
-  const [figure, letter] = errorParts(formatError(degrees));
+export function errorInColumn(degrees: number, decimals = 1): TemplateResult {
+  const [figure, letter] = errorParts(formatError(degrees, decimals));
   return html`<bdi dir="ltr">${figure}<span class="letter">${letter}</span></bdi>`;
 }

@@ -16,7 +16,8 @@ export const swingStyles = css`
   .narrow .swing { flex-direction: column; align-items: stretch; }
   .narrow .swing > .entry-side, .narrow .swing > .result-side { flex-basis: auto; inline-size: 100%; }
   .settings { display: flex; flex-wrap: wrap; gap: 0 var(--space-6); align-items: flex-start; }
-  .settings > * { flex: 1 1 13.5rem; min-inline-size: min(100%, 13.5rem); }
+  .settings > * { flex: 1 1 12rem; min-inline-size: min(100%, 12rem); }
+  .settings .entry input { flex-basis: 4.5rem; }
   .settings > fieldset { flex-basis: 16.5rem; }
   .settings > .field:first-child, .settings > .pair { flex-basis: 19rem; }
   .settings > .pair { align-items: start; }

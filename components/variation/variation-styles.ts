@@ -3,7 +3,9 @@ import { css } from 'lit';
 export const variationStyles = css`
   figure { margin: 0; }
   figcaption { margin-block-start: var(--space-2); }
-  .pictures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(16rem, 100%), 1fr)); gap: var(--space-6) var(--space-9); align-items: end; margin-block: var(--space-4); }
+  .pictures { display: flex; flex-wrap: wrap; gap: var(--space-6) var(--space-9); align-items: end; margin-block: var(--space-4); }
+  .pictures > * { flex: 1 1 13.5rem; }
+  .pictures > :last-child { flex: 2 1 19rem; }
   /* The longest text that is typed anywhere. */
   .entry #rose { flex-basis: 14rem; }
   .pictures .rose { max-inline-size: 17rem; }
