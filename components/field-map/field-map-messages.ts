@@ -7,7 +7,7 @@ export const fieldMapMessages: Catalogue = {
   'field-map.lines': 'Lines of equal',
   'field-map.lines.variation': 'Variation',
   'field-map.lines.dip': 'Dip',
-  'field-map.lines.horizontal': 'Force H',
+  'field-map.lines.horizontal': 'Force\u00a0H',
   'field-map.view': 'Part of the world',
   'field-map.view.atlantic': 'world, Atlantic',
   'field-map.view.pacific': 'world, Pacific',

@@ -89,6 +89,7 @@ export const ironStyles = css`
     .fields > :not(details, .field, .place, .slider, .pair), .fields details:not([open]) { display: none; }
     .fields { columns: 2; margin-block-end: 1rem; }
     .curve { max-inline-size: 36rem; }
+    table { font-size: 9pt; }
     .working math { font-size: 0.8em; }
   }
 `;

@@ -12,6 +12,7 @@ export const printStyles = css`
     tr, li, svg, figure, .field, fieldset, .pair { break-inside: avoid; }
     h3, summary, caption { break-after: avoid; }
     thead { display: table-header-group; }
+    th, td { padding-block: var(--space-half); }
     .frame .columns { display: block; }
     .columns > .fields { columns: 3; column-gap: var(--space-6); margin-block-end: var(--space-4); }
     .entry, .choices { border-color: #999; }
