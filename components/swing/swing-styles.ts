@@ -41,7 +41,8 @@ export const swingStyles = css`
   table.grid td.typed { padding-inline-end: 0; border-inline-end: 1px solid var(--line); min-inline-size: 3.8rem; }
   table.grid td.time input { min-inline-size: 5.4rem; }
   table.grid td.typed + td:not(.typed) { padding-inline-start: var(--space-2); }
-  .narrow table.grid.crowded td.typed { min-inline-size: 0; }
+  .narrow table.grid td.typed { min-inline-size: 0; }
+  .narrow table.grid td.typed input { min-inline-size: 3.1rem; padding-inline: 1px; font-size: 1rem; }
   .narrow table.grid.crowded td.typed input { min-inline-size: 3rem; padding-inline: 1px; font-size: var(--medium); }
   .narrow table.grid.crowded td.time input { min-inline-size: 4.6rem; }
   .narrow table.grid td.figure { line-height: 1.25; }
@@ -75,7 +76,7 @@ export const swingStyles = css`
   .narrow table.change td.figure { white-space: normal; }
   table.correctors { inline-size: 100%; margin-block: var(--space-2); }
   .tools { margin-block: var(--space-2); }
-  .mixed { display: flex; align-items: center; gap: var(--space-2); font-size: var(--medium); color: var(--soft); min-height: var(--target); }
+  .mixed { margin-block-end: var(--space-half); display: flex; align-items: center; gap: var(--space-2); font-size: var(--medium); color: var(--soft); min-height: var(--target); }
   .beyond { color: var(--bad); font-weight: 600; }
   .beyond::before { content: '▲ '; }
   table.coefficients th[scope='row'] { color: var(--ink); font-size: var(--medium); white-space: nowrap; }
