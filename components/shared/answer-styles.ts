@@ -10,7 +10,7 @@ export const answerStyles = css`
   /* Fields and answer stand more than a screen apart in one column. Not on a screen so low that little would be left of it. */
   @media screen and (min-height: 480px) {
     .narrow .answer { position: sticky; inset-block-start: 0; z-index: 1; background: var(--paper); padding-block: var(--space-2); box-shadow: 0 1px var(--line); }
-    .narrow :is(input, select, button, textarea, summary) { scroll-margin-block-start: 8rem; }
+    .narrow :is(input, select, button, textarea, summary, .scroll) { scroll-margin-block-start: 8rem; }
   }
   .waiting { font-size: var(--figure); color: var(--soft); margin: 0 0 var(--space-2); }
   .waiting.wrong { color: var(--bad); }
