@@ -28,5 +28,7 @@ export const controlStyles = css`
   input[type='radio']:disabled { border-color: var(--soft); cursor: default; }
   @media (forced-colors: active) {
     input[type='radio'] { appearance: auto; }
+    /* The plate a browser lays behind words would hide them here. */
+    button.main { forced-color-adjust: none; }
   }
 `;
