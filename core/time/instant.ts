@@ -39,14 +39,15 @@ export function parseInstant(text: string): Reading<Date> {
   return second.ok ? understood(instantOf(date.value, second.value)) : second;
 }
 
-function figures(value: number, width: number): string {
-  return String(value).padStart(width, '0');
+/** With milliseconds, `2026-11-26T09:05:20.000Z`; years of more than four figures have more. */
+function written(instant: Date): string {
+  checkInstant('instant', instant);
+  return instant.toISOString();
 }
 
 /** The day of an instant, UTC: `2026-11-26`. Throws `RangeError` for an instant that is none. */
 export function formatDate(instant: Date): string {
-  checkInstant('instant', instant);
-  return `${figures(instant.getUTCFullYear(), 4)}-${figures(instant.getUTCMonth() + 1, 2)}-${figures(instant.getUTCDate(), 2)}`;
+  return written(instant).slice(0, -14);
 }
 
 /**
@@ -54,8 +55,7 @@ export function formatDate(instant: Date): string {
  * clock does. Throws `RangeError` for an instant that is none.
  */
 export function formatTimeOfDay(instant: Date): string {
-  checkInstant('instant', instant);
-  return [instant.getUTCHours(), instant.getUTCMinutes(), instant.getUTCSeconds()].map((part) => figures(part, 2)).join(':');
+  return written(instant).slice(-13, -5);
 }
 
 /**
@@ -63,5 +63,5 @@ export function formatTimeOfDay(instant: Date): string {
  * Throws `RangeError` for an instant that is none.
  */
 export function formatInstant(instant: Date): string {
-  return `${formatDate(instant)}T${formatTimeOfDay(instant)}Z`;
+  return `${written(instant).slice(0, -5)}Z`;
 }
