@@ -1,8 +1,7 @@
 import { wrap180 } from '../angle/wrap.js';
-import { altitudeAzimuth } from '../sky/altitude-azimuth.js';
+import { bodyInSky } from '../sky/body-in-sky.js';
 import { kindOf } from '../sky/body.js';
 import { isSkyInstant } from '../sky/check-sky-instant.js';
-import { geographicalPosition } from '../sky/geographical-position.js';
 import { note, warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
@@ -23,7 +22,7 @@ const ZONE_MATCH = 0.35;
 /** How near the bearing read must lie to the true one then, degrees: no error of a usable compass is larger. */
 const ZONE_BEARING = 45;
 /** Zones of the sea reach from 12 hours behind to 12 ahead, of the land to 14 ahead. */
-const ZONES = [...Array.from({ length: 12 }, (_, index) => index - 12), ...Array.from({ length: 14 }, (_, index) => index + 1)];
+const ZONES = Array.from({ length: 27 }, (_, index) => index - 12).filter(Boolean);
 const HOUR = 3_600_000;
 
 /** Whether the body stood at the altitude of the moment, where the compass pointed, at another place or time. */
@@ -32,14 +31,13 @@ function seenFrom(
   altitude: number,
   other: Partial<Pick<AmplitudeObservation, 'latitude' | 'longitude' | 'instant'>>,
 ): boolean {
-  const { body, latitude, longitude, instant, compassBearing } = { ...observation, ...other };
-  if (!isSkyInstant(instant)) return false;
-  const { gha, declination } = geographicalPosition(body, instant);
-  const seen = altitudeAzimuth({ latitude, declination, localHourAngle: gha + longitude });
+  const where = { ...observation, ...other };
+  if (!isSkyInstant(where.instant)) return false;
+  const seen = bodyInSky(where.body, where);
   return (
     seen.azimuth !== null &&
     Math.abs(seen.altitude - altitude) <= ZONE_MATCH &&
-    Math.abs(wrap180(seen.azimuth - compassBearing)) <= ZONE_BEARING
+    Math.abs(wrap180(seen.azimuth - where.compassBearing)) <= ZONE_BEARING
   );
 }
 
@@ -69,9 +67,8 @@ function explanations(observation: AmplitudeObservation, found: Pick<AmplitudeSi
 }
 
 /** How far the bearing of the body at the time given lies from that at the moment, degrees. */
-function bearingByTime({ body, latitude, longitude, instant }: AmplitudeObservation, trueBearing: number): number {
-  const { gha, declination } = geographicalPosition(body, instant);
-  const { azimuth } = altitudeAzimuth({ latitude, declination, localHourAngle: gha + longitude });
+function bearingByTime(observation: AmplitudeObservation, trueBearing: number): number {
+  const { azimuth } = bodyInSky(observation.body, observation);
   return azimuth === null ? 0 : Math.abs(wrap180(azimuth - trueBearing));
 }
 

@@ -1,7 +1,6 @@
 import { cosDegrees, tanDegrees } from '../angle/trigonometry.js';
 import { angleFromTo, wrap360 } from '../angle/wrap.js';
-import { geographicalPosition } from '../sky/geographical-position.js';
-import { altitudeAzimuth } from '../sky/altitude-azimuth.js';
+import { bodyInSky } from '../sky/body-in-sky.js';
 import { HORIZON_REFRACTION } from '../sky/refraction.js';
 import { note, warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
@@ -51,8 +50,7 @@ function rateCautions({ by, azimuthRate }: Judged): Caution[] {
 /** Where body and time are given besides an altitude, the two must agree. */
 function altitudeByTimeCautions({ source, latitude, longitude, instant }: AzimuthLook, { altitude }: Judged): Caution[] {
   if (source.by !== 'altitude' || source.body === null || instant === null) return [];
-  const { gha, declination } = geographicalPosition(source.body, instant);
-  const byTime = altitudeAzimuth({ latitude, declination, localHourAngle: wrap360(gha + longitude) }).altitude;
+  const { altitude: byTime } = bodyInSky(source.body, { latitude, longitude, instant });
   if (Math.abs(byTime - altitude) <= ALTITUDE_MISS) return [];
   return [warning('altitude-not-by-time', { altitude: quantity(altitude, 'angle'), byTime: quantity(byTime, 'angle') })];
 }

@@ -1,7 +1,6 @@
-import { altitudeAzimuth } from '../sky/altitude-azimuth.js';
+import { bodyInSky } from '../sky/body-in-sky.js';
 import { checkBody, kindOf } from '../sky/body.js';
 import type { BodyName } from '../sky/body.js';
-import { geographicalPosition } from '../sky/geographical-position.js';
 import { warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
@@ -21,7 +20,6 @@ export function lightCautions(
   const body = checkBody(observed);
   const kind = kindOf(body);
   if (kind === 'Sun' || kind === 'Moon' || (body === 'Venus' && where === 'anywhere')) return [];
-  const { gha, declination } = geographicalPosition('Sun', place.instant);
-  const { altitude } = altitudeAzimuth({ latitude: place.latitude, declination, localHourAngle: gha + place.longitude });
+  const { altitude } = bodyInSky('Sun', place);
   return altitude > TOO_LIGHT[kind] ? [warning('lost-in-daylight', { body, sun: quantity(altitude, 'angle') })] : [];
 }
