@@ -2,11 +2,11 @@ import type { Quantity, Unit } from '../../core/working/quantity.js';
 import { formatAngle, formatBearing, formatError, formatLatitude, formatLongitude, formatNumber } from './figures.js';
 
 const writers: Record<Unit, (value: number) => string> = {
-  bearing: (value) => formatBearing(value),
-  error: (value) => formatError(value),
-  latitude: (value) => formatLatitude(value),
-  declination: (value) => formatLatitude(value),
-  longitude: (value) => formatLongitude(value),
+  bearing: formatBearing,
+  error: formatError,
+  latitude: formatLatitude,
+  declination: formatLatitude,
+  longitude: formatLongitude,
   hourAngle: (value) => formatAngle(value, 2),
   angle: (value) => formatAngle(value, 2),
   arcminutes: (value) => `${formatNumber(value, 1)}′`,

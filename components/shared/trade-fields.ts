@@ -28,7 +28,7 @@ const typed = (text: string): string => text.replace('° ', '-').replace('′ ',
 export const latitudeField: Field<number> = {
   parse: parseLatitude,
   write: (value) => typed(formatLatitude(value, 2)).replace(/0(?=[NS])/, ''),
-  show: (value) => shown.formatLatitude(value),
+  show: shown.formatLatitude,
   step: (value, direction) => held(steppedMinutes(value, direction), -90, 90),
   accepted: 'accepted.latitude',
   inputMode: 'text',
@@ -37,7 +37,7 @@ export const latitudeField: Field<number> = {
 export const longitudeField: Field<number> = {
   parse: parseLongitude,
   write: (value) => typed(formatLongitude(value, 2)).replace(/0(?=[EW])/, ''),
-  show: (value) => shown.formatLongitude(value),
+  show: shown.formatLongitude,
   step: (value, direction) => wrap180(steppedMinutes(value, direction)),
   accepted: 'accepted.longitude',
   inputMode: 'text',
@@ -51,7 +51,7 @@ export function bearingField(north: North | ''): Field<number> {
   return {
     parse: parseBearing,
     write: (value) => formatBearing(value, decimalsOf(value)).replace('°', ''),
-    show: (value) => shown.formatBearing(value),
+    show: shown.formatBearing,
     north,
     step: (value, direction) => wrap360(roundTo(value + direction * 0.5, 1)),
     accepted: 'accepted.bearing',
@@ -63,7 +63,7 @@ export function bearingField(north: North | ''): Field<number> {
 export const errorField: Field<number> = {
   parse: parseError,
   write: (value) => formatError(value, 2).replace(/°\s?/, '').replace(/0(?=[EW]?$)/, ''),
-  show: (value) => shown.formatError(value),
+  show: shown.formatError,
   step: (value, direction) => wrap180(roundTo(value + direction * 0.1, 1)),
   accepted: 'accepted.error',
   inputMode: 'text',
