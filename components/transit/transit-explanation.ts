@@ -64,8 +64,8 @@ function tableView(host: LubberElement, { marks, compass, scatter }: TransitSigh
 /** Marks and line are to be looked at where other sights name body and time. */
 const ofMarks = ['other-side', 'gyro-error-large', 'far-from-card', 'beyond-doubt-of-card', 'within-doubt-of-card', 'deviation-large'];
 
-/** What stands below the answer: picture, what the lines rest on, cautions, working, doubt, and the way into the record. */
-export function explanationView(host: LubberElement, result: TransitSight, numbers: readonly number[], states: States, onRecord: () => void): TemplateResult {
+/** What stands below the answer: picture, what the lines rest on, cautions, working, doubt, and the way into the record where the time is told. */
+export function explanationView(host: LubberElement, result: TransitSight, numbers: readonly number[], states: States, onRecord: (() => void) | null): TemplateResult {
   const [first, second] = result.marks;
   const several = second !== undefined;
   // The lines are named as the fields are, which may skip one that is not complete.
@@ -80,7 +80,7 @@ export function explanationView(host: LubberElement, result: TransitSight, numbe
     ${several ? tableView(host, result, numbers, odd) : first ? factsView(host, first) : nothing} ${cautionsView(host, inOwnWords(cautions, 'transit', ofMarks))}
     <div class="after">
       ${workingView(host, result.steps)} ${doubtView(host, result.doubt, states)}
-      ${recordButton(host, onRecord)}
+      ${onRecord ? recordButton(host, onRecord) : html`<p class="hint after no-print">${host.t('transit.untimed')}</p>`}
     </div>
     ${standingCautions(host)}`;
 }

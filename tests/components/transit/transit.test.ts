@@ -243,6 +243,17 @@ describe('every state of a transit', () => {
     expect(entry['method']).to.equal('transit');
   });
 
+  it('asks for the time before a sight of a certain day goes into the book: nobody observed at 0 h', async () => {
+    const element = await fixture<LubberTransit>(html`<lubber-transit charted="080" bearing="084" variation="9W" date="2026-11-20"></lubber-transit>`);
+    const entries: Record<string, unknown>[] = [];
+    element.addEventListener('lubber-record-request', (event) => entries.push(event.detail.entry));
+    expect(text(element, '.explanation')).to.contain('Enter the time of the bearing');
+    expect(text(element, '.explanation')).not.to.contain('Enter in the record');
+    await type(element, 'time', '0730');
+    await press(element, /Enter in the record/);
+    expect(entries.map(({ instant }) => instant)).to.deep.equal(['2026-11-20T07:30:00Z']);
+  });
+
   it('keeps its answer back where the host says so, and fits 320 px', async () => {
     const element = await fixture<LubberTransit>(html`<lubber-transit charted="080" bearing="084" variation="9W" answer="hidden"></lubber-transit>`);
     expect(headline(element)).not.to.contain('4.0°');
