@@ -1,6 +1,6 @@
 import type { Exercise } from '../../core/drill/exercise.js';
 import { anySeed, countOf, exercisesOf, levelOf } from './drill-order.js';
-import { freshState, untouched, withExercise } from './drill-state.js';
+import { freshState, isBegun, untouched, withExercise } from './drill-state.js';
 import type { DrillOrder, DrillState, ExerciseState } from './drill-state.js';
 import { loadState, saveState } from './drill-storage.js';
 import { readState } from './read-state.js';
@@ -27,6 +27,7 @@ export class DrillSession {
   #own: DrillOrder;
   #asked: Partial<DrillOrder> = {};
   #offered: unknown = null;
+  #named: string | undefined;
 
   constructor(usual: Omit<DrillOrder, 'seed'>) {
     this.#own = { seed: anySeed(), ...usual };
@@ -41,6 +42,11 @@ export class DrillSession {
   /** Draws the exercises where the order has changed, and takes up what was offered or kept. */
   prepare(asked: Partial<DrillOrder>): void {
     this.#asked = asked;
+    if (this.storageKey && this.storageKey !== this.#named) {
+      // A page may name its storage late: what was worked at here already is the newer. Another name is another learner.
+      if (this.#named || (this.state && !isBegun(this.state))) this.exercises = [];
+      this.#named = this.storageKey;
+    }
     const order = { ...this.#own, ...asked };
     if (this.exercises.length > 0 && orderNames.every((name) => this.state?.[name] === order[name])) return;
     const offered = this.#offered ?? (this.storageKey ? loadState(this.storageKey) : null);

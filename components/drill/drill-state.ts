@@ -33,6 +33,11 @@ export function freshState(order: DrillOrder): DrillState {
   return { ...order, at: 0, seconds: 0, exercises: Array.from({ length: order.count }, () => untouched) };
 }
 
+/** Whether anything has been done in a set. */
+export function isBegun({ at, exercises }: DrillState): boolean {
+  return at > 0 || exercises.some((each) => each !== untouched);
+}
+
 /** Whether an exercise is closed: solved, given up, or no attempt left; 0 attempts are no limit. */
 export function isDone({ score, shown, tries }: ExerciseState, attempts: number): boolean {
   return score === 1 || shown || (attempts > 0 && tries >= attempts);

@@ -323,6 +323,25 @@ describe('a learner who comes back', () => {
     localStorage.removeItem('lubber-drill:test');
   });
 
+  it('takes it up where the key comes late, unless the learner has begun; another key is another learner', async () => {
+    for (const key of ['test', 'other']) localStorage.removeItem(`lubber-drill:${key}`);
+    const first = await fixture<LubberDrill>(html`<lubber-drill kind="card" count="3" storage-key="test"></lubber-drill>`);
+    await type(first, 'deviation', '7W');
+    const late = await fixture<LubberDrill>(html`<lubber-drill kind="card" count="3"></lubber-drill>`);
+    late.storageKey = 'test';
+    await late.updateComplete;
+    expect(field(late, 'deviation').value).to.equal('7W');
+    late.storageKey = 'other';
+    await late.updateComplete;
+    expect(field(late, 'deviation').value).to.equal('');
+    const begun = await fixture<LubberDrill>(html`<lubber-drill kind="card" count="3"></lubber-drill>`);
+    await type(begun, 'deviation', '3E');
+    begun.storageKey = 'test';
+    await begun.updateComplete;
+    expect(field(begun, 'deviation').value).to.equal('3E');
+    for (const key of ['test', 'other']) localStorage.removeItem(`lubber-drill:${key}`);
+  });
+
   it('works on where the browser refuses to store', async () => {
     const { getItem, setItem } = Storage.prototype;
     const refuse = (): never => {
