@@ -21,7 +21,8 @@ export const printStyles = css`
     .entry .echo { font-size: 8.5pt; }
     .fields > .pair, .fields details .pair { display: block; }
     .entry input { min-inline-size: 6.5rem; }
-    .entry input::placeholder { color: transparent; }
+    .frame ::placeholder { color: transparent; }
+    .frame math { font-size: 0.85em; }
     .hint { display: none; }
     .choices { border-width: 0 0 1px; border-radius: 0; margin: 0; }
     .frame.frame .choices label { padding: 0; font-size: inherit; }
