@@ -20,7 +20,7 @@ export const answerStyles = css`
   dl.split > div { display: flex; flex-direction: column; }
   dl.split dt { color: var(--soft); font-size: var(--small); }
   dl.split dd { margin: 0; }
-  dl.split dd small { color: var(--soft); font-size: var(--small); }
+  dl.split dd small { display: block; color: var(--soft); font-size: var(--small); }
   .cautions { list-style: none; margin: var(--space-3) 0 0; padding: 0; }
   .cautions li { padding: var(--space-2) var(--space-3); border-inline-start: 3px solid var(--line); margin-block-end: var(--space-2); font-size: var(--medium); }
   .cautions li.warning::before, .mark.wrong::before { content: '▲ '; color: var(--warn); }
