@@ -307,6 +307,16 @@ describe('the working of an amplitude', () => {
   });
 });
 
+describe('how fast the bearing moves on the horizon', () => {
+  // At altitude 0 dZ/dt is sin L times the rate of the hour angle, by hand: sin 60° × 15°/h = 0.2165° a minute; on the equator nothing.
+  it('by 0.2165° a minute in latitude 60, and not at all on the equator', () => {
+    const at = (latitude: number): number => found({ ...plain, latitude, longitude: 0, instant: new Date('2026-09-23T05:50:00Z'), compassBearing: 90 }).perMinute;
+    assertClose(at(60), 0.2165, 0.0005);
+    assertClose(at(-60), 0.2165, 0.0005);
+    assertClose(at(0), 0, 0.0005);
+  });
+});
+
 describe('the doubt of an amplitude', () => {
   it('is that of the reading alone where nothing else counts: Sun at the equator', () => {
     const { doubt } = found({ ...plain, latitude: 0, longitude: 0, instant: new Date('2026-03-20T06:00:00Z'), compassBearing: 90 });

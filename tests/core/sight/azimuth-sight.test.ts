@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import fc from 'fast-check';
 import { magneticField } from '../../../core/field/magnetic-field.js';
+import { altitudeCautions } from '../../../core/sight/azimuth-cautions.js';
 import { azimuthSight } from '../../../core/sight/azimuth-sight.js';
 import type { AzimuthObservation, AzimuthSight } from '../../../core/sight/azimuth-sight.js';
 import { bodyNames } from '../../../core/sky/body.js';
@@ -184,6 +185,34 @@ describe('an azimuth by altitude', () => {
     });
     assert.equal(sight.determined ? '' : sight.reason, 'never-so-high');
   });
+
+  const figures = { longitude: 0, instant: null, compassBearing: 0, compass: 'gyro' as const };
+  const byFigures = (latitude: number, declination: number, altitude: number) =>
+    azimuthSight({ ...figures, latitude, source: { by: 'altitude', body: null, declination, altitude, side: 'east' } });
+
+  // By hand: at lower transit a body of 80° N stands 50 + 80 − 90 = 40° high in latitude 50; overhead it has no bearing.
+  it('knows an altitude too low for a circumpolar body, and one overhead', () => {
+    const reason = (sight: ReturnType<typeof azimuthSight>): string => (sight.determined ? '' : sight.reason);
+    assert.equal(reason(byFigures(50, 80, 20)), 'never-so-low');
+    assert.equal(reason(byFigures(20, 20, 90)), 'zenith');
+  });
+
+  it('has a body at the celestial pole in the north, at rest', () => {
+    const sight = byFigures(45, 90, 45);
+    assert.ok(sight.determined);
+    assertSameDirection(sight.trueBearing, 0, 1e-6);
+    assert.equal(sight.azimuthRate, 0);
+  });
+
+  it('doubts a declination that was typed, and none that the ephemeris gave', () => {
+    const codesOf = (declination?: number): string[] =>
+      found({
+        source: { by: 'altitude', body: 'Sun', ...(declination === undefined ? {} : { declination }), altitude: 10, side: 'east' },
+        latitude: 33.4, longitude: -71.7, instant: new Date('2026-11-26T12:00:00Z'), compassBearing: 110, compass: 'gyro',
+      }).doubt.items.map(({ code }) => code);
+    assert.ok(codesOf(-21).includes('declination'));
+    assert.ok(!codesOf().includes('declination'));
+  });
 });
 
 describe('slips that explain an odd azimuth', () => {
@@ -220,6 +249,29 @@ describe('slips that explain an odd azimuth', () => {
     const cautions = found({ ...sun, instant: told, compassBearing: right }).cautions;
     assert.equal(cautions.find(({ code }) => code === 'time-by-hours')?.values['hours'], '+3');
   });
+  // In 45° E a clock of zone −3 shows 11:00 at 08:00 UTC.
+  it('sees a time three hours ahead of UTC', () => {
+    const east = { ...sun, longitude: 45 };
+    const utc = new Date('2026-02-10T08:00:00Z');
+    const seen = found({ ...east, instant: utc, compassBearing: 0 }).trueBearing;
+    const { cautions } = found({ ...east, instant: new Date(utc.getTime() + 3 * 3_600_000), compassBearing: seen });
+    assert.equal(cautions.find(({ code }) => code === 'time-by-hours')?.values['hours'], '−3');
+  });
+  it('sees a body by altitude put on the wrong side of the meridian, and speaks of no hemisphere then', () => {
+    const evening = { source: { by: 'altitude', body: null, declination: 5, altitude: 20, side: 'west' } as const, latitude: 40, longitude: -40, instant: null, compass: 'gyro' as const };
+    const seen = found({ ...evening, compassBearing: 0 }).trueBearing;
+    assert.deepEqual(codes({ ...evening, source: { ...evening.source, side: 'east' }, compassBearing: seen }).filter((code) => code.endsWith('-turned')), ['side-turned']);
+    assert.ok(!codes({ ...evening, compassBearing: seen }).includes('side-turned'));
+  });
+  it('blames no hemisphere for a bearing that neither explains', () => {
+    assert.deepEqual(codes({ ...sun, instant, compassBearing: right + 25 }).filter((code) => code.endsWith('-turned')), []);
+  });
+  it('asks for a date where the variation wants one, and speaks of the models’ years outside of them', () => {
+    const undated = { source: { by: 'hour-angle', gha: 320, declination: 10 } as const, latitude: 40, longitude: 0, compassBearing: 90, compass: 'magnetic' as const };
+    const told = (at: Date | null): string[] => codes({ ...undated, instant: at }).filter((code) => code.startsWith('variation'));
+    assert.deepEqual(told(null), ['variation-needs-date']);
+    assert.deepEqual(told(new Date('1990-05-01T08:00:00Z')), ['variation-missing']);
+  });
   it('sees another bright body', () => {
     const night = { latitude: 36, longitude: -20, instant: new Date('2026-03-01T19:50:00Z'), compass: 'gyro' as const };
     const sirius = found({ ...night, source: { by: 'body', body: 'Sirius' }, compassBearing: 0 }).trueBearing;
@@ -235,6 +287,24 @@ describe('slips that explain an odd azimuth', () => {
     assert.ok(!codes({ ...forenoon, source: { by: 'body', body: 'VENUS' as 'Venus' }, compassBearing: 120 }).includes('lost-in-daylight'));
   });
   it('sees a body below the horizon', () => assert.ok(codes({ ...sun, instant: new Date('2026-02-10T04:00:00Z'), compassBearing: 60 }).includes('below-horizon')));
+});
+
+describe('what a body shows above the horizon', () => {
+  // By hand, degrees: upper limb = altitude − parallax + semidiameter + 0.57 of refraction + 0.2 of dip, above 0 while it can be seen.
+  const cases: readonly (readonly [string, number, number, number, boolean])[] = [
+    ['the Sun at −0.9°', -0.9, 0.002, 0.267, true],
+    ['the Sun at −1.2°', -1.2, 0.002, 0.267, false],
+    ['the Moon at +0.1°', 0.1, 0.95, 0.26, true],
+    ['the Moon at −0.2°', -0.2, 0.95, 0.26, false],
+    ['a star at −0.7°', -0.7, 0, 0, true],
+    ['a star at −0.9°', -0.9, 0, 0, false],
+  ];
+  for (const [what, altitude, horizontalParallax, semidiameter, seen] of cases) {
+    it(`${what}: ${seen ? 'a limb' : 'nothing'}`, () => {
+      const codes = altitudeCautions({ altitude, horizontalParallax, semidiameter, tilt: 0.5 }).map(({ code }) => code);
+      assert.deepEqual(codes, seen ? [] : ['below-horizon']);
+    });
+  }
 });
 
 describe('the doubt of an azimuth', () => {
