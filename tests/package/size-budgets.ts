@@ -24,7 +24,7 @@ export const budgets: readonly Budget[] = [
   { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 38.2 },
   { what: 'variation', modules: defined(['variation']), allowed: 35 },
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 57.1 },
-  { what: 'transit', modules: defined(['transit']), allowed: 41.5 },
+  { what: 'transit', modules: defined(['transit']), allowed: 41.6 },
   { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 74.7 },
   { what: 'map of the field', modules: defined(['field-map']), allowed: 40.2 },
   { what: 'the chart library, late', modules: defined(['deviation-curve']), late: 'uplot', allowed: 30 },
