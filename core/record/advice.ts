@@ -62,14 +62,14 @@ function aboutAdjustment({ standing, now, settings }: AdviceQuestion): Advice[] 
   return [kept ? advice('adjustment-two-years', 'note', values) : advice('adjustment-overdue', 'warning', values)];
 }
 
-function aboutEvent({ standing, comparisons, settings }: AdviceQuestion): Advice[] {
+function aboutEvent({ standing, observed, settings }: AdviceQuestion): Advice[] {
   const restart = lastRestart(standing);
-  if (!restart || comparisons.length >= settings.checksAfterEvent) return [];
+  if (!restart || observed.length >= settings.checksAfterEvent) return [];
   return [
     advice('checks-after-event', restart.event === 'cargo' || restart.event === 'adjustment' ? 'note' : 'warning', {
       event: restart.event,
       day: restart.instant.toISOString().slice(0, 10),
-      count: String(comparisons.length),
+      count: String(observed.length),
       needed: String(settings.checksAfterEvent),
     }),
   ];

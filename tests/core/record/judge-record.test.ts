@@ -190,6 +190,13 @@ test('deviations beyond the limit are said without any card to hold them against
   assert.ok(codes(judged.advice).includes('deviation-beyond-limit'));
 });
 
+// With no card entered yet, as after an adjustment, the book said that nothing had been observed, and went on asking for ever.
+test('observations after an event count without a card to hold them against', () => {
+  const swung = (count: number) => judge(book([event(0, 'adjustment'), ...Array.from({ length: count }, (_, i) => seen(1 + i, 45 * i, 1))]).map((entry) => ({ ...entry, cardDeviation: null, difference: null })), { card: null }).advice;
+  assert.equal(swung(7).find(({ code }) => code === 'checks-after-event')?.values['count'], '7');
+  assert.ok(!codes(swung(8)).includes('checks-after-event'));
+});
+
 test('a card of a year and more is old where a rule says so, and where none does it is not', () => {
   const dated = book([seen(1, 0, 0, { cardDate: '2025-10-20' }), { kind: 'event', instant: at(2), event: 'cargo' }]);
   const told = (cardMonths: number | null) => judge(dated, { settings: { cardMonths } }).advice.find(({ code }) => code === 'card-old');
