@@ -125,6 +125,13 @@ export abstract class RecordBookElement extends RecordFormElement {
 
   /** Enters what the user wants to be kept: the browser is asked not to clear it. */
   protected async keepForUser(draft: EntryDraft): Promise<EntryOutcome> {
+    const shown = this.openBook;
+    // In a book named that moment the number that is corrected is another entry's.
+    if (draft.kind === 'correction' && (await this.#named()) !== shown) {
+      const refused = { saved: false, reason: 'not-there', number: null } as const;
+      this.told = saveText(this, refused, null);
+      return refused;
+    }
     const outcome = await this.appendEntry(draft);
     if (outcome.saved) this.openBook?.askToLast();
     return outcome;

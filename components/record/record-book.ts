@@ -191,6 +191,8 @@ export class RecordBook {
 
   async #grown(): Promise<void> {
     await this.refresh();
+    // Left while it was written: it is kept all the same, and what is read here says nothing of it.
+    if (this.#closed) return;
     if (this.keeps === 'database' && !this.loss) writeMirror(this.databaseName, this.last);
     this.#channel?.tell();
   }
@@ -250,6 +252,7 @@ export class RecordBook {
   close(): void {
     this.#closed = true;
     this.#channel?.close();
+    this.#channel = null;
     this.#store.close();
   }
 }

@@ -3,6 +3,7 @@ import '../../../components/record/define.js';
 import { RecordBook } from '../../../components/record/record-book.js';
 import type { LubberRecord } from '../../../components/record/record.js';
 import type { EntryDraft } from '../../../core/record/entry.js';
+import { prepareEntry } from '../../../core/record/prepare-entry.js';
 import { flat, root } from '../../support/in-widget.js';
 
 const seen: EntryDraft = { kind: 'observation', instant: '2026-11-20T08:00:00Z', headingStandard: 90, deviation: 1, deviationOf: 'standard' };
@@ -38,6 +39,54 @@ describe('the book a widget has open', () => {
     await record.whole;
     await record.updateComplete;
     expect(flat(root(record).querySelector('.form summary'))).to.equal('New entry');
+  });
+
+  // Entered within the moment in which a name may still be typed, it struck out the entry of that number in the book just named.
+  it('enters no correction in a book named that moment', async () => {
+    const [from, to] = [`from ${Date.now()}`, `to ${Date.now()}`];
+    const record = await fixture<LubberRecord>(html`<lubber-record book=${to}></lubber-record>`);
+    await record.appendEntry(seen);
+    record.book = from;
+    await record.appendEntry(seen);
+    await record.whole;
+    await record.updateComplete;
+    for (const words of ['Show No. 1', 'Correct or strike out No. 1']) {
+      [...root(record).querySelectorAll('button')].find((button) => (button.getAttribute('aria-label') ?? flat(button)) === words)?.click();
+      await record.updateComplete;
+    }
+    Object.assign(record, { remarks: 'wrong body', observer: 'AB' });
+    await record.updateComplete;
+    record.book = to;
+    root(record).querySelector<HTMLButtonElement>('.form .main')?.click();
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    await record.whole;
+    expect([record.result?.book, record.entries.length]).to.deep.equal([to, 1]);
+    record.book = from;
+    await record.whole;
+    expect(record.entries.length).to.equal(1);
+  });
+
+  // Its channel was shut while the entry was written, and an entry that is in the book was told as not saved.
+  it('keeps an entry that is written as it is left, and says so', async () => {
+    const name = `written ${Date.now()}`;
+    const book = new RecordBook(name, () => undefined);
+    await book.ready;
+    const fields = prepareEntry(seen, { watched: 'standard', card: null });
+    const { add } = IDBObjectStore.prototype;
+    IDBObjectStore.prototype.add = function (...asked) {
+      const request = add.apply(this, asked);
+      book.close();
+      return request;
+    };
+    try {
+      expect(fields.ok && (await book.append(fields.fields, new Date('2026-11-20T09:00:00Z'))).saved).to.equal(true);
+    } finally {
+      IDBObjectStore.prototype.add = add;
+    }
+    const again = new RecordBook(name, () => undefined);
+    await again.ready;
+    expect(again.entries.length).to.equal(1);
+    again.close();
   });
 
   // Each update set the waiting back: inside a ship whose time is told twice a second the book never changed.
