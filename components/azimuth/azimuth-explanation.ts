@@ -13,6 +13,9 @@ import { spokenError } from '../shared/spoken.js';
 import { stepsView, workingView } from '../shared/working-view.js';
 import { seriesPicture } from './series-picture.js';
 
+/** Slips that an amplitude tells in words of its own. */
+const ofPlace = ['longitude-turned', 'latitude-turned'];
+
 type States = StatesOf<Readonly<Record<string, Field<unknown>>>>;
 
 function picture(host: LubberElement, trueBearing: number, compassBearing: number, error: number, gyro: boolean): TemplateResult {
@@ -39,8 +42,8 @@ function rateText(host: LubberElement, { altitude, azimuthRate, doubt }: Azimuth
   });
 }
 
-/** What stands below the answer of one bearing. */
-export function sightExplanation(host: LubberElement, sight: AzimuthSight, compassBearing: number, states: States, onRecord: () => void): TemplateResult {
+/** What stands below the answer of one bearing; the way into the record where the time of its day is told. */
+export function sightExplanation(host: LubberElement, sight: AzimuthSight, compassBearing: number, states: States, onRecord: (() => void) | null): TemplateResult {
   const hand = () =>
     sight.handSteps.length > 0
       ? html`<h3>${host.t(`azimuth.hand.${sight.handForm}`)}</h3>
@@ -48,14 +51,14 @@ export function sightExplanation(host: LubberElement, sight: AzimuthSight, compa
       : nothing;
   return html`${picture(host, sight.trueBearing, compassBearing, sight.error, sight.compass === 'gyro')}
     <p class="small soft">${rateText(host, sight)}</p>
-    ${cautionsView(host, inOwnWords(sight.cautions, 'azimuth', ['longitude-turned', 'latitude-turned']))}
-    <div class="after">${workingView(host, sight.steps, hand)} ${doubtView(host, sight.doubt, states)} ${recordButton(host, onRecord)}</div>
+    ${cautionsView(host, inOwnWords(sight.cautions, 'azimuth', ofPlace))}
+    <div class="after">${workingView(host, sight.steps, hand)} ${doubtView(host, sight.doubt, states)} ${onRecord ? recordButton(host, onRecord) : html`<p class="hint after no-print">${host.t('azimuth.untimed')}</p>`}</div>
     ${standingCautions(host)}`;
 }
 
 /** What stands below the mean of a series. */
 export function seriesExplanation(host: LubberElement, series: BearingSeries, states: States, onRecord: () => void): TemplateResult {
-  return html`${seriesPicture(host, series)} ${cautionsView(host, inOwnWords(series.cautions, 'azimuth', ['longitude-turned']))}
+  return html`${seriesPicture(host, series)} ${cautionsView(host, inOwnWords(series.cautions, 'azimuth', ofPlace))}
     <div class="after">${workingView(host, series.steps)} ${doubtView(host, series.doubt, states)} ${recordButton(host, onRecord)}</div>
     ${standingCautions(host)}`;
 }

@@ -9,6 +9,7 @@ import { bearingSeries } from '../../core/sight/bearing-series.js';
 import type { BearingSeries, NoSeries } from '../../core/sight/bearing-series.js';
 import { compassKinds } from '../../core/sight/compass-kind.js';
 import { bodyNamed } from '../../core/sky/body.js';
+import { formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import { valueOf } from '../shared/field.js';
 import { headlineView } from '../shared/headline-view.js';
@@ -183,12 +184,21 @@ export class LubberAzimuth extends SightElement {
     this.#sight = sight.determined ? sight : null;
   }
 
+  /** When the middle one of the bearings that count was taken; null where there is no series. */
+  get #middleOfSeries(): string | null {
+    const kept = this.#series?.determined ? this.#series.shots.filter(({ struck }) => struck === null) : [];
+    const middle = kept[Math.floor(kept.length / 2)];
+    return middle ? formatInstant(middle.instant) : null;
+  }
+
   /** The inputs of the result as plain data; null where something is still missing. */
   protected override resultDetail() {
     const result = this.#found;
     if (!result) return null;
     const bearing = valueOf(this.states.bearing) ?? null;
-    return { inputs: { ...placingInputs(this.#placing), ...this.sightInputs, bearing, series: this.#seriesText || null }, result };
+    const { sightInputs } = this;
+    const instant = sightInputs.instant ?? this.#middleOfSeries;
+    return { inputs: { ...placingInputs(this.#placing), ...sightInputs, instant, bearing, series: this.#seriesText || null }, result };
   }
 
   #record(): void {
@@ -218,9 +228,11 @@ export class LubberAzimuth extends SightElement {
     const { states, place, when } = this;
     const { method, body } = this.#placing;
     const onRecord = (): void => this.#record();
+    // Figures of an almanac need no time: the book would then take the present for that of another day.
+    const untimed = states.date.state === 'value' && states.time.state === 'empty';
     return html`${series ? seriesTable(this, series) : nothing}
       ${series?.determined ? seriesExplanation(this, series, states, onRecord) : nothing}
-      ${!series && sight ? sightExplanation(this, sight, valueOf(states.bearing) ?? 0, states, onRecord) : nothing}
+      ${!series && sight ? sightExplanation(this, sight, valueOf(states.bearing) ?? 0, states, untimed ? null : onRecord) : nothing}
       ${method === 'altitude' || this.isLocked('body') ? nothing : bodiesView(this, { place, instant: when }, method === 'body' ? body : null)}`;
   }
 

@@ -242,6 +242,15 @@ describe('a series', () => {
     expect(root(element).querySelector('table.series')).to.equal(null);
   });
 
+  // Its key was shown in place of the words.
+  it('is told of a latitude of the other name in its own words', async () => {
+    const element = await fixture<LubberAzimuth>(html`<lubber-azimuth latitude="30N" longitude="040W" instant="2026-02-10T12:00:00Z" body="Sun" bearing="0" compass="gyro"></lubber-azimuth>`);
+    const seen = element.result && 'trueBearing' in element.result ? Number(element.result.trueBearing) : NaN;
+    Object.assign(element, { latitude: '30S', series: [0, 1, 2].map((minute) => `12:0${minute}:00 ${(seen + minute * 0.13).toFixed(1)}`).join('\n') });
+    await element.updateComplete;
+    expect(text(element, '.explanation')).to.contain('if the latitude were of the other name').and.not.contain('caution.');
+  });
+
   it('says which line is wrong, and keeps it', async () => {
     const element = await evening();
     element.series = '19:50:10 265.1\n19:51 abc\n25:00 265\n19:52';
@@ -375,6 +384,24 @@ describe('every state', () => {
     await sendKeys({ press: 'Enter' });
     expect(entry).to.include({ method: 'azimuth', placedBy: 'body', body: 'Saturn', bearing: 265, heading: 40, instant: '2026-03-01T19:50:00Z' });
     expect(() => JSON.stringify(entry)).not.to.throw();
+  });
+
+  // Without a time the book took the present for it, though a day stood there, or a series with times of its own.
+  it('offers no entry of a certain day without its time, and a series with that of its middle bearing', async () => {
+    const element = await fixture<LubberAzimuth>(html`<lubber-azimuth
+      method="almanac" gha="051-53.4" declination="19-31.6S" latitude="33-37.0N" longitude="0" bearing="233" variation="4W" date="2026-03-01"
+    ></lubber-azimuth>`);
+    const instants: unknown[] = [];
+    element.addEventListener('lubber-record-request', (event) => instants.push(event.detail.entry['instant']));
+    const press = (): void => [...root(element).querySelectorAll('button')].find((one) => one.textContent === 'Enter in the record')?.click();
+    expect(text(element, '.explanation')).to.contain('Enter the time of the bearing');
+    press();
+    await type(element, 'time', '1950');
+    press();
+    Object.assign(element, { method: 'body', body: 'Saturn', latitude: '36N', longitude: '020W', time: undefined, series: '19:50:10 265.1\n19:51:05 265.3\n19:52:00 265.4' });
+    await element.updateComplete;
+    press();
+    expect(instants).to.deep.equal(['2026-03-01T19:50:00Z', '2026-03-01T19:51:05Z']);
   });
 
   it('survives attributes and properties of any kind', async () => {
