@@ -89,7 +89,7 @@ export class LubberSwing extends SwingProperties {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    const restored = changed.has('draft') && this.rows === undefined && this.#restore();
+    const restored = changed.has('draft') && this.rows === undefined && this.#restore(changed.get('draft') === undefined);
     const before = this.#desk.sheet;
     this.#takeOver((name) => changed.has(name));
     if (changed.has('headings') && this.headings !== undefined && this.#desk.sheet === before && !this.isLocked('rows') && !restored) {
@@ -121,10 +121,10 @@ export class LubberSwing extends SwingProperties {
     this.#draft.drop(this.draft);
   }
 
-  #restore(): boolean {
-    // A page may name the draft late: readings that stand here already are the newer ones.
+  #restore(unnamed: boolean): boolean {
+    // A page may name the draft late: readings that stand here already are the newer ones. Those of another name are kept under that.
     const { found, left } = this.#desk.sheet;
-    const draft = this.draft === undefined || hasReadings([...found.rows, ...left.rows]) ? null : this.#draft.restore(this.draft);
+    const draft = this.draft === undefined || (unnamed && hasReadings([...found.rows, ...left.rows])) ? null : this.#draft.restore(this.draft);
     if (!draft) return false;
     takeSettingTexts(this, draft.settings);
     this.#show(withPlannedRows(draft.sheet, countNamed(this.headings)));

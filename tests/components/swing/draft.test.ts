@@ -38,6 +38,20 @@ describe('the draft', () => {
     expect([empty, begun].map((swing) => column(swing, 'reading').slice(0, 2))).to.deep.equal([['1E', '2E'], ['5W', '6W']]);
   });
 
+  // Readings of one swing were written over the draft of another, which the page had named in its place.
+  it('is another swing’s under another name', async () => {
+    const kept = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
+    await paste(kept, 'reading-0', '1E\n2E');
+    const element = await fixture<LubberSwing>(html`<lubber-swing draft="roads"></lubber-swing>`);
+    await paste(element, 'reading-0', '5W\n6W');
+    for (const [name, readings] of [['harbour', ['1E', '2E']], ['roads', ['5W', '6W']]] as const) {
+      element.draft = name;
+      await settled(element);
+      expect(column(element, 'reading').slice(0, 2)).to.deep.equal(readings);
+    }
+    localStorage.removeItem('lubber-swing:roads');
+  });
+
   it('is gone once cleared, and Undo still brings the rows back', async () => {
     const element = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
     await paste(element, 'reading-0', '1E\n2E');
