@@ -27,7 +27,8 @@ export class DraftKeeper {
 
   /** Keeps what has changed since the last time. */
   keep(key: string | undefined, draft: () => SwingDraft): void {
-    if (key === undefined || !this.#touched) return;
+    // An attribute taken away leaves null.
+    if (!key || !this.#touched) return;
     this.#touched = false;
     const kept = saveDraft(key, draft());
     if (kept !== this.kept) this.#widget.requestUpdate();
@@ -35,7 +36,7 @@ export class DraftKeeper {
   }
 
   drop(key: string | undefined): void {
-    if (key !== undefined) dropDraft(key);
+    if (key) dropDraft(key);
     this.#touched = false;
     this.kept = null;
   }

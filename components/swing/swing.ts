@@ -89,7 +89,7 @@ export class LubberSwing extends SwingProperties {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    const restored = changed.has('draft') && this.rows === undefined && this.#restore(changed.get('draft') === undefined);
+    const restored = changed.has('draft') && this.rows === undefined && this.#restore(!changed.get('draft'));
     const before = this.#desk.sheet;
     this.#takeOver((name) => changed.has(name));
     if (changed.has('headings') && this.headings !== undefined && this.#desk.sheet === before && !this.isLocked('rows') && !restored) {
@@ -124,7 +124,7 @@ export class LubberSwing extends SwingProperties {
   #restore(unnamed: boolean): boolean {
     // A page may name the draft late: readings that stand here already are the newer ones. Those of another name are kept under that.
     const { found, left } = this.#desk.sheet;
-    const draft = this.draft === undefined || (unnamed && hasReadings([...found.rows, ...left.rows])) ? null : this.#draft.restore(this.draft);
+    const draft = !this.draft || (unnamed && hasReadings([...found.rows, ...left.rows])) ? null : this.#draft.restore(this.draft);
     if (!draft) return false;
     takeSettingTexts(this, draft.settings);
     this.#show(withPlannedRows(draft.sheet, countNamed(this.headings)));
@@ -229,7 +229,7 @@ export class LubberSwing extends SwingProperties {
       desk: this.#desk,
       columns: this.#columns,
       ticked: { mixed: this.mixed, stages: this.#two, compasses: this.compasses === 'two' },
-      kept: this.draft === undefined ? null : this.#draft.kept,
+      kept: this.draft ? this.#draft.kept : null,
       tick: (option, on) => this.#tick(option, on),
       clear: this.#clear,
     });

@@ -52,6 +52,18 @@ describe('the draft', () => {
     localStorage.removeItem('lubber-swing:roads');
   });
 
+  it('is kept no more once the attribute is taken away', async () => {
+    localStorage.removeItem('lubber-swing:null');
+    const element = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
+    await paste(element, 'reading-0', '1E\n2E');
+    element.removeAttribute('draft');
+    await settled(element);
+    await paste(element, 'reading-0', '3E');
+    expect([KEY, 'lubber-swing:null'].map((key) => localStorage.getItem(key) !== null)).to.deep.equal([true, false]);
+    expect(root(element).querySelector('#draft')).to.equal(null);
+    expect(localStorage.getItem(KEY)).to.contain('1E');
+  });
+
   it('is gone once cleared, and Undo still brings the rows back', async () => {
     const element = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
     await paste(element, 'reading-0', '1E\n2E');
