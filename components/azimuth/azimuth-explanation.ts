@@ -52,7 +52,7 @@ export function sightExplanation(host: LubberElement, sight: AzimuthSight, compa
   return html`${picture(host, sight.trueBearing, compassBearing, sight.error, sight.compass === 'gyro')}
     <p class="small soft">${rateText(host, sight)}</p>
     ${cautionsView(host, inOwnWords(sight.cautions, 'azimuth', ofPlace))}
-    <div class="after">${workingView(host, sight.steps, hand)} ${doubtView(host, sight.doubt, states)} ${onRecord ? recordButton(host, onRecord) : html`<p class="hint after no-print">${host.t('azimuth.untimed')}</p>`}</div>
+    <div class="after">${workingView(host, sight.steps, hand)} ${doubtView(host, sight.doubt, states)} ${recordButton(host, onRecord)}</div>
     ${standingCautions(host)}`;
 }
 

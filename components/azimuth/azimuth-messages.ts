@@ -106,7 +106,6 @@ export const azimuthMessages: Catalogue = {
   'caution.bearing-very-fast': 'The bearing moves {rate}: half a minute of clock error is {half}. Take another body.',
   'caution.altitude-not-by-time': 'By date and time the body would stand at {byTime}, not at {altitude}: check the body, the time and the altitude.',
   'caution.variation-needs-date': 'Enter a date, or the variation of the chart, to get the deviation.',
-  'azimuth.untimed': 'Enter the time of the bearing to keep it in the record.',
   'caution.azimuth.longitude-turned': 'The bearing would fit if the longitude were of the other name: check east and west.',
   'caution.azimuth.latitude-turned': 'The bearing would fit if the latitude were of the other name: check north and south.',
   'caution.side-turned': 'The bearing would fit on the other side of the meridian: check east and west.',

@@ -17,6 +17,7 @@ import { howView } from '../shared/how-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
+import { isUntimed } from '../shared/record-button.js';
 import { SightElement } from '../shared/sight-element.js';
 import { isWorthless } from '../shared/worthless.js';
 import { seriesExplanation, sightExplanation } from './azimuth-explanation.js';
@@ -228,11 +229,9 @@ export class LubberAzimuth extends SightElement {
     const { states, place, when } = this;
     const { method, body } = this.#placing;
     const onRecord = (): void => this.#record();
-    // Figures of an almanac need no time: the book would then take the present for that of another day.
-    const untimed = states.date.state === 'value' && states.time.state === 'empty';
     return html`${series ? seriesTable(this, series) : nothing}
       ${series?.determined ? seriesExplanation(this, series, states, onRecord) : nothing}
-      ${!series && sight ? sightExplanation(this, sight, valueOf(states.bearing) ?? 0, states, untimed ? null : onRecord) : nothing}
+      ${!series && sight ? sightExplanation(this, sight, valueOf(states.bearing) ?? 0, states, isUntimed(states) ? null : onRecord) : nothing}
       ${method === 'altitude' || this.isLocked('body') ? nothing : bodiesView(this, { place, instant: when }, method === 'body' ? body : null)}`;
   }
 

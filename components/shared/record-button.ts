@@ -1,9 +1,18 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
+import type { FieldState } from './field.js';
 import type { LubberElement } from './lubber-element.js';
 
-/** The way into the record book, and beside it what became of the last offer: nobody may have taken it. A book in the same ship can be gone to. */
-export function recordButton(host: LubberElement, onRecord: () => void): TemplateResult {
+/** A day alone will do for the variation, or for figures of an almanac; a book of 0 h, or of now, would say what nobody observed. */
+export const isUntimed = ({ date, time }: { readonly date: FieldState<unknown>; readonly time: FieldState<unknown> }): boolean =>
+  date.state === 'value' && time.state === 'empty';
+
+/**
+ * The way into the record book, and beside it what became of the last offer: nobody may have taken it. A book in the same ship can be gone to.
+ * Without a way, where the sight is untimed, the time is asked for.
+ */
+export function recordButton(host: LubberElement, onRecord: (() => void) | null): TemplateResult {
+  if (!onRecord) return html`<p class="hint after no-print">${host.t('sight.untimed')}</p>`;
   const button = (key: string, onClick: () => void): TemplateResult => html`<button part="button" type="button" @click=${onClick}>${host.t(key)}</button>`;
   const show = host.ship?.showBook;
   return html`<p class="row after no-print">

@@ -36,4 +36,5 @@ export const sightAnswerMessages: Catalogue = {
   'caution.variation-unlike-model': 'The variation entered, {given}, is far from the model’s {modelled} here: check its name, E or W, the position, and the chart for a note of an anomaly.',
   'caution.variation-turned': 'The error is nearly the variation of {variation} the wrong way: has east been taken for west?',
   'caution.variation-missing': 'The magnetic models hold from 2015 to 2030. Enter the variation of the chart to get the deviation.',
+  'sight.untimed': 'Enter the time of the bearing to keep it in the record.',
 };

@@ -80,7 +80,7 @@ export function explanationView(host: LubberElement, result: TransitSight, numbe
     ${several ? tableView(host, result, numbers, odd) : first ? factsView(host, first) : nothing} ${cautionsView(host, inOwnWords(cautions, 'transit', ofMarks))}
     <div class="after">
       ${workingView(host, result.steps)} ${doubtView(host, result.doubt, states)}
-      ${onRecord ? recordButton(host, onRecord) : html`<p class="hint after no-print">${host.t('transit.untimed')}</p>`}
+      ${recordButton(host, onRecord)}
     </div>
     ${standingCautions(host)}`;
 }

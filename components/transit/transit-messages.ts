@@ -32,7 +32,6 @@ export const transitMessages: Catalogue = {
   'transit.removed': 'Line {number} removed.',
   'transit.plan': 'The line as it bears from the ship.',
   'transit.plan.front': 'The line of the marks, from front to rear.',
-  'transit.untimed': 'Enter the time of the bearing to keep it in the record.',
   'transit.none.errors-cancel': 'The errors of these lines point in opposite directions: they have no mean. Check the bearings.',
   'transit.facts.chart': 'By the line of sight {true}, by the Mercator chart {chart}.',
   'transit.facts.apart': 'The marks are {apart} apart.',

@@ -15,6 +15,7 @@ import { sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
 import { combinedInstant } from '../shared/place-and-time.js';
 import { plannedBearing } from '../shared/planned-bearing.js';
+import { isUntimed } from '../shared/record-button.js';
 import { isWorthless } from '../shared/worthless.js';
 import { fieldsView } from './fields-view.js';
 import type { LineShown } from './line-view.js';
@@ -167,8 +168,6 @@ export class LubberTransit extends LinesElement {
   protected override render(): TemplateResult {
     const { states, gyro } = this;
     const found = this.#found;
-    // A day alone will do for the variation; a book that then said 0 h would say what nobody observed.
-    const untimed = states.date.state === 'value' && states.time.state === 'empty';
     const numbers = this.#used.map((index) => index + 1);
     return this.frame(html`
       <h2 part="title">${this.t('transit.title')}</h2>
@@ -176,7 +175,7 @@ export class LubberTransit extends LinesElement {
         ${fieldsView(this, { lines: this.#shown, states, gyro, add: () => this.addLine() })}
         <div class="headline">${this.#headline()}</div>
         <div class="explanation">
-          ${found?.determined && this.answer === 'shown' ? explanationView(this, found, numbers, states, untimed ? null : () => this.#record()) : nothing}
+          ${found?.determined && this.answer === 'shown' ? explanationView(this, found, numbers, states, isUntimed(states) ? null : () => this.#record()) : nothing}
         </div>
       </div>
     `);

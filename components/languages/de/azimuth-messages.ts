@@ -104,7 +104,6 @@ export const azimuthMessages: Catalogue = {
   'caution.bearing-very-fast': 'Die Peilung ändert sich um {rate}: Eine halbe Minute Uhrfehler macht {half}. Ein anderes Gestirn nehmen.',
   'caution.altitude-not-by-time': 'Nach Datum und Uhrzeit stünde das Gestirn in {byTime}, nicht in {altitude}: Gestirn, Uhrzeit und Höhe prüfen.',
   'caution.variation-needs-date': 'Für die Ablenkung ein Datum oder die Missweisung der Seekarte eintragen.',
-  'azimuth.untimed': 'Für das Kompasstagebuch die Uhrzeit der Peilung eingeben.',
   'caution.azimuth.longitude-turned': 'Die Peilung passte, wäre die Länge andersnamig: Ost und West prüfen.',
   'caution.azimuth.latitude-turned': 'Die Peilung passte, wäre die Breite andersnamig: Nord und Süd prüfen.',
   'caution.side-turned': 'Die Peilung passte auf der anderen Seite des Meridians: Ost und West prüfen.',

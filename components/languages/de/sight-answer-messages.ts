@@ -30,4 +30,5 @@ export const sightAnswerMessages: Catalogue = {
   'caution.variation-unlike-model': 'Die eingegebene Missweisung {given} liegt weit von der des Modells hier, {modelled}: ihren Namen, E oder W, den Ort, und die Karte auf eine Anomalie prüfen.',
   'caution.variation-turned': 'Die Fehlweisung ist fast die Missweisung von {variation} mit falschem Namen: Wurden Ost und West verwechselt?',
   'caution.variation-missing': 'Die Magnetfeldmodelle gelten von 2015 bis 2030. Für die Ablenkung die Missweisung der Seekarte eintragen.',
+  'sight.untimed': 'Für das Kompasstagebuch die Uhrzeit der Peilung eingeben.',
 };

@@ -26,7 +26,6 @@ export const transitMessages: Catalogue = {
   'transit.removed': 'Linie {number} entfernt.',
   'transit.plan': 'Die Linie, vom Schiff gepeilt.',
   'transit.plan.front': 'Die Linie der Marken, von der vorderen zur hinteren.',
-  'transit.untimed': 'Für das Kompasstagebuch die Uhrzeit der Peilung eingeben.',
   'transit.none.errors-cancel': 'Die Fehlweisungen dieser Linien heben einander auf: Sie haben kein Mittel. Peilungen prüfen.',
   'transit.facts.chart': 'Nach der Sichtlinie {true}, nach der Merkatorkarte {chart}.',
   'transit.facts.apart': 'Die Marken liegen {apart} auseinander.',

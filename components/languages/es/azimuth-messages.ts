@@ -102,7 +102,6 @@ export const azimuthMessages: Catalogue = {
   'caution.bearing-very-fast': 'La demora varía {rate}: medio minuto de error del reloj es {half}. Tomar otro astro.',
   'caution.altitude-not-by-time': 'Por fecha y hora el astro estaría a {byTime}, no a {altitude}: revisar el astro, la hora y la altura.',
   'caution.variation-needs-date': 'Introducir una fecha, o la declinación magnética de la carta, para obtener el desvío.',
-  'azimuth.untimed': 'Para anotarla en el registro, introducir la hora de la demora.',
   'caution.azimuth.longitude-turned': 'La demora concordaría si la longitud fuera del otro nombre: revisar este y oeste.',
   'caution.azimuth.latitude-turned': 'La demora concordaría si la latitud fuera del otro nombre: revisar norte y sur.',
   'caution.side-turned': 'La demora concordaría al otro lado del meridiano: revisar este y oeste.',

@@ -30,4 +30,5 @@ export const sightAnswerMessages: Catalogue = {
   'caution.variation-unlike-model': 'La declinación magnética introducida, {given}, está lejos de la del modelo aquí, {modelled}: revisar su nombre, E o W, la situación, y si la carta anota una anomalía.',
   'caution.variation-turned': 'La corrección es casi la declinación magnética de {variation} en sentido contrario: ¿se han confundido este y oeste?',
   'caution.variation-missing': 'Los modelos magnéticos valen de 2015 a 2030. Introducir la declinación magnética de la carta para obtener el desvío.',
+  'sight.untimed': 'Para anotarla en el registro, introducir la hora de la demora.',
 };

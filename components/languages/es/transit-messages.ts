@@ -26,7 +26,6 @@ export const transitMessages: Catalogue = {
   'transit.removed': 'Línea {number} quitada.',
   'transit.plan': 'La línea tal como demora desde el buque.',
   'transit.plan.front': 'La línea de las marcas, de la anterior a la posterior.',
-  'transit.untimed': 'Para anotarla en el registro, introducir la hora de la demora.',
   'transit.none.errors-cancel': 'Las correcciones de estas líneas apuntan en sentidos opuestos: no tienen media. Revisar las demoras.',
   'transit.facts.chart': 'Por la visual {true}, por la carta Mercator {chart}.',
   'transit.facts.apart': 'Las marcas distan {apart} entre sí.',

@@ -103,7 +103,6 @@ export const azimuthMessages: Catalogue = {
   'caution.bearing-very-fast': 'Le relèvement varie de {rate} : une demi-minute d’erreur de montre fait {half}. Prendre un autre astre.',
   'caution.altitude-not-by-time': 'D’après la date et l’heure l’astre serait à {byTime}, non à {altitude} : vérifier l’astre, l’heure et la hauteur.',
   'caution.variation-needs-date': 'Entrer une date, ou la déclinaison de la carte, pour obtenir la déviation.',
-  'azimuth.untimed': 'Pour inscrire le relèvement au registre, entrer son heure.',
   'caution.azimuth.longitude-turned': 'Le relèvement conviendrait si la longitude était de l’autre nom : vérifier est et ouest.',
   'caution.azimuth.latitude-turned': 'Le relèvement conviendrait si la latitude était de l’autre nom : vérifier nord et sud.',
   'caution.side-turned': 'Le relèvement conviendrait de l’autre côté du méridien : vérifier est et ouest.',

@@ -30,4 +30,5 @@ export const sightAnswerMessages: Catalogue = {
   'caution.variation-unlike-model': 'La déclinaison saisie, {given}, est loin de celle du modèle ici, {modelled} : vérifier son nom, E ou W, la position, et si la carte note une anomalie.',
   'caution.variation-turned': 'La variation est presque la déclinaison magnétique de {variation} en sens contraire : est et ouest ont-ils été confondus ?',
   'caution.variation-missing': 'Les modèles magnétiques valent de 2015 à 2030. Entrer la déclinaison de la carte pour obtenir la déviation.',
+  'sight.untimed': 'Pour inscrire le relèvement au registre, entrer son heure.',
 };

@@ -26,7 +26,6 @@ export const transitMessages: Catalogue = {
   'transit.removed': 'Ligne {number} ôtée.',
   'transit.plan': 'La ligne telle qu’elle est relevée du navire.',
   'transit.plan.front': 'La ligne des amers, de l’antérieur au postérieur.',
-  'transit.untimed': 'Pour inscrire le relèvement au registre, entrer son heure.',
   'transit.none.errors-cancel': 'Les variations de ces lignes sont de sens opposés : elles n’ont pas de moyenne. Vérifier les relèvements.',
   'transit.facts.chart': 'Par la visuelle {true}, par la carte de Mercator {chart}.',
   'transit.facts.apart': 'Les amers sont distants de {apart}.',

@@ -106,7 +106,6 @@ export const azimuthMessages: Catalogue = {
   'caution.bearing-very-fast': 'Baringan berubah {rate}: setengah menit kesalahan jam berarti {half}. Ambil benda angkasa lain.',
   'caution.altitude-not-by-time': 'Menurut tanggal dan waktu benda angkasa ada pada tinggi {byTime}, bukan {altitude}: periksa benda angkasa, waktu dan tinggi.',
   'caution.variation-needs-date': 'Masukkan tanggal, atau variasi dari peta, untuk memperoleh deviasi.',
-  'azimuth.untimed': 'Masukkan waktu baringan untuk menyimpannya dalam buku catatan.',
   'caution.azimuth.longitude-turned': 'Baringan cocok bila bujurnya bernama lain: periksa timur dan barat.',
   'caution.azimuth.latitude-turned': 'Baringan cocok bila lintangnya bernama lain: periksa utara dan selatan.',
   'caution.side-turned': 'Baringan cocok di sisi lain meridian: periksa timur dan barat.',

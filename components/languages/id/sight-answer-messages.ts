@@ -31,4 +31,5 @@ export const sightAnswerMessages: Catalogue = {
   'caution.variation-unlike-model': 'Variasi yang dimasukkan, {given}, jauh dari variasi model di sini, {modelled}: periksa namanya, E atau W, posisi, dan catatan anomali di peta.',
   'caution.variation-turned': 'Kesalahan ini hampir sama dengan variasi {variation} ke arah terbalik: apakah timur tertukar dengan barat?',
   'caution.variation-missing': 'Model magnetik berlaku dari 2015 sampai 2030. Masukkan variasi dari peta untuk memperoleh deviasi.',
+  'sight.untimed': 'Masukkan waktu baringan untuk menyimpannya dalam buku catatan.',
 };

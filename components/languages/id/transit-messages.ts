@@ -27,7 +27,6 @@ export const transitMessages: Catalogue = {
   'transit.removed': 'Garis {number} dihapus.',
   'transit.plan': 'Garis seperti terlihat dari kapal.',
   'transit.plan.front': 'Garis benda, dari depan ke belakang.',
-  'transit.untimed': 'Masukkan waktu baringan untuk menyimpannya dalam buku catatan.',
   'transit.none.errors-cancel': 'Kesalahan garis-garis ini mengarah berlawanan: tidak ada rata-ratanya. Periksa baringan.',
   'transit.facts.chart': 'Menurut garis pandang {true}, menurut peta Mercator {chart}.',
   'transit.facts.apart': 'Jarak antara kedua benda {apart}.',

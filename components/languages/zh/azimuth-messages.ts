@@ -102,7 +102,6 @@ export const azimuthMessages: Catalogue = {
   'caution.bearing-very-fast': '方位变化率为{rate}：钟差半分钟即相差{half}。请另选天体。',
   'caution.altitude-not-by-time': '按日期和时间，天体高度应为{byTime}，而不是{altitude}：请检查天体、时间和高度。',
   'caution.variation-needs-date': '输入日期或海图上的磁差，才能求得自差。',
-  'azimuth.untimed': '输入观测方位的时间，方可记入记录簿。',
   'caution.azimuth.longitude-turned': '若经度异名，则方位相符：请检查东经和西经。',
   'caution.azimuth.latitude-turned': '若纬度异名，则方位相符：请检查北纬和南纬。',
   'caution.side-turned': '若天体在子午圈另一侧，则方位相符：请检查东和西。',

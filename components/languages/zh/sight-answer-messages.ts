@@ -29,4 +29,5 @@ export const sightAnswerMessages: Catalogue = {
   'caution.variation-unlike-model': '输入的磁差{given}与此处模型的{modelled}相差很大：请检查其名称（E或W）、船位，以及海图上有无磁力异常的注记。',
   'caution.variation-turned': '误差几乎等于磁差{variation}的反向值：是否把东当成了西？',
   'caution.variation-missing': '地磁模型适用于2015年至2030年。请输入海图上的磁差以求自差。',
+  'sight.untimed': '输入观测方位的时间，方可记入记录簿。',
 };

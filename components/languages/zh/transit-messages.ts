@@ -26,7 +26,6 @@ export const transitMessages: Catalogue = {
   'transit.removed': '已删除第{number}条线。',
   'transit.plan': '此线从船上看的方位。',
   'transit.plan.front': '物标连线，由前标指向后标。',
-  'transit.untimed': '输入观测方位的时间，方可记入记录簿。',
   'transit.none.errors-cancel': '各线的误差方向相反：没有平均值。请检查方位。',
   'transit.facts.chart': '视线方位{true}，墨卡托海图方位{chart}。',
   'transit.facts.apart': '两标相距{apart}。',
