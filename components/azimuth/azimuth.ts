@@ -17,6 +17,7 @@ import { howView } from '../shared/how-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
+import { instantOfDay } from '../shared/place-and-time.js';
 import { isUntimed } from '../shared/record-button.js';
 import { SightElement } from '../shared/sight-element.js';
 import { isWorthless } from '../shared/worthless.js';
@@ -180,7 +181,7 @@ export class LubberAzimuth extends SightElement {
       this.#bearing = azimuthBearing({ source, ...place, instant });
       return;
     }
-    const sight = azimuthSight({ source, ...place, instant, ...this.reading, ...this.cardHere, compassBearing });
+    const sight = azimuthSight({ source, ...place, instant, day: instantOfDay(states.date, states.time), ...this.reading, ...this.cardHere, compassBearing });
     this.#bearing = sight;
     this.#sight = sight.determined ? sight : null;
   }

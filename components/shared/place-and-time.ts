@@ -17,6 +17,11 @@ export function combinedInstant(date: FieldState<CivilDate>, time: FieldState<nu
   return day === undefined || second === undefined ? null : instantOf(day, second);
 }
 
+/** The same where a day will do, as for the variation, which changes little within one: without a time its beginning. */
+export function instantOfDay(date: FieldState<CivilDate>, time: FieldState<number>): Date | null {
+  return combinedInstant(date, time.state === 'empty' ? { state: 'value', text: '', value: 0 } : time);
+}
+
 interface HasInstant {
   instant?: string | Date;
   date?: string | undefined;

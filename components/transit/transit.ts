@@ -13,7 +13,7 @@ import { headlineView } from '../shared/headline-view.js';
 import { howView } from '../shared/how-view.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
-import { combinedInstant } from '../shared/place-and-time.js';
+import { instantOfDay } from '../shared/place-and-time.js';
 import { plannedBearing } from '../shared/planned-bearing.js';
 import { isUntimed } from '../shared/record-button.js';
 import { isWorthless } from '../shared/worthless.js';
@@ -82,10 +82,9 @@ export class LubberTransit extends LinesElement {
     return this.readAll(transitFields);
   }
 
-  /** The variation changes little within a day: without a time its beginning does. */
+  /** Only the variation hangs upon it. */
   protected override get when(): Date | null {
-    const { date, time } = this.states;
-    return combinedInstant(date, time.state === 'empty' ? { state: 'value', text: '', value: 0 } : time);
+    return instantOfDay(this.states.date, this.states.time);
   }
 
   /** The error of the lines that are complete; without a bearing, where the first line lies. */

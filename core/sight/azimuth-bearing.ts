@@ -18,6 +18,8 @@ export interface AzimuthLook {
   readonly longitude: number;
   /** May be null where the source has no need of it: figures typed from an almanac. */
   readonly instant: Date | null;
+  /** Without an instant, a day: the variation and nothing else is taken from it. */
+  readonly day?: Date | null;
 }
 
 /** Where a body stands, before any compass is looked at; degrees. */

@@ -22,9 +22,9 @@ function bearingAt({ latitude, declination }: AzimuthBearing, localHourAngle: nu
 }
 
 /** How much more the compass would be expected to err, were the place another: with its place the model's variation changes. */
-function moreVariation({ compass, variation }: Pick<SplitError, 'compass' | 'variation'>, place: { latitude: number; longitude: number }, instant: Date | null): number {
+function moreVariation({ compass, variation }: Pick<SplitError, 'compass' | 'variation'>, place: { latitude: number; longitude: number }, day: Date | null): number {
   if (compass === 'gyro' || variation.source !== 'model') return 0;
-  const there = variationSource(place, instant);
+  const there = variationSource(place, day);
   return there.source === 'model' ? there.value - variation.value : 0;
 }
 
@@ -49,14 +49,14 @@ function zoneHours(bearing: AzimuthBearing, { longitude }: AzimuthLook, expected
  * and a slip that nothing else speaks for has to bring the bearing `near` to it, degrees.
  */
 export function explanations(look: AzimuthLook, bearing: AzimuthBearing & Pick<SplitError, 'compass' | 'variation'>, expected: number, near: number): Caution[] {
-  const { source, latitude, longitude, instant } = look;
+  const { source, latitude, longitude, instant, day = null } = look;
   const cautions: Caution[] = [];
   if (source.by === 'altitude') {
     if (fits(360 - bearing.trueBearing, expected, near)) cautions.push(warning('side-turned'));
   } else if (bearing.localHourAngle !== null) {
     const fitsFrom = (place: { latitude: number; longitude: number }): boolean => {
       const seen = bearingAt({ ...bearing, latitude: place.latitude }, (bearing.localHourAngle ?? 0) + place.longitude - longitude);
-      return fits(seen, expected + moreVariation(bearing, place, instant), near);
+      return fits(seen, expected + moreVariation(bearing, place, instant ?? day), near);
     };
     if (Math.abs(longitude) >= FIT && fitsFrom({ latitude, longitude: -longitude })) cautions.push(warning('longitude-turned'));
     if (Math.abs(latitude) >= FIT && fitsFrom({ latitude: -latitude, longitude })) cautions.push(warning('latitude-turned'));

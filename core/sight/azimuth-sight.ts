@@ -1,3 +1,4 @@
+import { checkInstant } from '../time/check-instant.js';
 import type { Caution } from '../working/caution.js';
 import { combineDoubt } from '../working/doubt.js';
 import type { Doubt } from '../working/doubt.js';
@@ -43,10 +44,11 @@ function handSteps({ latitude, declination, localHourAngle, trueBearing }: Azimu
 export function azimuthSight(observation: AzimuthObservation): AzimuthSight | NoAzimuth {
   const { source, longitude, compassBearing } = observation;
   checkReading(observation);
+  if (observation.day) checkInstant('day', observation.day);
   const bearing = azimuthBearing(observation);
   if (!bearing.determined) return bearing;
   const doubts = { ...usualAzimuthDoubts, ...observation.doubts };
-  const split = splitError(bearing.trueBearing, observation, observation);
+  const split = splitError(bearing.trueBearing, observation, { ...observation, instant: observation.instant ?? observation.day ?? null });
   const doubt = combineDoubt(azimuthDoubts(source, bearing, doubts));
   const deviationDoubt = deviationDoubtOf(split, doubt);
   const handForm = isPoleStar(bearing.latitude, bearing.declination) ? 'polaris' : 'abc';

@@ -60,6 +60,22 @@ describe('an azimuth typed by keyboard', () => {
   });
 });
 
+describe('a day without a time', () => {
+  // The hour moves the variation by nothing one could read, but without it the deviation was left out.
+  // Source: the WMM2025 example wmm-unc-lib of field-published.json, 0.174° W there in the middle of January 2029.
+  it('gives the variation of that day, by almanac and by altitude', async () => {
+    const given = { latitude: '37.03N', longitude: '7.91W', bearing: '100', heading: '010', date: '2029-01-15' };
+    for (const [method, figures] of [['almanac', { gha: '320', declination: '10N' }], ['altitude', { altitude: '30', declination: '10N' }]] as const) {
+      const element = await fixture<LubberAzimuth>(html`<lubber-azimuth></lubber-azimuth>`);
+      Object.assign(element, { method, ...given, ...figures });
+      await element.updateComplete;
+      expect(headline(element), method).to.contain('variation 0.2° W').and.contain('deviation found');
+      expect(text(element, '.cautions'), method).not.to.contain('Enter a date');
+      expect(text(element, '.explanation'), method).to.contain('Enter the time of the bearing');
+    }
+  });
+});
+
 describe('an altitude by the sextant', () => {
   // The same example, seen from 18 m: dip 0.0293°·√18 = 7.5′ and refraction 0.8′ (Nautical Almanac 1998, direct
   // computation) by hand make the true 49-30.0 an observed 49-38.3.

@@ -272,6 +272,18 @@ describe('slips that explain an odd azimuth', () => {
     assert.deepEqual(told(null), ['variation-needs-date']);
     assert.deepEqual(told(new Date('1990-05-01T08:00:00Z')), ['variation-missing']);
   });
+  // A day without a time left the deviation out, though a transit of the same day had it.
+  // Source: the WMM2025 example of field-published.json (wmm-unc-lib), 37.03° N 7.91° W in the middle of January 2029: 0.174° W.
+  it('takes the variation of a day where there is no instant, and nothing else', () => {
+    const untimed = { source: { by: 'hour-angle', gha: 320, declination: 10 } as const, latitude: 37.03, longitude: -7.91, instant: null, compass: 'magnetic' as const };
+    const day = new Date('2029-01-15T00:00:00Z');
+    const sight = found({ ...untimed, day, compassBearing: 90 });
+    assertClose((sight.deviation ?? NaN) - sight.error, 0.174, 0.01);
+    assert.deepEqual(codes({ ...untimed, day, compassBearing: sight.trueBearing }).filter((code) => code.startsWith('variation')), []);
+    // Which bodies stood where at 0 h explains nothing.
+    for (let compassBearing = 0; compassBearing < 360; compassBearing += 5) assert.ok(!codes({ ...untimed, day, compassBearing }).includes('other-body'));
+    assert.throws(() => found({ ...untimed, day: new Date(NaN), compassBearing: 90 }), { name: 'RangeError', message: /^day/ });
+  });
   it('sees another bright body', () => {
     const night = { latitude: 36, longitude: -20, instant: new Date('2026-03-01T19:50:00Z'), compass: 'gyro' as const };
     const sirius = found({ ...night, source: { by: 'body', body: 'Sirius' }, compassBearing: 0 }).trueBearing;
