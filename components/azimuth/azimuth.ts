@@ -6,7 +6,7 @@ import type { AzimuthBearing, NoAzimuth } from '../../core/sight/azimuth-bearing
 import { azimuthSight } from '../../core/sight/azimuth-sight.js';
 import type { AzimuthSight } from '../../core/sight/azimuth-sight.js';
 import { bearingSeries } from '../../core/sight/bearing-series.js';
-import type { BearingSeries, NoSeries } from '../../core/sight/bearing-series.js';
+import type { BearingSeries, NoSeries, Shot } from '../../core/sight/bearing-series.js';
 import { compassKinds } from '../../core/sight/compass-kind.js';
 import { bodyNamed } from '../../core/sky/body.js';
 import { formatInstant } from '../../core/time/instant.js';
@@ -172,7 +172,9 @@ export class LubberAzimuth extends SightElement {
     if (!source) return;
     const seriesCounts = text && text.shots.length > 0 && source.by !== 'altitude';
     if (seriesCounts && !this.splitRefused) {
-      const shots = text.shots.map((shot) => ({ ...shot, ...this.cardOn(shot.heading) }));
+      // A line without a head was taken on the one entered.
+      const head = valueOf(states.heading);
+      const shots = text.shots.map((shot) => ({ ...(head === undefined ? {} : { heading: head }), ...shot, ...this.cardOn(shot.heading ?? head) }));
       this.#series = bearingSeries({ source, ...place, ...(when ? { instant: when } : {}), ...this.reading, shots });
       return;
     }
@@ -186,26 +188,28 @@ export class LubberAzimuth extends SightElement {
     this.#sight = sight.determined ? sight : null;
   }
 
-  /** When the middle one of the bearings that count was taken; null where there is no series. */
-  get #middleOfSeries(): string | null {
-    const kept = this.#series?.determined ? this.#series.shots.filter(({ struck }) => struck === null) : [];
-    const middle = kept[Math.floor(kept.length / 2)];
-    return middle ? formatInstant(middle.instant) : null;
+  /** What a series comes to: the mean of the bearings that count, at the time of the middle one; null where there is no series. */
+  get #meanOfSeries() {
+    if (!this.#series?.determined) return null;
+    const { shots, compassBearing, heading } = this.#series;
+    const kept = shots.filter(({ struck }) => struck === null);
+    return { instant: formatInstant((kept[kept.length >> 1] as Shot).instant), bearing: compassBearing, heading };
   }
 
   /** The inputs of the result as plain data; null where something is still missing. */
   protected override resultDetail() {
     const result = this.#found;
     if (!result) return null;
-    const bearing = valueOf(this.states.bearing) ?? null;
     const { sightInputs } = this;
-    const instant = sightInputs.instant ?? this.#middleOfSeries;
+    const mean = this.#meanOfSeries;
+    const instant = sightInputs.instant ?? mean?.instant ?? null;
+    const bearing = mean ? null : (valueOf(this.states.bearing) ?? null);
     return { inputs: { ...placingInputs(this.#placing), ...sightInputs, instant, bearing, series: this.#seriesText || null }, result };
   }
 
   #record(): void {
     const detail = this.resultDetail();
-    if (detail) this.offerRecord({ ...detail.inputs, method: 'azimuth', placedBy: detail.inputs.method, result: detail.result });
+    if (detail) this.offerRecord({ ...detail.inputs, ...this.#meanOfSeries, method: 'azimuth', placedBy: detail.inputs.method, result: detail.result });
   }
 
   #missing(): TemplateResult {
@@ -218,8 +222,8 @@ export class LubberAzimuth extends SightElement {
   #headline(): TemplateResult {
     const [bearing, found] = [this.#bearing, this.#found];
     const shown = this.answer === 'shown';
-    const { heading, doubtTilt } = this.states;
-    if (found) return html`${shown ? headlineView(this, found, { heading: valueOf(heading), worthless: isWorthless(found.cautions) }) : nothing}`;
+    const { doubtTilt } = this.states;
+    if (found) return html`${shown ? headlineView(this, found, { heading: 'shots' in found ? found.heading : valueOf(this.states.heading), worthless: isWorthless(found.cautions) }) : nothing}`;
     if (bearing && !bearing.determined) return html`<p class="waiting wrong">${this.t(`azimuth.none.${bearing.reason}`)}</p>`;
     return html`${bearing && shown ? planView(this, bearing, valueOf(doubtTilt)) : nothing} ${this.#missing()} ${bearing ? nothing : howView(this, 'azimuth.how')}`;
   }

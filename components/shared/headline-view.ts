@@ -59,7 +59,7 @@ function gyroReads(host: LubberElement, error: number): string {
 /** How much of the sight the reader should know beside its figures. */
 export interface HeadlineNote {
   /** Ship's head by the compass, degrees: a deviation belongs to a heading. */
-  readonly heading?: number | undefined;
+  readonly heading?: number | null | undefined;
   /** A caution makes the error worthless: then no doubt is claimed for it, nor a figure for practice. */
   readonly worthless?: boolean;
 }
@@ -93,7 +93,7 @@ export function headlineView(host: LubberElement, result: Headline, { heading, w
             host.t('sight.split.deviation'),
             formatError(deviation),
             spokenError(deviation, host.t),
-            apart(within(deviationDoubt), heading === undefined ? host.t('sight.split.noHeading') : host.t('sight.split.onHeading', { heading: formatBearing(heading) })),
+            apart(within(deviationDoubt), typeof heading !== 'number' ? host.t('sight.split.noHeading') : host.t('sight.split.onHeading', { heading: formatBearing(heading) })),
           )}
       ${cardDeviation === null ? nothing : errorPart('sight.split.card', cardDeviation)}
       ${difference === null ? nothing : errorPart('sight.split.difference', difference)}

@@ -5,6 +5,8 @@ import type { VariationSource } from './variation-source.js';
 
 /** A bearing of a series that counts; degrees. */
 export interface KeptShot {
+  readonly compassBearing: number;
+  readonly heading?: number;
   readonly trueBearing: number;
   readonly error: number | null;
   readonly cardDeviation?: number;
@@ -15,6 +17,10 @@ export interface KeptShot {
 /** The mean of the bearings kept; degrees, east positive. */
 export interface SeriesMean {
   readonly determined: true;
+  /** [0, 360). */
+  readonly compassBearing: number;
+  /** Ship's head, [0, 360); null unless it is known for all. */
+  readonly heading: number | null;
   readonly trueBearing: number;
   readonly error: number;
   readonly deviation: number | null;
@@ -39,17 +45,26 @@ function meanTurn(angles: readonly number[]): number {
   return first + meanOfNumbers(angles.map((angle) => angleFromTo(first, angle)));
 }
 
+/** Those that are known, where all are. */
+function ofAll(values: readonly (number | undefined)[]): readonly number[] | null {
+  const known = values.filter((value) => value !== undefined);
+  return known.length === values.length ? known : null;
+}
+
 /** Error, split and standard error of the bearings kept; there must be at least one. */
 export function meanOf(shots: readonly KeptShot[], variation: VariationSource, compass: CompassKind, reading: number): SeriesMean {
   const error = wrap180(meanTurn(shots.map((shot) => shot.error ?? 0)));
-  const cards = shots.flatMap(({ cardDeviation }) => (cardDeviation === undefined ? [] : [cardDeviation]));
-  const { deviation, cardDeviation, difference } = splitOf(error, variation, { compass, cardDeviation: cards.length === shots.length ? meanOfNumbers(cards) : undefined });
+  const cards = ofAll(shots.map((shot) => shot.cardDeviation));
+  const heads = ofAll(shots.map((shot) => shot.heading));
+  const { deviation, cardDeviation, difference } = splitOf(error, variation, { compass, cardDeviation: cards ? meanOfNumbers(cards) : undefined });
   const meanOffset = meanOfNumbers(shots.map(({ offset }) => offset));
   const squares = shots.reduce((all, { offset }) => all + (offset - meanOffset) ** 2, 0);
   const scatter = shots.length > 1 ? Math.sqrt(squares / (shots.length - 1)) : 0;
   const single = shots.length < ENOUGH ? Math.max(scatter, reading) : scatter;
   return {
     determined: true,
+    compassBearing: wrap360(meanTurn(shots.map((shot) => shot.compassBearing))),
+    heading: heads && wrap360(meanTurn(heads)),
     trueBearing: wrap360(meanTurn(shots.map((shot) => shot.trueBearing))),
     error,
     deviation,

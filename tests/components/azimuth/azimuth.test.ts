@@ -420,6 +420,27 @@ describe('every state', () => {
     expect(instants).to.deep.equal(['2026-03-01T19:50:00Z', '2026-03-01T19:51:05Z']);
   });
 
+  // The bearing and the time left in the fields of the single one went into the book beside the error of the series.
+  // By hand: (265.1 + 265.3 + 265.6) / 3 = 265.33, heads (359 + 1 + 3) / 3 = 001; the reading of 280 is struck.
+  it('enters a series as its mean, whatever stands in the fields of a single bearing', async () => {
+    const element = await evening();
+    element.series = '19:54:10 265.1 359\n19:54:50 280 001\n19:55:30 265.3 001\n19:56:50 265.6 003';
+    await element.updateComplete;
+    let entry: Record<string, unknown> = {};
+    element.addEventListener('lubber-record-request', (event) => (entry = event.detail.entry));
+    const press = (): void => [...root(element).querySelectorAll('button')].find((one) => one.textContent === 'Enter in the record')?.click();
+    press();
+    expect(entry['bearing']).to.be.closeTo(265.333, 0.001);
+    expect(entry['heading']).to.be.closeTo(1, 1e-9);
+    expect(entry['instant']).to.equal('2026-03-01T19:55:30Z');
+    // Lines without a head were taken on the one entered.
+    element.series = '19:50:10 265.1\n19:51:05 265.3';
+    await element.updateComplete;
+    press();
+    expect(entry['heading']).to.equal(40);
+    expect(headline(element)).to.contain('on 040.0°');
+  });
+
   it('survives attributes and properties of any kind', async () => {
     const element = await evening();
     for (const [name, value] of [['body', 'Nonesuch'], ['method', 'guess'], ['instant', '2100-06-01T00:00:00Z'], ['side', 'up'], ['altitude-of', 'x'], ['bearing', '∞']] as const) {
