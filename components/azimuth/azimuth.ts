@@ -6,7 +6,7 @@ import type { AzimuthBearing, NoAzimuth } from '../../core/sight/azimuth-bearing
 import { azimuthSight } from '../../core/sight/azimuth-sight.js';
 import type { AzimuthSight } from '../../core/sight/azimuth-sight.js';
 import { bearingSeries } from '../../core/sight/bearing-series.js';
-import type { BearingSeries, NoSeries, Shot } from '../../core/sight/bearing-series.js';
+import type { BearingSeries, NoSeries } from '../../core/sight/bearing-series.js';
 import { compassKinds } from '../../core/sight/compass-kind.js';
 import { bodyNamed } from '../../core/sky/body.js';
 import { formatInstant } from '../../core/time/instant.js';
@@ -174,7 +174,7 @@ export class LubberAzimuth extends SightElement {
     if (seriesCounts && !this.splitRefused) {
       // A line without a head was taken on the one entered.
       const head = valueOf(states.heading);
-      const shots = text.shots.map((shot) => ({ ...(head === undefined ? {} : { heading: head }), ...shot, ...this.cardOn(shot.heading ?? head) }));
+      const shots = text.shots.map((shot) => ({ heading: head, ...shot, ...this.cardOn(shot.heading ?? head) }));
       this.#series = bearingSeries({ source, ...place, ...(when ? { instant: when } : {}), ...this.reading, shots });
       return;
     }
@@ -188,12 +188,11 @@ export class LubberAzimuth extends SightElement {
     this.#sight = sight.determined ? sight : null;
   }
 
-  /** What a series comes to: the mean of the bearings that count, at the time of the middle one; null where there is no series. */
+  /** What a series comes to, as one bearing would be told; null where there is none. */
   get #meanOfSeries() {
     if (!this.#series?.determined) return null;
-    const { shots, compassBearing, heading } = this.#series;
-    const kept = shots.filter(({ struck }) => struck === null);
-    return { instant: formatInstant((kept[kept.length >> 1] as Shot).instant), bearing: compassBearing, heading };
+    const { instant, compassBearing: bearing, heading } = this.#series;
+    return { instant: formatInstant(instant), bearing, heading };
   }
 
   /** The inputs of the result as plain data; null where something is still missing. */

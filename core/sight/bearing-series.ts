@@ -30,7 +30,7 @@ export interface Shot {
   /** Degrees [0, 360). */
   readonly compassBearing: number;
   /** Ship's head by the same compass at this shot, degrees. */
-  readonly heading?: number;
+  readonly heading?: number | undefined;
   /** What the card says for that head, degrees, east positive. */
   readonly cardDeviation?: number;
 }
@@ -59,6 +59,8 @@ export interface ReducedShot extends Shot {
 }
 
 export interface BearingSeries extends SeriesMean {
+  /** When the middle one of the bearings kept was taken. */
+  readonly instant: Date;
   readonly compass: CompassKind;
   readonly variation: VariationSource;
   readonly shots: readonly ReducedShot[];
@@ -158,6 +160,7 @@ export function bearingSeries(observation: SeriesObservation): BearingSeries | N
   const deviationDoubt = deviationDoubtOf({ deviation: mean.deviation, variation }, doubt);
   return {
     ...mean,
+    instant: middle.instant,
     compass,
     variation,
     shots,

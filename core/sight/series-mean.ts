@@ -6,7 +6,7 @@ import type { VariationSource } from './variation-source.js';
 /** A bearing of a series that counts; degrees. */
 export interface KeptShot {
   readonly compassBearing: number;
-  readonly heading?: number;
+  readonly heading?: number | undefined;
   readonly trueBearing: number;
   readonly error: number | null;
   readonly cardDeviation?: number;
