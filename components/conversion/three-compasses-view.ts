@@ -69,6 +69,6 @@ export function threeCompassesView(host: LubberElement, states: LookStates): Tem
         fieldView(host, name, conversionFields[name], states[name], { label: host.t(`conversion.${name}`) }),
       )}
     </div>
-    <div>${look && host.answer === 'shown' ? table(host, look) : html`<p class="hint">${host.t('conversion.look.needs')}</p>`}</div>
+    <div>${look ? (host.answer === 'shown' ? table(host, look) : nothing) : html`<p class="hint">${host.t('conversion.look.needs')}</p>`}</div>
   </details>`;
 }

@@ -41,14 +41,16 @@ function guides(frame: Frame): SVGTemplateResult[] {
   });
 }
 
-function scaleView(frame: Frame): SVGTemplateResult {
+/** Each figure stands on the side where the curve is not. */
+function scaleView(frame: Frame, curve: DeviationCurve): SVGTemplateResult {
   const degrees = Array.from({ length: HALF / 5 + 1 }, (_, index) => frame.from + index * 5);
   return svg`<line x1=${frame.centre} x2=${frame.centre} y1=${TOP} y2=${TOP + HALF * DEGREE} stroke="var(--ink)" stroke-width="1.2"></line>
     ${degrees.map((heading) => {
       const y = down(heading, frame);
       const long = heading % 15 === 0;
+      const west = (curve.at(heading) ?? 0) < 0;
       return svg`<line x1=${frame.centre - (long ? 5 : 2.5)} x2=${frame.centre + (long ? 5 : 2.5)} y1=${y} y2=${y} stroke="var(--ink)"></line>
-        ${long ? svg`<text class="soft figure" x=${frame.centre - 8} y=${y + 4} text-anchor="end">${formatBearing(heading, 0).replace('°', '')}</text>` : nothing}`;
+        ${long ? svg`<text class="soft figure" x=${frame.centre + (west ? 8 : -8)} y=${y + 4} text-anchor=${west ? 'start' : 'end'}>${formatBearing(heading, 0).replace('°', '')}</text>` : nothing}`;
     })}`;
 }
 
@@ -89,6 +91,6 @@ export function diagonalDiagram(curve: DeviationCurve, largest: number, heading:
   return html`<svg part="picture" viewBox="0 0 ${width} ${TOP * 2 + HALF * DEGREE}" role="img" aria-label=${summary} class="diagonal">
     ${frames.map((frame) => svg`${guides(frame)}
       <path d=${curvePath(curve, frame)} fill="none" stroke="var(--accent)" stroke-width="2"></path>
-      ${scaleView(frame)} ${walk(heading, curve, frame)}`)}
+      ${scaleView(frame, curve)} ${walk(heading, curve, frame)}`)}
   </svg>`;
 }

@@ -53,6 +53,7 @@ export function curvePicture(picture: CurvePicture): TemplateResult {
   return html`<svg part="picture" viewBox="0 0 ${width} ${height}" role="img" aria-label=${picture.summary} class="curve">
     <clipPath id="plot"><rect x=${LEFT} y=${TOP - 3} width=${turn} height=${2 * (middle - TOP) + 6}></rect></clipPath>
     ${grid(scale, limit, width, height, picture)}
+    ${picture.compassHeading === null || picture.deviation === null ? nothing : svg`<line class="here" x1=${scale.x(picture.compassHeading)} x2=${scale.x(picture.compassHeading)} y1=${TOP} y2=${height - BOTTOM}></line>`}
     ${beside ? repeated(curvePath(beside, scale), 'beside') : nothing}
     ${largest
       ? lines.map((line) => {
@@ -65,8 +66,7 @@ export function curvePicture(picture: CurvePicture): TemplateResult {
     ${repeated(curvePath(curve, scale), 'whole')}
     ${picture.compassHeading === null || picture.deviation === null
       ? nothing
-      : svg`<line class="here" x1=${scale.x(picture.compassHeading)} x2=${scale.x(picture.compassHeading)} y1=${TOP} y2=${height - BOTTOM}></line>
-        <circle class="here" cx=${scale.x(picture.compassHeading)} cy=${scale.y(picture.deviation)} r="4.5"></circle>`}
+      : svg`<circle class="here" cx=${scale.x(picture.compassHeading)} cy=${scale.y(picture.deviation)} r="4.5"></circle>`}
   </svg>`;
 }
 

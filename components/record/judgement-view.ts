@@ -17,10 +17,16 @@ function sinceText(host: LubberElement, { restart, observed }: RecordJudgement):
   });
 }
 
+/** Two charts share the row where there are two columns: drawn about as wide as they stand, their figures stay as large as the text. */
+function chartWidth({ narrow, picture }: LubberElement['width']): number {
+  if (narrow) return picture === 'narrow' ? 320 : 480;
+  return picture === 'wide' ? 420 : 320;
+}
+
 /** What the book says of a compass: advice, charts, coefficients, and the way to a swing. */
 export function judgementView(host: LubberElement, judgement: RecordJudgement, curve: DeviationCurve | null, onSwing: () => void): TemplateResult {
   const { observed, comparisons, advice } = judgement;
-  const width = host.width.narrow ? 320 : 420;
+  const width = chartWidth(host.width);
   return html`<h3>${host.t('record.advice')}</h3>
     ${comparisons.length === 0 && advice.length === 0 ? nothing : adviceView(host, advice)}
     <h3>${host.t('record.judged', { compass: host.t(`record.compass.${judgement.compass}`) })}</h3>

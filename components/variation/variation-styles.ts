@@ -19,5 +19,6 @@ export const variationStyles = css`
   .rose .true { stroke-width: 1.4; fill: none; }
   .rose .magnetic { stroke: var(--accent); stroke-width: 2; fill: var(--accent); }
   .rose .chart { stroke: var(--body); stroke-width: 1.6; stroke-dasharray: 5 3; fill: none; }
+  .rose text { font-size: 13px; }
   .rose .wedge { fill: var(--accent); fill-opacity: 0.12; stroke: none; }
 `;

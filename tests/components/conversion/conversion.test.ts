@@ -9,7 +9,7 @@ import { shipContext } from '../../../components/shared/ship-context.js';
 import type { Ship } from '../../../components/shared/ship-context.js';
 import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
 import { assertAccessible } from '../../support/axe.js';
-import { headline, input, problem, root, type } from '../../support/in-widget.js';
+import { flat, headline, input, problem, root, type } from '../../support/in-widget.js';
 
 const text = (element: LubberConversion): string => (root(element).querySelector('.frame') as HTMLElement).textContent ?? '';
 const radio = (element: LubberConversion, name: string, value: string): HTMLInputElement => {
@@ -274,6 +274,20 @@ describe('what the host can do', () => {
     await element.updateComplete;
     expect(text(element)).to.contain('095.0°');
     expect(root(element).querySelector('[part=working]')).to.equal(null);
+  });
+
+  it('asks for no look at three compasses that is given, while the answer is kept back', async () => {
+    const element = await fixture<LubberConversion>(html`<lubber-conversion variation="9W" gyro-error="1E" look-gyro="272" answer="hidden"></lubber-conversion>`);
+    const look = (): string => flat(root(element).querySelector('[part=look]'));
+    expect(look()).to.contain('Needs the gyro head');
+    element.lookStandard = '278';
+    await element.updateComplete;
+    expect(look()).not.to.contain('Needs the gyro head');
+    expect(look()).not.to.contain('282.0°');
+    element.answer = 'shown';
+    await element.updateComplete;
+    // 272 and 1 E are 273 true; 9 W of it are 282 magnetic, by hand.
+    expect(look()).to.contain('282.0°');
   });
 
   it('takes the card and the variation of the ship around it', async () => {
