@@ -5,6 +5,7 @@ import { bodyNames } from '../sky/body.js';
 import type { BodyName } from '../sky/body.js';
 import { checkSkyInstant } from '../sky/check-sky-instant.js';
 import { magnitudeIn } from '../sky/magnitude.js';
+import { isMoonLost } from '../sky/moon-lost.js';
 import { skyAt } from '../sky/sky-at.js';
 import { faintestSeen, seenMagnitude } from './seen-magnitude.js';
 
@@ -57,7 +58,8 @@ export function surveySky(latitude: number, longitude: number, instant: Date): S
     if (altitude <= 0 || azimuth === null) continue;
     const magnitude = magnitudeIn(sky, body);
     const seen = seenMagnitude(magnitude, altitude);
-    const visible = body === 'Moon' && sunAltitude > 0 ? magnitude <= MOON_BY_DAY : seen <= limit;
+    const shows = body === 'Moon' && sunAltitude > 0 ? magnitude <= MOON_BY_DAY : seen <= limit;
+    const visible = shows && !(body === 'Moon' && isMoonLost(sky));
     bodies.push({ ...place, azimuth, magnitude, seenMagnitude: seen, visible });
   }
   return { sunAltitude, faintest: limit, bodies };

@@ -20,7 +20,7 @@ export const budgets: readonly Budget[] = [
   { what: 'lit alone, to compare with', allowed: 7 },
   // Nothing of it comes late: the search for the next rising (1.4 kB) is wanted at once wherever a ship shares her time,
   // and what stands behind closed summaries (1.2 kB) as soon as the browser is idle. That would hide the weight, not take it away.
-  { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 48.8 },
+  { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 48.9 },
   { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 38.2 },
   { what: 'variation', modules: defined(['variation']), allowed: 35 },
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 57.4 },
@@ -28,10 +28,10 @@ export const budgets: readonly Budget[] = [
   { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 74.7 },
   { what: 'map of the field', modules: defined(['field-map']), allowed: 40.2 },
   { what: 'the chart library, late', modules: defined(['deviation-curve']), late: 'uplot', allowed: 30 },
-  { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 109.6 },
-  { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 102.1 },
+  { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 109.7 },
+  { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 102.2 },
   { what: 'script of the drill', script: 'lubberline-drill.js', wanted: 60, allowed: 72.2 },
-  { what: 'script without the map, chart library and all', script: 'lubberline-without-map.js', wanted: 130, allowed: 236.7 },
+  { what: 'script without the map, chart library and all', script: 'lubberline-without-map.js', wanted: 130, allowed: 236.8 },
   { what: 'script of everything', script: 'lubberline.js', allowed: 249.6 },
   { what: 'script of a course', script: 'lubberline-course.js', allowed: 9 },
 ];

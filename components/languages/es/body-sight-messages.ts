@@ -7,6 +7,7 @@ export const bodySightMessages: Catalogue = {
   'accepted.doubt.M': 'Se admite: 0 a 60 M, una desviación típica.',
   'caution.other-side': 'Una corrección de {error} pone el astro al otro lado del compás: revisar la demora, el astro y la hora.',
   'caution.lost-in-daylight': 'A esta hora el Sol está a {sun} de altura: con esta luz no se ve {body}. Revisar la fecha, la hora y el astro.',
+  'caution.lost-beside-sun': 'A esta hora la Luna está tan cerca del Sol que no se ve. Revisar la fecha, la hora y el astro.',
   'caution.gyro-error-large': 'Un error del girocompás de {error} es grande: revisar el astro, la hora y el girocompás con sus ajustes de velocidad y latitud.',
   'caution.far-from-card': 'El desvío difiere de la tablilla en {difference}, mucho más que la incertidumbre de ± {doubt}: revisar el astro, la hora y el compás, y después la tablilla.',
   'caution.beyond-doubt-of-card': 'El desvío difiere de la tablilla en {difference}, más del doble de la incertidumbre de ± {doubt}. Hacer otra observación.',

@@ -207,7 +207,13 @@ describe('what is odd about an amplitude', () => {
       assert.deepEqual(light('Venus', 'rising', '2026-05-15T00:00:00Z'), ['lost-in-daylight']);
       assert.deepEqual(light('Venus', 'setting', '2026-05-15T12:00:00Z'), []);
     });
-    it('says nothing of Sun and Moon', () => {
+    // Eclipse of the Sun at 12 h on 17 February 2026 (any almanac); from there the Moon draws away by half a degree an hour.
+    it('tells the Moon on the day she is new, and not on the next', () => {
+      assert.deepEqual(light('Moon', 'rising', '2026-02-17T00:00:00Z'), ['lost-beside-sun']);
+      assert.deepEqual(light('Moon', 'setting', '2026-02-17T12:00:00Z'), ['lost-beside-sun']);
+      assert.deepEqual(light('Moon', 'setting', '2026-02-18T12:00:00Z'), []);
+    });
+    it('says nothing of the Sun, and nothing of the Moon on other days', () => {
       assert.deepEqual(light('Sun', 'rising', '2026-06-21T00:00:00Z'), []);
       assert.deepEqual(light('Moon', 'rising', '2026-05-20T00:00:00Z'), []);
     });

@@ -291,6 +291,12 @@ describe('slips that explain an odd azimuth', () => {
     assert.equal(named?.values['body'], 'Sirius');
   });
   // Zone time or the wrong star put a sight of Vega into the forenoon and nothing was said (practitioner's review, common practice).
+  // Eclipse of the Sun at 12 h on 17 February 2026, full Moon on 3 March (any almanac).
+  it('sees a Moon too near the Sun', () => {
+    const moon = { ...sun, source: { by: 'body', body: 'Moon' } as const, compassBearing: 300 };
+    assert.ok(codes({ ...moon, instant: new Date('2026-02-17T18:00:00Z') }).includes('lost-beside-sun'));
+    assert.ok(!codes({ ...moon, instant: new Date('2026-03-03T12:00:00Z') }).includes('lost-beside-sun'));
+  });
   it('sees a star taken in daylight, and lets Venus be', () => {
     const forenoon = { ...sun, source: { by: 'body', body: 'Vega' } as const, instant: new Date('2026-02-10T13:00:00Z') };
     assert.ok(codes({ ...forenoon, compassBearing: 300 }).includes('lost-in-daylight'));
