@@ -17,10 +17,20 @@ async function answerTo(question: 'persisted' | 'persist'): Promise<Lasting> {
 /** What the browser has promised so far; nobody is asked. */
 export const lastingSoFar = (): Promise<Lasting> => answerTo('persisted');
 
-let asked: Promise<Lasting> | undefined;
+let asked: Promise<unknown> | undefined;
+
+/** The books of the page: what is promised is promised to all of them. */
+const books = new Set<() => void>();
+
+/** Tells a book when the browser may have changed its mind; returns how to stop. */
+export function onAnswer(book: () => void): () => void {
+  books.add(book);
+  return () => books.delete(book);
+}
 
 /** Asks for the promise, once for a page and all its books; a browser may put the question to the user. A refusal is an answer. */
-export function askToLast(): Promise<Lasting> {
-  asked ??= lastingSoFar().then(async (promised) => (promised === false ? ((await answerTo('persist')) ?? false) : promised));
-  return asked;
+export async function askToLast(): Promise<void> {
+  asked ??= lastingSoFar().then((promised) => promised === false && answerTo('persist'));
+  await asked;
+  for (const book of books) book();
 }

@@ -11,7 +11,7 @@ import { findLoss, readMirror, writeMirror } from './book-mirror.js';
 import type { Loss } from './book-mirror.js';
 import type { BookStore } from './book-store.js';
 import { breath, ChainVerifier } from './chain-verifier.js';
-import { askToLast, lastingSoFar } from './lasting-storage.js';
+import { askToLast, lastingSoFar, onAnswer } from './lasting-storage.js';
 import type { Lasting } from './lasting-storage.js';
 import { memoryStore } from './memory-store.js';
 import { openStore } from './open-store.js';
@@ -61,6 +61,7 @@ export class RecordBook {
   readonly #onChange: () => void;
   readonly #chain: ChainVerifier;
   #closed = false;
+  readonly #stopHearing = onAnswer(() => void this.#learnLasting());
   /** Reading what is new, one reader at a time. */
   #refreshing: Promise<void> = Promise.resolve();
 
@@ -135,19 +136,19 @@ export class RecordBook {
     this.entries = [...older, ...this.entries];
     this.complete = true;
     this.#onChange();
-    void this.#learnLasting(lastingSoFar);
+    void this.#learnLasting();
     await this.#verify();
   }
 
-  async #learnLasting(answer: () => Promise<Lasting>): Promise<void> {
+  async #learnLasting(): Promise<void> {
     if (this.keeps !== 'database') return;
-    this.lasting = await answer();
+    this.lasting = await lastingSoFar();
     if (!this.#closed) this.#onChange();
   }
 
   /** Asks the browser to keep the book, now that the user has something in it; nothing waits for the answer. */
   askToLast(): void {
-    void this.#learnLasting(askToLast);
+    void askToLast();
   }
 
   async #verify(): Promise<void> {
@@ -251,6 +252,7 @@ export class RecordBook {
 
   close(): void {
     this.#closed = true;
+    this.#stopHearing();
     this.#channel?.close();
     this.#channel = null;
     this.#store.close();

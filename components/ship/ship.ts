@@ -29,7 +29,9 @@ import { shipSummary } from './ship-summary.js';
 
 /**
  * Shares a ship's place, time, compasses and deviation cards with the widgets inside it, and
- * passes what they offer to the record book on to a book inside it. Nothing needs it.
+ * passes what they offer to the record book on to the book inside it. Nothing needs it. Of several
+ * books inside, each takes every sight, as one of the compass it watches: the book of a second
+ * compass stands outside, where the page hands it what is its own by `appendRequest`.
  *
  * @element lubber-ship
  * @fires lubber-result - when the user changed something of the ship: `result` is the ship as plain data

@@ -58,6 +58,22 @@ describe('whether the browser keeps a book', () => {
     expect(root(record).querySelector('[role=alert]')).to.equal(null);
   });
 
+  // The second book of a page went on saying that nothing was promised until something was entered in it.
+  it('is told by every book of the page as the browser says it now', async () => {
+    let promised = false;
+    storage({ persisted: async () => promised, persist: async () => promised });
+    const [one, other] = [0, 1].map((number) => Object.assign(document.createElement('lubber-record'), { book: `page ${number} ${Date.now()}` })) as [LubberRecord, LubberRecord];
+    for (const record of [one, other]) {
+      await fixture(record);
+      await record.whole;
+      await record.appendEntry({ kind: 'observation', instant: '2026-11-20T08:00:00Z', headingStandard: 90, deviation: 1, deviationOf: 'standard' });
+      await until(() => status(record).includes('has not promised'));
+    }
+    promised = true;
+    await enter(one, '0900');
+    for (const record of [one, other]) await until(() => status(record).includes('The browser has promised to keep the book'));
+  });
+
   it('is told where it was promised before', async () => {
     storage({ persisted: async () => true });
     const record = await fixture<LubberRecord>(html`<lubber-record book=${`promised ${Date.now()}`}></lubber-record>`);

@@ -49,6 +49,21 @@ it('an entry offered with the record inside no ship goes to the host, who may en
   expect(record.entries[0]?.bearing).to.equal(90);
 });
 
+it('of two books inside a ship each takes the sight, as one of the compass it watches', async () => {
+  const ship = await fixture(html`<lubber-ship name=${`Sooty Tern ${Date.now()}`}>
+    <lubber-amplitude latitude="48-17.0S" longitude="071-42.5W" instant="2026-11-26T08:52:40Z" bearing="113.5"></lubber-amplitude>
+    <lubber-record book=${`one ${Date.now()}`}></lubber-record>
+    <lubber-record book=${`other ${Date.now()}`} compass="steering"></lubber-record>
+  </lubber-ship>`);
+  const records = [...ship.querySelectorAll('lubber-record')];
+  for (const record of records) await record.whole;
+  const sight = ship.querySelector('lubber-amplitude') as LubberAmplitude;
+  await sight.updateComplete;
+  [...sight.renderRoot.querySelectorAll('button')].find(({ textContent }) => textContent.trim() === 'Enter in the record')?.click();
+  for (let tries = 0; tries < 100 && records.some(({ entries }) => entries.length === 0); tries++) await new Promise((resolve) => setTimeout(resolve, 20));
+  expect(records.map(({ entries }) => entries.map(({ deviationOf }) => deviationOf))).to.deep.equal([['standard'], ['steering']]);
+});
+
 // Whoever had entered a sight had to look for the book on the page by himself.
 it('a sight that has entered its result leads to the book, by keyboard and by click; without a book aboard it does not', async () => {
   const ship = await fixture(html`<lubber-ship name=${`Grey Petrel ${Date.now()}`}>
