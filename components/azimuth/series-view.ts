@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import type { BearingSeries, NoSeries, ReducedShot } from '../../core/sight/bearing-series.js';
 import { formatTimeOfDay } from '../../core/time/instant.js';
 import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
@@ -27,7 +26,7 @@ export function seriesField(host: LubberElement, text: string, problems: readonl
       aria-invalid=${said.length > 0 ? 'true' : 'false'}
       aria-describedby="series-hint series-problem"
       ?readonly=${host.isLocked('series')}
-      .value=${live(text)}
+      .defaultValue=${text}
       @input=${(event: Event) => host.change('series', (event.target as HTMLTextAreaElement).value)}
     ></textarea>
     <p class="problem" id="series-problem" ?hidden=${said.length === 0}>${said.join(' ')}</p>

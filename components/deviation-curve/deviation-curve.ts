@@ -186,7 +186,7 @@ export class LubberDeviationCurve extends LubberElement {
           dir="ltr"
           aria-label=${this.t('curve.slider')}
           aria-valuetext=${formatBearing(heading, 0)}
-          .value=${String(Math.round(heading) % 360)}
+          .defaultValue=${String(Math.round(heading) % 360)}
           @input=${(event: Event) => (this.heading = Number((event.target as HTMLInputElement).value))}
         />
       </div>

@@ -1,6 +1,5 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import { magneticModelYears } from '../../core/field/magnetic-models.js';
 import type { CivilDate } from '../../core/time/parse-date.js';
 import type { FieldState } from '../shared/field.js';
@@ -23,7 +22,7 @@ export function dateView(host: LubberElement, state: FieldState<CivilDate>, last
         min=${from}
         max=${until}
         step="1"
-        .value=${live(String(year))}
+        .defaultValue=${String(year)}
         aria-valuetext=${host.t('field-map.year.spoken', { year })}
         ?disabled=${host.isLocked('date') || host.isLocked('instant')}
         @input=${onSlide}

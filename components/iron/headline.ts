@@ -44,7 +44,7 @@ function toggles(bench: BenchElement, shown: ReadonlySet<string>): TemplateResul
     <legend class="legend">${bench.t('iron.parts')}</legend>
     ${[...letters, 'split'].map(
       (name) => html`<label class=${name}>
-        <input part="input" type="checkbox" .checked=${shown.has(name)} @change=${(event: Event) => toggle(name, (event.target as HTMLInputElement).checked)} />
+        <input part="input" type="checkbox" .defaultChecked=${shown.has(name)} @change=${(event: Event) => toggle(name, (event.target as HTMLInputElement).checked)} />
         ${bench.t(name === 'split' ? 'iron.parts.split' : `iron.part.${name}`)}
       </label>`,
     )}

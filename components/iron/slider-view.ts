@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import type { Field } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import type { BenchElement } from './bench-element.js';
@@ -32,7 +31,7 @@ export function sliderView(bench: BenchElement, name: string, { label, unit = ''
         min=${least}
         max=${most}
         step=${step}
-        .value=${live(String(held))}
+        .defaultValue=${String(held)}
         ?disabled=${bench.isLocked(name)}
         aria-label=${bench.t('iron.slider', { name: label })}
         aria-valuetext=${state.state === 'value' ? field.show(state.value) : bench.t('iron.slider.none')}

@@ -20,7 +20,7 @@ export function stateLink(bench: BenchElement): TemplateResult {
     <p class="small soft">${bench.t('iron.link.lead')}</p>
     <div class="field">
       <label for="state-text">${bench.t('iron.link.text')}</label>
-      <div class="entry"><input part="input" id="state-text" type="text" dir="ltr" readonly .value=${bench.stateText} /></div>
+      <div class="entry"><input part="input" id="state-text" type="text" dir="ltr" readonly .defaultValue=${bench.stateText} /></div>
     </div>
     <p class="row"><button part="button" type="button" @click=${copy}>${bench.t('iron.link.copy')}</button></p>
   </details>`;

@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import { lockedMark } from './locked-mark.js';
 import type { LubberElement } from './lubber-element.js';
 import { unknownWordView } from './unknown-word-view.js';
@@ -27,7 +26,7 @@ export function choiceView(
             type="radio"
             name=${name}
             .value=${option.value}
-            .checked=${live(isChosen(option.value))}
+            .defaultChecked=${isChosen(option.value)}
             ?disabled=${locked && !isChosen(option.value)}
             @change=${() => host.change(name, option.value)}
           />${option.label}
@@ -52,10 +51,10 @@ export function selectView(
     <label part="label" for=${name}>${label}${lockedMark(host, name)}</label>
     <div class="entry">
       <select part="input" id=${name} ?disabled=${host.isLocked(name)} aria-describedby="${name}-problem ${name}-hint" @focus=${() => host.closed.draw()} @change=${(event: Event) => host.change(name, (event.target as HTMLSelectElement).value)}>
-        ${unknown ? html`<option disabled .selected=${live(true)}>${unknown}</option>` : nothing}
+        ${unknown ? html`<option disabled selected>${unknown}</option>` : nothing}
         ${groups.map(
           (group) => html`<optgroup label=${group.label}>
-            ${group.options.map(({ value, label }) => html`<option .value=${value} .text=${label} .selected=${value === chosen && !unknown ? live(true) : false}></option>`)}
+            ${group.options.map(({ value, label }) => html`<option .value=${value} .text=${label} .defaultSelected=${value === chosen && !unknown}></option>`)}
           </optgroup>`,
         )}
       </select>

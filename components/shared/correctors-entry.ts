@@ -1,6 +1,5 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import type { LubberElement } from './lubber-element.js';
 import { correctorEnds, correctorNames } from '../../core/deviation/corrector-states.js';
 import type { CorrectorName, CorrectorState, Correctors } from '../../core/deviation/corrector-states.js';
@@ -15,7 +14,7 @@ export function correctorsEntry(host: LubberElement, correctors: Correctors, loc
       autocomplete="off"
       aria-label="${host.t(`card.corrector.${name}`)}, ${host.t(`card.corrector.${part}`)}"
       placeholder=${host.t(`card.corrector.${part}`)}
-      .value=${live(correctors[name][part])}
+      .defaultValue=${correctors[name][part]}
       ?readonly=${locked}
       @input=${(event: Event) => set(name, part, (event.target as HTMLInputElement).value)}
     />
@@ -29,8 +28,8 @@ export function correctorsEntry(host: LubberElement, correctors: Correctors, loc
             ${words(name, 'what')}
             <td>
               <select part="input" aria-label="${host.t(`card.corrector.${name}`)}, ${host.t('card.corrector.end')}" ?disabled=${locked} @change=${(event: Event) => set(name, 'end', (event.target as HTMLSelectElement).value)}>
-                <option value="" .selected=${live(correctors[name].end === '')}>–</option>
-                ${correctorEnds[name].map((end) => html`<option value=${end} .selected=${live(end === correctors[name].end)}>${host.t(`card.end.${end}`)}</option>`)}
+                <option value="" .defaultSelected=${correctors[name].end === ''}>–</option>
+                ${correctorEnds[name].map((end) => html`<option value=${end} .defaultSelected=${end === correctors[name].end}>${host.t(`card.end.${end}`)}</option>`)}
               </select>
             </td>
             ${words(name, 'distance')}

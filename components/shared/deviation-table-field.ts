@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import { refused, understood } from '../../core/text/reading.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { readTable, tableText } from './deviation-table-text.js';
@@ -54,7 +53,7 @@ export function deviationTableView(host: LubberElement, name: string, state: Fie
       autocomplete="off"
       autocapitalize="off"
       spellcheck="false"
-      .value=${live(state.text)}
+      .defaultValue=${state.text}
       ?readonly=${locked}
       aria-invalid=${problems.length > 0 ? 'true' : 'false'}
       aria-describedby="${name}-echo ${name}-problem"

@@ -4,6 +4,7 @@ import { translate } from './catalogue.js';
 import type { Catalogue, Values } from './catalogue.js';
 import { isUnset, readField } from './field.js';
 import type { Field, FieldInput, FieldState, StatesOf } from './field.js';
+import { showWhatStands } from './entries.js';
 import { FormElement } from './form-element.js';
 import { typedTexts } from './form-part.js';
 import { PageController } from './page-controller.js';
@@ -157,6 +158,11 @@ export abstract class FieldElement extends FormElement {
     // What the host set is no half-typed text: what is wrong with it is said at once.
     if (this.changedByUser) return;
     for (const name of this.changedFields(changed)) if (this.#own(name) !== undefined) this.#settled.add(name);
+  }
+
+  protected override update(changed: PropertyValues<this>): void {
+    super.update(changed);
+    showWhatStands(this.renderRoot);
   }
 
   override formResetCallback(): void {

@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import type { Field, FieldState } from './field.js';
 import { lockedMark } from './locked-mark.js';
 import type { LubberElement } from './lubber-element.js';
@@ -58,7 +57,7 @@ export function fieldView<T>(host: LubberElement, name: string, field: Field<T>,
         autocapitalize="off"
         spellcheck="false"
         placeholder=${options.placeholder ?? ''}
-        .value=${live(state.text)}
+        .defaultValue=${state.text}
         ?readonly=${locked}
         aria-invalid=${problem ? 'true' : 'false'}
         aria-describedby="${name}-echo ${name}-problem"

@@ -1,6 +1,5 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import { fieldView } from '../shared/field-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { placeView, whenView } from '../shared/place-and-time.js';
@@ -31,7 +30,7 @@ function nameView(host: LubberElement, name: keyof ShipNames, text: string): Tem
         dir="auto"
         autocomplete="off"
         spellcheck="false"
-        .value=${live(text)}
+        .defaultValue=${text}
         ?readonly=${host.isLocked(name)}
         @input=${(event: Event) => host.change(name, (event.target as HTMLInputElement).value)}
       />

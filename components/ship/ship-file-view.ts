@@ -1,6 +1,5 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { writeShipFile } from './ship-file.js';
 import type { ShipFile } from './ship-file.js';
@@ -47,7 +46,7 @@ export function shipFileView(host: LubberElement, desk: ShipFileDesk, now: () =>
       spellcheck="false"
       aria-describedby="file-hint file-problem"
       aria-invalid=${desk.problem ? 'true' : 'false'}
-      .value=${live(desk.text)}
+      .defaultValue=${desk.text}
       @input=${(event: Event) => (desk.text = (event.target as HTMLTextAreaElement).value)}
     ></textarea>
     <p class="problem" id="file-problem" role="alert" ?hidden=${!desk.problem}>${desk.problem}</p>

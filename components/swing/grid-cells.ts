@@ -1,6 +1,5 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import { headingReckonings, swingMethods } from '../../core/swing/swing-row.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { GridActions, GridContent } from './grid-content.js';
@@ -39,7 +38,7 @@ export function typedCell(host: LubberElement, place: number, column: TypedColum
       aria-label=${host.t('swing.cell', { row: place + 1, column: columnLabel(host, column, content.state) })}
       aria-invalid=${wrong ? 'true' : 'false'}
       aria-describedby="problem-${place}"
-      .value=${live(row[column])}
+      .defaultValue=${row[column]}
       ?readonly=${content.locked}
       @input=${(event: Event) => actions.edit(place, { [column]: (event.target as HTMLInputElement).value }, id)}
       @focus=${(event: Event) => (event.target as HTMLInputElement).select()}
@@ -52,7 +51,7 @@ export function typedCell(host: LubberElement, place: number, column: TypedColum
 
 function choice(id: string, label: string, chosen: string, locked: boolean, options: readonly (readonly [value: string, text: string])[], onChange: (value: string) => void): TemplateResult {
   return html`<select part="input" id=${id} aria-label=${label} ?disabled=${locked} @change=${(event: Event) => onChange((event.target as HTMLSelectElement).value)}>
-    ${options.map(([value, text]) => html`<option value=${value} .selected=${live(value === chosen)}>${text}</option>`)}
+    ${options.map(([value, text]) => html`<option value=${value} .defaultSelected=${value === chosen}>${text}</option>`)}
   </select>`;
 }
 
@@ -80,7 +79,7 @@ export function useCell(host: LubberElement, place: number, row: GridRow, locked
       type="checkbox"
       id=${compass === 'standard' ? `use-${place}` : `use-steering-${place}`}
       aria-label=${host.t(compass === 'standard' ? 'swing.use' : 'swing.use.steering', { row: place + 1, heading: row.heading })}
-      .checked=${live(!row[part])}
+      .defaultChecked=${!row[part]}
       ?disabled=${locked}
       @change=${(event: Event) => actions.edit(place, { [part]: !(event.target as HTMLInputElement).checked }, null)}
   /></label>`;

@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { GridDesk } from './grid-desk.js';
 
@@ -30,7 +29,7 @@ export function toolsView(host: LubberElement, { desk, ticked, kept, tick, clear
     <div class="options no-print">
       ${gridOptions.map(
         (option) => html`<label class="mixed"
-          ><input part="input" type="checkbox" id=${option} .checked=${live(ticked[option])} @change=${(event: Event) => tick(option, (event.target as HTMLInputElement).checked)} />${host.t(`swing.${option}`)}</label
+          ><input part="input" type="checkbox" id=${option} .defaultChecked=${ticked[option]} @change=${(event: Event) => tick(option, (event.target as HTMLInputElement).checked)} />${host.t(`swing.${option}`)}</label
         >`,
       )}
     </div>
