@@ -5,6 +5,7 @@ import { litProperties } from './lit-properties.js';
 import { minifyTemplates } from './minify-templates.js';
 import { orderImports } from './order-imports.js';
 import { packCatalogues } from './pack-catalogues.js';
+import { plainStyles } from './plain-styles.js';
 import { run } from './run.js';
 import { staticFields } from './static-fields.js';
 
@@ -14,7 +15,7 @@ export function buildModules(out) {
   for (const name of readdirSync(folder, { recursive: true })) {
     if (!name.endsWith('.js')) continue;
     const file = join(folder, name);
-    const short = minifyTemplates(litProperties(staticFields(readFileSync(file, 'utf8'))));
+    const short = plainStyles(minifyTemplates(litProperties(staticFields(readFileSync(file, 'utf8')))));
     writeFileSync(file, orderImports(packCatalogues(short, name.replaceAll('\\', '/'))));
   }
 }
