@@ -7,10 +7,23 @@ const order = [/\/core\//, /^[^.]/, /-styles\.js$/, /-element\.js$/, /-view\.js$
 
 const IMPORT = /^import .* from '(.*)';$/;
 
+/** A module's imports and what stands between them, down to its first line of code: further on a line may only look like an import, within a text. */
+function parted(lines) {
+  const [imports, others] = [[], []];
+  let inComment = false;
+  for (const [index, line] of lines.entries()) {
+    const within = inComment || line.startsWith('/*');
+    if (within) inComment = !line.includes('*/');
+    const isImport = !within && /^import\b(?!\s*[.(])/.test(line);
+    if (!within && !isImport && line.trim() !== '' && !line.startsWith('//')) return { imports, others: [...others, ...lines.slice(index)] };
+    (isImport ? imports : others).push(line);
+  }
+  return { imports, others };
+}
+
 export function orderImports(source) {
-  const lines = source.split('\n');
-  if (lines.some((line) => line.startsWith('import') && !IMPORT.test(line))) return source;
+  const { imports, others } = parted(source.split('\n'));
+  if (!imports.every((line) => IMPORT.test(line))) return source;
   const rank = (line) => order.findIndex((kind) => kind.test(IMPORT.exec(line)[1]));
-  const imports = lines.filter((line) => IMPORT.test(line)).sort((a, b) => rank(a) - rank(b));
-  return [...imports, ...lines.filter((line) => !IMPORT.test(line))].join('\n');
+  return [...imports.sort((a, b) => rank(a) - rank(b)), ...others].join('\n');
 }

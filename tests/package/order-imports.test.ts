@@ -12,3 +12,10 @@ test('a module that imports for what that does stays as it is', () => {
   const source = "import { register } from './a-messages.js';\nimport './define.js';\nimport { b } from '../../core/b.js';\n";
   assert.equal(orderImports(source), source);
 });
+
+// A line of a template that looked like an import was lifted out of its text.
+test('what only looks like an import, in a text or a comment, stays where it stands', () => {
+  const [first, second] = ["import { sum } from '../../core/sum.js';", "import { html } from 'lit';"];
+  const rest = ['/*', "import { old } from './old.js';", '*/', '// A page that uses it:', 'export const example = `', "import { a } from '../../core/a.js';", 'import b', '`;', "import('./late.js');"];
+  assert.equal(orderImports([second, first, ...rest].join('\n')), [first, second, ...rest].join('\n'));
+});
