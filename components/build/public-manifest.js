@@ -18,11 +18,31 @@ const typeOfEvent = (name) => `${name.replace(/(?:^|-)(\w)/g, (_, letter) => let
 
 const partsOf = (type) => type.split('|').map((part) => part.trim()).filter(Boolean);
 
+/** The words of a list that a file holds as a constant, `['day', 'night'] as const`; none where it has no such list. */
+function wordsOfConstant(ts, file, name) {
+  const declared = file.statements.filter(ts.isVariableStatement).flatMap(({ declarationList }) => [...declarationList.declarations]);
+  const value = declared.find((each) => each.name.getText() === name)?.initializer;
+  const list = value && ts.isAsExpression(value) ? value.expression : undefined;
+  return list && ts.isArrayLiteralExpression(list) ? list.elements.map((element) => element.getText()) : [];
+}
+
+/** The named types that may be lists of words: an alias, an alias of a constant's, a property of an interface. */
+function namedLists(ts, node) {
+  if (ts.isInterfaceDeclaration(node)) {
+    return node.members.filter((member) => ts.isPropertySignature(member) && member.type).map(({ name, type }) => [`${node.name.text}['${name.getText()}']`, partsOf(type.getText())]);
+  }
+  if (!ts.isTypeAliasDeclaration(node)) return [];
+  const [, constant] = /^\(typeof (\w+)\)\[number\]$/.exec(node.type.getText()) ?? [];
+  return [[node.name.text, constant ? wordsOfConstant(ts, node.getSourceFile(), constant) : partsOf(node.type.getText())]];
+}
+
+const isWord = (part) => /^'[^']*'$/.test(part);
+
 /** An attribute is text: of the types its property may have, what can be written as such; named lists of words written out. */
 function typeOfAttribute({ type }, lists) {
   const parts = partsOf(type?.text ?? 'string').flatMap((part) => lists.get(part) ?? [part]).filter((part) => part !== "''" && part !== 'undefined');
   if (parts.includes('boolean')) return 'boolean';
-  const words = parts.filter((part) => /^'[^']*'$/.test(part));
+  const words = parts.filter(isWord);
   return words.length === parts.length ? words.join(' | ') : 'string';
 }
 
@@ -52,11 +72,8 @@ export function publicManifest() {
   const lists = new Map();
   return {
     name: 'public-manifest',
-    /** Takes down every named type that is a list of words. */
     collectPhase({ ts, node }) {
-      if (!ts.isTypeAliasDeclaration(node)) return;
-      const words = partsOf(node.type.getText());
-      if (words.every((word) => /^'[^']*'$/.test(word))) lists.set(node.name.text, words);
+      for (const [name, words] of namedLists(ts, node)) if (words.length > 0 && words.every(isWord)) lists.set(name, words);
     },
     packageLinkPhase({ customElementsManifest }) {
       const chain = chainOf(customElementsManifest.modules);

@@ -13,10 +13,17 @@ interface Named {
   readonly description?: string;
 }
 
+interface Attribute extends Named {
+  /** In the manifest. */
+  readonly type?: { readonly text: string };
+  /** In the data for editors. */
+  readonly values?: readonly Named[];
+}
+
 interface Declaration extends Named {
   readonly tagName?: string;
   readonly superclass?: { readonly name: string; readonly module?: string; readonly package?: string };
-  readonly attributes?: readonly Named[];
+  readonly attributes?: readonly Attribute[];
   readonly members?: readonly (Named & { readonly privacy?: string })[];
   readonly events?: readonly (Named & { readonly type: { readonly text: string } })[];
   readonly slots?: readonly Named[];
@@ -108,3 +115,23 @@ for (const widget of widgets) {
     });
   });
 }
+
+// A choice whose words are a constant list of the sources, as `['body', 'almanac', 'altitude'] as const`, was a `string` to editors.
+it('the manifest writes the words of a choice out, for editors too', () => {
+  const code = json('vscode.html-custom-data.json') as { readonly tags: readonly (Named & { readonly attributes: readonly Attribute[] })[] };
+  const choices: readonly (readonly [tag: string, attribute: string, words: readonly string[]])[] = [
+    ['lubber-amplitude', 'moment', ['celestial', 'centre', 'upper-limb', 'lower-limb']],
+    ['lubber-azimuth', 'method', ['body', 'almanac', 'altitude']],
+    ['lubber-azimuth', 'altitude-of', ['true', 'lower', 'centre', 'upper']],
+    ['lubber-conversion', 'heading-by', ['compass', 'magnetic', 'true', 'gyro']],
+    ['lubber-conversion', 'deviation-source', ['value', 'card', 'table', 'coefficients']],
+    ['lubber-record', 'entry', ['observation', 'no-observation', 'event']],
+    ['lubber-record', 'bearing-by', ['gyro', 'standard', 'steering']],
+  ];
+  for (const [tag, attribute, words] of choices) {
+    const inManifest = declared.get(tag)?.attributes?.find(({ name }) => name === attribute);
+    assert.equal(inManifest?.type?.text, words.map((word) => `'${word}'`).join(' | '), `${tag} ${attribute}`);
+    const inEditor = code.tags.find(({ name }) => name === tag)?.attributes.find(({ name }) => name === attribute);
+    assert.deepEqual(inEditor?.values?.map(({ name }) => name), words, `${tag} ${attribute}`);
+  }
+});
