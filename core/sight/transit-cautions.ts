@@ -23,7 +23,7 @@ const ODD = 3;
 /** A line that cannot have been seen so from there: its place is at fault, and what follows from that comes after it. */
 const WRONG_PLACE: ReadonlySet<string> = new Set(['mark-beyond-sight', 'marks-far-apart', 'marks-exchanged', 'between-marks']);
 /** What a wrong place does to the error of the one line. */
-const CONSEQUENCES: ReadonlySet<string> = new Set(['deviation-large', 'gyro-error-large', 'far-from-card']);
+const CONSEQUENCES: ReadonlySet<string> = new Set(['deviation-large', 'gyro-error-large', 'far-from-card', 'reciprocal', 'other-side']);
 
 /** As it is said at sea: in whole metres within half a mile. */
 const distanceOf = (metres: number): Caution['values'][string] =>
@@ -107,5 +107,7 @@ export function transitCautions(found: Found, doubts: TransitDoubts): Caution[] 
   // Of several lines the others may be right, and the mean large for another reason.
   const explained = causes.length > 0 && found.marks.length === 1;
   const ofSplit = splitCautions(found).filter(({ code }) => !explained || !CONSEQUENCES.has(code));
-  return [...causes, ...ofSplit, ...oddCautions(found), ...lines.filter((caution) => !causes.includes(caution))];
+  // That a line is odd follows from its wrong place; of two lines, which of them is odd does.
+  const odd = oddCautions(found).filter(({ values }) => !causes.some(({ values: { number } }) => found.marks.length === 2 || number === values['number']));
+  return [...causes, ...ofSplit, ...odd, ...lines.filter((caution) => !causes.includes(caution))];
 }

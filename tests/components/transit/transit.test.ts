@@ -156,6 +156,16 @@ describe('what is odd about a transit', () => {
     expect(text(element, '.headline')).not.to.match(/±|say/);
   });
 
+  // The same slip was told twice.
+  it('front and rear mark exchanged are named once, and the error is not to be used', async () => {
+    const element = await fixture<LubberTransit>(html`<lubber-transit latitude="50-00N" longitude="005-00W" variation="1W"></lubber-transit>`);
+    element.marks = [{ kind: 'two-marks', frontLatitude: '50-03N', frontLongitude: '005-00W', rearLatitude: '50-02N', rearLongitude: '005-00W', bearing: '002' }];
+    await element.updateComplete;
+    expect(root(element).querySelectorAll('.cautions .warning')).to.have.length(1);
+    expect(text(element, '.cautions')).to.contain('Exchange the marks').and.not.contain('half a turn');
+    expect(text(element, '.headline')).to.contain('not to be used, see below');
+  });
+
   // True north's name stood in the bearing of a line that leads there.
   it('no two names in the picture stand in one place where the line leads north', async () => {
     for (const charted of ['000', '010', '350']) {

@@ -172,8 +172,21 @@ test('the ship’s side of the marks: between them, behind them, out of sight', 
 test('the ship’s longitude typed E for W: the mark out of sight is told first, without a large deviation beside it', () => {
   const found = sight({ sightings: [{ line: { kind: 'one-mark', mark: at(50.02, -5) }, compassBearing: 2 }], ship: at(50, 5), variation: -1 });
   assert.deepEqual(codes(found), ['mark-beyond-sight']);
-  const exchanged = codes(sight({ sightings: [{ line, compassBearing: 91 }], ship: at(0, -dms(0, 2)), variation: 0 }));
-  assert.deepEqual(exchanged.slice(0, 2), ['marks-exchanged', 'reciprocal']);
+});
+
+// Marks entered in the wrong order were told twice: as such, and as a bearing near half a turn off (practitioner's review, common practice).
+test('front and rear mark exchanged: told once, and the line that is odd for it not once more', () => {
+  const ship = at(0, -dms(0, 2));
+  const warnings = (sightings: TransitObservation['sightings'], more: Partial<TransitObservation> = {}): string[] =>
+    sight({ sightings, ship, variation: 0, ...more }).cautions.filter(({ level }) => level === 'warning').map(({ code }) => code);
+  const exchanged = { line, compassBearing: 91 };
+  assert.deepEqual(warnings([exchanged]), ['marks-exchanged']);
+  assert.deepEqual(warnings([exchanged], { cardDeviation: 1 }), ['marks-exchanged']);
+  assert.deepEqual(warnings([exchanged], { compass: 'gyro' }), ['marks-exchanged']);
+  const others = [0, 40, 300].map((bearing) => ({ line: charted(bearing), compassBearing: bearing }));
+  assert.ok(!warnings([exchanged, ...others]).includes('odd-mark'));
+  const misread = { line: charted(200), compassBearing: 230 };
+  assert.ok(warnings([...others, misread]).includes('odd-mark'));
 });
 
 // Plane geometry: two places wrong by 10 m each across a line of 111 m turn it by atan(14.1/111) = 7.3°; a ship's by 20 m
