@@ -1,5 +1,6 @@
 import { cosDegrees, sinDegrees } from '../angle/trigonometry.js';
 import { agreement, weightedSolution, type Agreement } from './agreement.js';
+import type { Solution } from './linear-problem.js';
 import type { WeighedReading } from './observations.js';
 
 /**
@@ -22,8 +23,7 @@ function start(readings: readonly WeighedReading[]): Agreement | null {
 }
 
 /** The step of Gauss and Newton, halved until the squares do not grow; null where none helps. */
-function improve(readings: readonly WeighedReading[], state: Agreement): Agreement | null {
-  const { estimate: change } = weightedSolution(readings, state.changes, state.residuals);
+function improve(readings: readonly WeighedReading[], state: Agreement, change: readonly number[]): Agreement | null {
   for (let part = 1; part > 1e-6; part /= 2) {
     const moved = state.estimate.map((value, i) => value + part * (change[i] as number));
     const next = agreement('exact', readings, moved);
@@ -32,25 +32,41 @@ function improve(readings: readonly WeighedReading[], state: Agreement): Agreeme
   return null;
 }
 
+/** What a step takes off the squares as far as the curve is straight: those of the way it moves each fitted deviation. */
+function gainOf(readings: readonly WeighedReading[], { changes }: Agreement, change: readonly number[]): number {
+  let gain = 0;
+  for (let k = 0; k < readings.length; k++) {
+    const row = changes[k] as readonly number[];
+    let moved = 0;
+    for (let i = 0; i < row.length; i++) moved += (row[i] as number) * (change[i] as number);
+    gain += (readings[k] as WeighedReading).weight * moved * moved;
+  }
+  return gain;
+}
+
 const STEPS = 40;
-/** A step that moves no coefficient by this much, or takes this part off the squares, was the last. */
+/** A step that moves no coefficient by this much, or would take this part off the squares, is not worth taking. */
 const STILL = 1e-10;
 const NO_GAIN = 1e-12;
+
+/** Where a search ended, and the linear solution there, whose step was not worth taking. */
+export interface Searched extends Agreement {
+  readonly solution: Solution;
+}
 
 /**
  * The exact coefficients with the least squares, by Gauss and Newton's method on the deviations
  * themselves, from an estimate near them where there is one. Null where none come near the readings.
  */
-export function searchExact(readings: readonly WeighedReading[], near?: readonly number[]): Agreement | null {
+export function searchExact(readings: readonly WeighedReading[], near?: readonly number[]): Searched | null {
   let state = (near === undefined ? null : agreement('exact', readings, near)) ?? start(readings);
   if (state === null) return null;
-  for (let step = 0; step < STEPS; step++) {
-    const before: Agreement = state;
-    const next = improve(readings, before);
-    if (next === null) break;
+  for (let step = 0; ; step++) {
+    const solution = weightedSolution(readings, state.changes, state.residuals);
+    const change = solution.estimate;
+    const settled = step === STEPS || gainOf(readings, state, change) <= NO_GAIN * state.squares || change.every((value) => Math.abs(value) < STILL);
+    const next: Agreement | null = settled ? null : improve(readings, state, change);
+    if (next === null) return { ...state, solution };
     state = next;
-    if (before.squares - next.squares < NO_GAIN * before.squares) break;
-    if (next.estimate.every((value, i) => Math.abs(value - (before.estimate[i] as number)) < STILL)) break;
   }
-  return state;
 }

@@ -7,7 +7,7 @@ import type { FitModel } from './predict-deviation.js';
 /** A model laid through readings: degrees for the approximate one, pure numbers for the exact. */
 export interface ModelFit extends Agreement {
   readonly model: FitModel;
-  /** Of the last step; where a coefficient is not determined, `estimate` is the smallest that goes with the readings. */
+  /** Of the step that would come next; where a coefficient is not determined, `estimate` is the smallest that goes with the readings. */
   readonly solution: Solution;
 }
 
@@ -23,8 +23,8 @@ function fitApproximate(readings: readonly WeighedReading[]): ModelFit | null {
  * of the readings. Null where no coefficients come near the readings.
  */
 function fitExact(readings: readonly WeighedReading[], near?: readonly number[]): ModelFit | null {
-  const state = searchExact(readings, near);
-  return state === null ? null : { model: 'exact', solution: weightedSolution(readings, state.changes, state.residuals), ...state };
+  const found = searchExact(readings, near);
+  return found === null ? null : { model: 'exact', ...found };
 }
 
 /**

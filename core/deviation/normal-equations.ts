@@ -7,19 +7,23 @@ import type { Design, Solution } from './linear-problem.js';
  */
 const OWN_PART = 1e-3;
 
-/** The normal matrix's lower half, row by row, and its right-hand side. */
+/** The normal matrix's lower half, row by row, and its right-hand side; sum by sum, so that nothing is stored on the way. */
 function accumulate({ rows, values }: Design, width: number): { normal: number[][]; right: number[] } {
-  const normal = Array.from({ length: width }, (_, i) => new Array<number>(i + 1).fill(0));
-  const right = new Array<number>(width).fill(0);
-  rows.forEach((row, k) => {
-    const value = values[k] as number;
-    for (let i = 0; i < width; i++) {
-      const factor = row[i] as number;
-      const line = normal[i] as number[];
-      right[i] = (right[i] as number) + factor * value;
-      for (let j = 0; j <= i; j++) line[j] = (line[j] as number) + factor * (row[j] as number);
+  const count = rows.length;
+  const normal: number[][] = [];
+  const right: number[] = [];
+  for (let i = 0; i < width; i++) {
+    const line: number[] = [];
+    for (let j = 0; j <= i; j++) {
+      let total = 0;
+      for (let k = 0; k < count; k++) total += ((rows[k] as readonly number[])[i] as number) * ((rows[k] as readonly number[])[j] as number);
+      line.push(total);
     }
-  });
+    let total = 0;
+    for (let k = 0; k < count; k++) total += ((rows[k] as readonly number[])[i] as number) * (values[k] as number);
+    normal.push(line);
+    right.push(total);
+  }
   return { normal, right };
 }
 
@@ -69,6 +73,34 @@ function leveragesBy({ rows }: Design, inverse: readonly (readonly number[])[]):
   });
 }
 
+/** The inverse of the normal matrix, from that of its triangle. */
+function cofactorsBy(inverse: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  return inverse.map((_, i) =>
+    inverse.map((__, j) => {
+      let total = 0;
+      for (let k = Math.max(i, j); k < inverse.length; k++) total += ((inverse[k] as readonly number[])[i] as number) * ((inverse[k] as readonly number[])[j] as number);
+      return total;
+    }),
+  );
+}
+
+/** Solves L Lᵀ x = b in place: down the triangle, and up again. */
+function solved(triangle: readonly (readonly number[])[], right: number[]): number[] {
+  const width = triangle.length;
+  for (let i = 0; i < width; i++) {
+    const row = triangle[i] as readonly number[];
+    let rest = right[i] as number;
+    for (let k = 0; k < i; k++) rest -= (row[k] as number) * (right[k] as number);
+    right[i] = rest / (row[i] as number);
+  }
+  for (let i = width - 1; i >= 0; i--) {
+    let rest = right[i] as number;
+    for (let k = i + 1; k < width; k++) rest -= ((triangle[k] as readonly number[])[i] as number) * (right[k] as number);
+    right[i] = rest / ((triangle[i] as readonly number[])[i] as number);
+  }
+  return right;
+}
+
 /**
  * Least squares by the normal equations and Cholesky's triangle (from memory): much less work
  * than the singular values. Headings all round the compass have their columns well apart; null
@@ -80,26 +112,20 @@ export function byNormalEquations(design: Design): Solution | null {
   const { normal, right } = accumulate(design, width);
   const triangle = triangleOf(normal);
   if (triangle === null) return null;
-  const inverse = inverted(triangle);
-  const cofactors = Array.from({ length: width }, () => new Array<number>(width).fill(0));
-  for (let i = 0; i < width; i++) {
-    for (let j = 0; j <= i; j++) {
-      let total = 0;
-      for (let k = i; k < width; k++) total += ((inverse[k] as number[])[i] as number) * ((inverse[k] as number[])[j] as number);
-      (cofactors[i] as number[])[j] = total;
-      (cofactors[j] as number[])[i] = total;
-    }
-  }
-  const estimate = cofactors.map((line) => line.reduce((total, cofactor, i) => total + cofactor * (right[i] as number), 0));
-  let leverages: readonly number[] | null = null;
+  // A search by steps asks for what the solution is worth after its last step only.
+  let inverse: readonly (readonly number[])[] | null = null;
+  let cofactors: Solution['cofactors'] | null = null;
+  let leverages: Solution['leverages'] | null = null;
+  const inverseOnce = (): readonly (readonly number[])[] => (inverse ??= inverted(triangle));
   return {
-    estimate,
+    estimate: solved(triangle, right),
     fixed: new Array<boolean>(width).fill(true),
     rank: width,
-    cofactors,
-    // A search by steps asks for them after its last step only.
+    get cofactors() {
+      return (cofactors ??= cofactorsBy(inverseOnce()));
+    },
     get leverages() {
-      return (leverages ??= leveragesBy(design, inverse));
+      return (leverages ??= leveragesBy(design, inverseOnce()));
     },
   };
 }
