@@ -88,36 +88,48 @@ function writtenAcross(width: number): readonly string[] {
   return known;
 }
 
-/** A line with the pen lifted where there is nothing to draw. */
-function linePath(line: readonly (number | null)[], { y }: Place, x: readonly string[]): string {
-  let down = false;
-  return line
-    .map((deviation, place) => {
-      const command = down ? 'L' : 'M';
-      down = deviation !== null;
-      return deviation === null ? '' : `${command}${x[place]} ${y(deviation).toFixed(1)}`;
-    })
-    .join('');
+/** The points of a line, a list for each piece of it: it breaks off where there is nothing to draw. */
+function linePoints(line: readonly (number | null)[], { y }: Place, x: readonly string[]): readonly string[] {
+  const pieces: string[] = [];
+  let piece = '';
+  line.forEach((deviation, place) => {
+    if (deviation !== null) piece += `${x[place]} ${y(deviation).toFixed(1)} `;
+    if (piece && (deviation === null || place === line.length - 1)) {
+      pieces.push(piece);
+      piece = '';
+    }
+  });
+  return pieces;
 }
 
-function bandPath(band: readonly Edges[], { y }: Place, x: readonly string[]): string {
-  const upper: string[] = [];
-  const lower: string[] = [];
+/** The points round a band: along its lower edge, and back along the upper. */
+function bandPoints(band: readonly Edges[], { y }: Place, x: readonly string[]): string {
+  let lower = '';
+  let upper = '';
   band.forEach((edges, place) => {
     if (!edges) return;
     const over = x[place * BAND_STEP];
-    lower.push(`${over} ${y(edges[0]).toFixed(1)}`);
-    upper.push(`${over} ${y(edges[1]).toFixed(1)}`);
+    lower += `${over} ${y(edges[0]).toFixed(1)} `;
+    upper = `${over} ${y(edges[1]).toFixed(1)} ${upper}`;
   });
-  return upper.length < 2 ? '' : `M${upper.join('L')}L${lower.reverse().join('L')}Z`;
+  return lower + upper;
 }
 
-function pointView(point: ChartPoint, { x, y }: Place): SVGTemplateResult {
+/** A reading that does not count, or should not. */
+function markedView(point: ChartPoint, { x, y }: Place): SVGTemplateResult {
   const [over, up] = [x(wrap360(point.heading)), y(point.deviation)];
   const cross = svg`<path d="M${over - 4} ${up - 4}l8 8m0 -8l-8 8" stroke="currentColor" stroke-width="1.4" fill="none"></path>`;
   if (point.mark === 'struck') return svg`<g class="struck">${cross}</g>`;
-  if (point.mark === 'suspect') return svg`<g class="suspect">${cross}<circle cx=${over} cy=${up} r="8" fill="none" stroke="currentColor" stroke-width="1.4"></circle></g>`;
-  return svg`<circle cx=${over} cy=${up} r="3.2" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.4"></circle>`;
+  return svg`<g class="suspect">${cross}<circle cx=${over} cy=${up} r="8" fill="none" stroke="currentColor" stroke-width="1.4"></circle></g>`;
+}
+
+/** The readings that belong to the curve: one line that is not drawn, with a ring at each corner. */
+function ringsView(points: readonly ChartPoint[], { x, y }: Place): SVGTemplateResult {
+  const corners = points.map(({ heading, deviation }) => `${x(wrap360(heading)).toFixed(1)} ${y(deviation).toFixed(1)}`).join(' ');
+  return svg`<marker id="ring" markerUnits="userSpaceOnUse" markerWidth="10" markerHeight="10" refX="5" refY="5">
+      <circle cx="5" cy="5" r="3.2" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.4"></circle>
+    </marker>
+    <polyline class="readings" points=${corners} fill="none" marker-start="url(#ring)" marker-mid="url(#ring)" marker-end="url(#ring)"></polyline>`;
 }
 
 /** The name of a tick's direction, which stands under its figures; empty where it has none of the sixteen. */
@@ -157,6 +169,9 @@ function cursorView(cursor: number, curves: readonly ChartCurve[], { x, y }: Pla
 /**
  * Deviation by compass heading, east upwards, drawn as vectors: for the first paint, for
  * print, and wherever a picture is enough. `summary` says the same in words.
+ *
+ * What moves at every key typed is drawn by `points`: a path's `d`, a circle's `cy` and the like
+ * count as style, which is then worked out anew.
  */
 export function deviationChart(content: ChartContent, summary: string, size: ChartSize = 'wide'): TemplateResult {
   const { curves, points = [], band, limit, cursor } = content;
@@ -170,13 +185,13 @@ export function deviationChart(content: ChartContent, summary: string, size: Cha
   };
   return html`<svg part="picture" viewBox="0 0 ${width} ${height}" role="img" aria-label=${summary} class="deviation-chart">
     ${axes(scale, place, { width, height }, size === 'wide' ? 45 : 90)}
-    ${band ? svg`<path d=${bandPath(known.band, place, x)} fill="var(--accent)" fill-opacity="0.16"></path>` : nothing}
+    ${band ? svg`<polygon points=${bandPoints(known.band, place, x)} fill="var(--accent)" fill-opacity="0.16"></polygon>` : nothing}
     ${limit ? limitView(limit, scale, place, width) : nothing}
     ${known.lines
-      .map((line, index) => ({ line, tone: curveTone(index) }))
+      .map((line, index) => ({ pieces: linePoints(line, place, x), tone: curveTone(index) }))
       .reverse()
-      .map(({ line, tone }) => svg`<path d=${linePath(line, place, x)} fill="none" stroke=${tone.colour} stroke-width=${tone.width} stroke-dasharray=${tone.dash.join(' ') || 'none'}></path>`)}
-    ${points.map((point) => pointView(point, place))}
+      .map(({ pieces, tone }) => pieces.map((points) => svg`<polyline points=${points} fill="none" stroke=${tone.colour} stroke-width=${tone.width} stroke-dasharray=${tone.dash.join(' ') || 'none'}></polyline>`))}
+    ${points.length > 0 ? ringsView(points.filter(({ mark }) => !mark), place) : nothing} ${points.filter(({ mark }) => mark).map((point) => markedView(point, place))}
     ${cursor === null || cursor === undefined ? nothing : cursorView(cursor, curves, place, height)}
   </svg>`;
 }

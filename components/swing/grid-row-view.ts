@@ -34,8 +34,8 @@ function figures([deviation, residual, bad]: FoundTexts, byCompass: string | nul
       ${byCompass === null ? nothing : html`${byCompass}<br />`}${found}<span class="letter">${east}</span><br />${mark}${off}<span class="letter">${offEast}</span>
     </td>`;
   }
-  return html`${byCompass === null ? nothing : html`<td class="figure">${byCompass}</td>`} <td class="figure">${found}<span class="letter">${east}</span></td>
-    <td class="figure ${bad ? 'bad' : ''}">${mark}${off}<span class="letter">${offEast}</span></td>`;
+  return html`${byCompass === null ? nothing : html`<td class="figure">${byCompass}</td>`} <td class="figure"><div class="closed">${found}<span class="letter">${east}</span></div></td>
+    <td class="figure ${bad ? 'bad' : ''}"><div class="closed">${mark}${off}<span class="letter">${offEast}</span></div></td>`;
 }
 
 /** The rows of one reading: what is typed and what it came to, why it is not understood. */

@@ -15,6 +15,7 @@ import { entryView } from './entry-view.js';
 import { GridDesk } from './grid-desk.js';
 import { hasReadings } from './grid-row.js';
 import type { TypedColumn } from './grid-row.js';
+import { laidOut } from './laid-out.js';
 import { resultView } from './result-view.js';
 import { settingTexts, takeSettingTexts } from './setting-texts.js';
 import { rowsNeed, sheetGiven } from './sheet-given.js';
@@ -238,7 +239,7 @@ export class LubberSwing extends SwingProperties {
       <h2 part="title">${this.t('swing.title')}</h2>
       ${narrow ? headline : nothing}
       <div class="swing ${this.mixed || now.steering ? 'wide' : this.#columns.length > 2 ? 'broad' : ''}">
-        ${entry}
+        ${entry} ${narrow ? nothing : laidOut()}
         <div class="result-side">${narrow ? nothing : headline}${result}</div>
       </div>
     `);
