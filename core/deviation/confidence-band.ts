@@ -1,6 +1,7 @@
 import { checkFinite } from '../angle/check-number.js';
+import { harmonics } from './approximate-deviation.js';
 import type { DeviationFit } from './fit-deviation.js';
-import { predict } from './predict-deviation.js';
+import { noChanges, predictedFrom } from './predict-deviation.js';
 import { studentLimit } from './student.js';
 
 export interface BandPoint {
@@ -25,16 +26,17 @@ export function confidenceBands(fit: DeviationFit, probability = 0.95): (compass
   return (compassHeading) => {
     checkFinite('compassHeading', compassHeading);
     if (fit.determined.length < 5) return null;
-    const prediction = predict(fit.model, estimate, compassHeading);
-    if (prediction === null) return null;
-    if (covariance === null) return { deviation: prediction.deviation, halfWidth: null };
-    const { change } = prediction;
+    const changes = noChanges();
+    const deviation = predictedFrom(fit.model, estimate, harmonics(compassHeading), changes);
+    if (deviation === null) return null;
+    if (covariance === null) return { deviation, halfWidth: null };
+    const change = changes.map(([one]) => one as number);
     let variance = 0;
     for (let i = 0; i < covariance.length; i++) {
       const row = covariance[i] as readonly number[];
       for (let j = 0; j < row.length; j++) variance += (row[j] as number) * (change[i] as number) * (change[j] as number);
     }
-    return { deviation: prediction.deviation, halfWidth: limit * Math.sqrt(Math.max(0, variance)) };
+    return { deviation, halfWidth: limit * Math.sqrt(Math.max(0, variance)) };
   };
 }
 

@@ -9,11 +9,12 @@ import type { WeighedReading } from './observations.js';
  */
 function start(readings: readonly WeighedReading[]): Agreement | null {
   const sines = readings.map(({ deviation }) => sinDegrees(deviation));
-  const rows = readings.map(({ waves: [, sin, cos, sin2, cos2], deviation }, i) => {
-    const [sine, cosine] = [sines[i] as number, cosDegrees(deviation)];
-    return [cosine, sin, cos, sin2 * cosine + cos2 * sine, cos2 * cosine - sin2 * sine];
+  const columns: number[][] = [[], [], [], [], []];
+  readings.forEach(({ waves: [, sin, cos, sin2, cos2], deviation }, k) => {
+    const [sine, cosine] = [sines[k] as number, cosDegrees(deviation)];
+    [cosine, sin, cos, sin2 * cosine + cos2 * sine, cos2 * cosine - sin2 * sine].forEach((factor, i) => columns[i]?.push(factor));
   });
-  let { estimate } = weightedSolution(readings, rows, sines);
+  let { estimate } = weightedSolution(readings, columns, sines);
   for (let i = 0; i < 20; i++) {
     const state = agreement('exact', readings, estimate);
     if (state !== null) return state;
@@ -36,9 +37,8 @@ function improve(readings: readonly WeighedReading[], state: Agreement, change: 
 function gainOf(readings: readonly WeighedReading[], { changes }: Agreement, change: readonly number[]): number {
   let gain = 0;
   for (let k = 0; k < readings.length; k++) {
-    const row = changes[k] as readonly number[];
     let moved = 0;
-    for (let i = 0; i < row.length; i++) moved += (row[i] as number) * (change[i] as number);
+    for (let i = 0; i < change.length; i++) moved += ((changes[i] as readonly number[])[k] as number) * (change[i] as number);
     gain += (readings[k] as WeighedReading).weight * moved * moved;
   }
   return gain;
@@ -49,6 +49,12 @@ const STEPS = 40;
 const STILL = 1e-10;
 const NO_GAIN = 1e-12;
 
+/** An estimate the search begins from, and how small a part of the squares may be left in it; as little as above if left out. */
+export interface Near {
+  readonly estimate: readonly number[];
+  readonly gain?: number;
+}
+
 /** Where a search ended, and the linear solution there, whose step was not worth taking. */
 export interface Searched extends Agreement {
   readonly solution: Solution;
@@ -58,13 +64,14 @@ export interface Searched extends Agreement {
  * The exact coefficients with the least squares, by Gauss and Newton's method on the deviations
  * themselves, from an estimate near them where there is one. Null where none come near the readings.
  */
-export function searchExact(readings: readonly WeighedReading[], near?: readonly number[]): Searched | null {
-  let state = (near === undefined ? null : agreement('exact', readings, near)) ?? start(readings);
+export function searchExact(readings: readonly WeighedReading[], near?: Near): Searched | null {
+  const enough = near?.gain ?? NO_GAIN;
+  let state = (near === undefined ? null : agreement('exact', readings, near.estimate)) ?? start(readings);
   if (state === null) return null;
   for (let step = 0; ; step++) {
     const solution = weightedSolution(readings, state.changes, state.residuals);
     const change = solution.estimate;
-    const settled = step === STEPS || gainOf(readings, state, change) <= NO_GAIN * state.squares || change.every((value) => Math.abs(value) < STILL);
+    const settled: boolean = step === STEPS || gainOf(readings, state, change) <= enough * state.squares || change.every((value) => Math.abs(value) < STILL);
     const next: Agreement | null = settled ? null : improve(readings, state, change);
     if (next === null) return { ...state, solution };
     state = next;

@@ -1,5 +1,5 @@
 import { agreement, weightedSolution, type Agreement } from './agreement.js';
-import { searchExact } from './exact-search.js';
+import { searchExact, type Near } from './exact-search.js';
 import type { Solution } from './linear-problem.js';
 import type { WeighedReading } from './observations.js';
 import type { FitModel } from './predict-deviation.js';
@@ -13,16 +13,17 @@ export interface ModelFit extends Agreement {
 
 /** The five-term series: one step of linear least squares. */
 function fitApproximate(readings: readonly WeighedReading[]): ModelFit | null {
-  const solution = weightedSolution(readings, readings.map(({ waves }) => waves), readings.map(({ deviation }) => deviation));
-  const state = agreement('approximate', readings, solution.estimate);
-  return state === null ? null : { model: 'approximate', solution, ...state };
+  const flat = agreement('approximate', readings, [0, 0, 0, 0, 0]);
+  const solution = flat && weightedSolution(readings, flat.changes, flat.residuals);
+  const state = solution && agreement('approximate', readings, solution.estimate);
+  return state && { model: 'approximate', solution, ...state };
 }
 
 /**
  * The exact coefficients, fitted to the deviations themselves, so that the residuals are those
  * of the readings. Null where no coefficients come near the readings.
  */
-function fitExact(readings: readonly WeighedReading[], near?: readonly number[]): ModelFit | null {
+function fitExact(readings: readonly WeighedReading[], near?: Near): ModelFit | null {
   const found = searchExact(readings, near);
   return found === null ? null : { model: 'exact', ...found };
 }
@@ -31,6 +32,6 @@ function fitExact(readings: readonly WeighedReading[], near?: readonly number[])
  * Lays a model through readings, of which there is at least one; an estimate from nearly the
  * same readings saves the search its first steps.
  */
-export function fitModel(model: FitModel, readings: readonly WeighedReading[], near?: readonly number[]): ModelFit | null {
+export function fitModel(model: FitModel, readings: readonly WeighedReading[], near?: Near): ModelFit | null {
   return model === 'exact' ? fitExact(readings, near) : fitApproximate(readings);
 }

@@ -7,25 +7,15 @@ import type { Design, Solution } from './linear-problem.js';
  */
 const OWN_PART = 1e-3;
 
-/** The normal matrix's lower half, row by row, and its right-hand side; sum by sum, so that nothing is stored on the way. */
-function accumulate({ rows, values }: Design, width: number): { normal: number[][]; right: number[] } {
-  const count = rows.length;
-  const normal: number[][] = [];
-  const right: number[] = [];
-  for (let i = 0; i < width; i++) {
-    const line: number[] = [];
-    for (let j = 0; j <= i; j++) {
-      let total = 0;
-      for (let k = 0; k < count; k++) total += ((rows[k] as readonly number[])[i] as number) * ((rows[k] as readonly number[])[j] as number);
-      line.push(total);
-    }
-    let total = 0;
-    for (let k = 0; k < count; k++) total += ((rows[k] as readonly number[])[i] as number) * (values[k] as number);
-    normal.push(line);
-    right.push(total);
-  }
-  return { normal, right };
+/** Sum of the products of two lists. */
+function product(a: readonly number[], b: readonly number[]): number {
+  let total = 0;
+  for (let k = 0; k < a.length; k++) total += (a[k] as number) * (b[k] as number);
+  return total;
 }
+
+/** The normal matrix's lower half, row by row. */
+const normalHalf = ({ columns }: Design): number[][] => columns.map((one, i) => columns.slice(0, i + 1).map((other) => product(one, other)));
 
 /** Cholesky's triangle L, with L Lᵀ the matrix given; null where a column is nearly made up of those before it. */
 function triangleOf(normal: readonly (readonly number[])[]): number[][] | null {
@@ -61,12 +51,12 @@ function inverted(triangle: readonly (readonly number[])[]): number[][] {
   return inverse;
 }
 
-function leveragesBy({ rows }: Design, inverse: readonly (readonly number[])[]): readonly number[] {
-  return rows.map((row) => {
+function leveragesBy({ columns, values }: Design, inverse: readonly (readonly number[])[]): readonly number[] {
+  return values.map((_, k) => {
     let leverage = 0;
     for (const line of inverse) {
       let part = 0;
-      for (let j = 0; j < line.length; j++) part += (line[j] as number) * (row[j] as number);
+      for (let j = 0; j < line.length; j++) part += (line[j] as number) * ((columns[j] as readonly number[])[k] as number);
       leverage += part * part;
     }
     return leverage;
@@ -107,10 +97,10 @@ function solved(triangle: readonly (readonly number[])[], right: number[]): numb
  * where they are not.
  */
 export function byNormalEquations(design: Design): Solution | null {
-  const width = (design.rows[0] as readonly number[]).length;
-  if (design.rows.length < width) return null;
-  const { normal, right } = accumulate(design, width);
-  const triangle = triangleOf(normal);
+  const { columns, values } = design;
+  const width = columns.length;
+  if (values.length < width) return null;
+  const triangle = triangleOf(normalHalf(design));
   if (triangle === null) return null;
   // A search by steps asks for what the solution is worth after its last step only.
   let inverse: readonly (readonly number[])[] | null = null;
@@ -118,7 +108,7 @@ export function byNormalEquations(design: Design): Solution | null {
   let leverages: Solution['leverages'] | null = null;
   const inverseOnce = (): readonly (readonly number[])[] => (inverse ??= inverted(triangle));
   return {
-    estimate: solved(triangle, right),
+    estimate: solved(triangle, columns.map((column) => product(column, values))),
     fixed: new Array<boolean>(width).fill(true),
     rank: width,
     get cofactors() {

@@ -3,14 +3,18 @@ import { harmonics, type Harmonics } from './approximate-deviation.js';
 
 export type FitModel = 'approximate' | 'exact';
 
-/** The deviation a model gives on a compass heading, degrees, and its change for each coefficient. */
-export interface Prediction {
-  readonly deviation: number;
-  readonly change: readonly number[];
-}
+/** For each coefficient a list of how much the deviation changes with it, degrees, one for every reading. */
+export type Changes = readonly [A: number[], B: number[], C: number[], D: number[], E: number[]];
 
-function approximate([A, B, C, D, E]: readonly number[], [one, sin, cos, sin2, cos2]: Harmonics): number {
-  return (A as number) * one + (B as number) * sin + (C as number) * cos + (D as number) * sin2 + (E as number) * cos2;
+export const noChanges = (): Changes => [[], [], [], [], []];
+
+function approximate(estimate: readonly number[], waves: Harmonics, changes: Changes | null): number {
+  let deviation = 0;
+  for (let i = 0; i < waves.length; i++) {
+    deviation += (estimate[i] as number) * (waves[i] as number);
+    changes?.[i]?.push(waves[i] as number);
+  }
+  return deviation;
 }
 
 /**
@@ -19,44 +23,36 @@ function approximate([A, B, C, D, E]: readonly number[], [one, sin, cos, sin2, c
  * Sine and cosine of δ follow from those of the heading by the theorems of addition, so that a
  * fit, which asks for this a thousand times, is paid with one arc tangent for each reading.
  */
-function predictExact(estimate: readonly number[], waves: Harmonics): Prediction | null {
-  // By place: taking lists apart costs a fit, which does this a thousand times before the engine has made fast code, as much as its sums.
-  const A = estimate[0] as number, B = estimate[1] as number, C = estimate[2] as number, D = estimate[3] as number, E = estimate[4] as number;
-  const sin = waves[1], cos = waves[2], sin2 = waves[3], cos2 = waves[4];
-  const p = 1 - D * cos2 + E * sin2;
-  const q = A + D * sin2 + E * cos2;
+function exact([A, B, C, D, E]: readonly number[], [, sin, cos, sin2, cos2]: Harmonics, changes: Changes | null): number | null {
+  const p = 1 - (D as number) * cos2 + (E as number) * sin2;
+  const q = (A as number) + (D as number) * sin2 + (E as number) * cos2;
   const reach = Math.sqrt(p * p + q * q);
-  const sine = (B * sin + C * cos) / reach;
+  const sine = ((B as number) * sin + (C as number) * cos) / reach;
   if (!(Math.abs(sine) < 1)) return null;
   const cosine = Math.sqrt((1 - sine) * (1 + sine));
   // δ is the angle of (p, q) and the angle whose sine is `sine`, one on the other.
   const sinDeviation = (q * cosine + p * sine) / reach;
   const cosDeviation = (p * cosine - q * sine) / reach;
-  const pull = degreesOfArc(1 / (reach * cosine));
-  return {
-    deviation: atan2Degrees(sinDeviation, cosDeviation),
-    change: [
-      cosDeviation * pull,
-      sin * pull,
-      cos * pull,
-      (sin2 * cosDeviation + cos2 * sinDeviation) * pull,
-      (cos2 * cosDeviation - sin2 * sinDeviation) * pull,
-    ],
-  };
+  if (changes !== null) {
+    const pull = degreesOfArc(1 / (reach * cosine));
+    changes[0].push(cosDeviation * pull);
+    changes[1].push(sin * pull);
+    changes[2].push(cos * pull);
+    changes[3].push((sin2 * cosDeviation + cos2 * sinDeviation) * pull);
+    changes[4].push((cos2 * cosDeviation - sin2 * sinDeviation) * pull);
+  }
+  return atan2Degrees(sinDeviation, cosDeviation);
 }
 
-/** What a model gives where the waves of the heading are these; null where it gives nothing. */
-export function predictFrom(model: FitModel, estimate: readonly number[], waves: Harmonics): Prediction | null {
-  return model === 'exact' ? predictExact(estimate, waves) : { deviation: approximate(estimate, waves), change: waves };
+/**
+ * The deviation a model gives where the waves of the heading are these, degrees; null where it
+ * gives nothing. What it changes by with each coefficient is written down in `changes`, if given.
+ */
+export function predictedFrom(model: FitModel, estimate: readonly number[], waves: Harmonics, changes: Changes | null = null): number | null {
+  return model === 'exact' ? exact(estimate, waves, changes) : approximate(estimate, waves, changes);
 }
 
-/** What a model gives on a compass heading, degrees; null where it gives nothing. */
-export function predict(model: FitModel, estimate: readonly number[], heading: number): Prediction | null {
-  return predictFrom(model, estimate, harmonics(heading));
-}
-
-/** The deviation of that alone, degrees. */
+/** The deviation a model gives on a compass heading, degrees; null where it gives nothing. */
 export function predictedDeviation(model: FitModel, estimate: readonly number[], heading: number): number | null {
-  const waves = harmonics(heading);
-  return model === 'exact' ? (predictExact(estimate, waves)?.deviation ?? null) : approximate(estimate, waves);
+  return predictedFrom(model, estimate, harmonics(heading));
 }

@@ -11,6 +11,9 @@ export interface Removal {
   readonly fit: ModelFit;
 }
 
+/** A judgement rests on three figures of the squares; this part of them is far below its notice. */
+const NEAR_ENOUGH = 1e-7;
+
 /** A reading that alone fixes part of the curve always agrees with it. */
 const LEVERAGE_LIMIT = 1 - 1e-6;
 
@@ -35,7 +38,7 @@ function worstPlace(fit: ModelFit, readings: readonly WeighedReading[]): number 
  */
 function estimateWithout({ estimate, changes, residuals, solution }: ModelFit, place: number, weight: number): readonly number[] {
   const pull = (weight * (residuals[place] as number)) / (1 - (solution.leverages[place] as number));
-  const change = changes[place] as readonly number[];
+  const change = changes.map((column) => column[place] as number);
   return estimate.map((value, i) => {
     const line = solution.cofactors[i] as readonly number[];
     return value - pull * line.reduce((total, cofactor, j) => total + cofactor * (change[j] as number), 0);
@@ -53,7 +56,7 @@ export function removalPath(whole: ModelFit, all: readonly WeighedReading[], ste
     if (bad === undefined) break;
     const slip = Math.abs(fit.residuals[place] as number) / (1 - (fit.solution.leverages[place] as number));
     readings = readings.filter((reading) => reading !== bad);
-    const next = fitModel(fit.model, readings, estimateWithout(fit, place, bad.weight));
+    const next = fitModel(fit.model, readings, { estimate: estimateWithout(fit, place, bad.weight), gain: NEAR_ENOUGH });
     if (next === null) break;
     fit = next;
     path.push({ index: bad.index, slip, fit });

@@ -52,9 +52,10 @@ function turn(columns: number[][], p: number, q: number, cos: number, sin: numbe
  * one-sided Jacobi method; both from memory). No normal equations, so nothing of the
  * condition is squared.
  */
-export function bySingularValues({ rows, values }: Design): Solution {
-  const width = (rows[0] as readonly number[]).length;
-  const columns = Array.from({ length: width }, (_, j) => rows.map((row) => row[j] as number));
+export function bySingularValues(design: Design): Solution {
+  const { values } = design;
+  const width = design.columns.length;
+  const columns = design.columns.map((column) => column.slice());
   const carried = values.slice();
   reduceToTriangle([...columns, carried]);
   const basis = Array.from({ length: width }, (_, j) => Array.from({ length: width }, (_, i) => (i === j ? 1 : 0)));
@@ -95,11 +96,12 @@ export function bySingularValues({ rows, values }: Design): Solution {
       }
     }
   });
-  // A coefficient is fixed where no direction the rows cannot see has a part along it.
+  // A coefficient is fixed where no direction the readings cannot see has a part along it.
   const fixed = Array.from({ length: width }, (_, i) =>
     basis.every((direction, k) => kept[k] === true || Math.abs(direction[i] as number) < 1e-6),
   );
-  const leverages = rows.map((row) => {
+  const leverages = values.map((_, place) => {
+    const row = design.columns.map((column) => column[place] as number);
     let leverage = 0;
     squares.forEach((square, k) => {
       if (kept[k]) leverage += dot(row, basis[k] as number[]) ** 2 / square;

@@ -2,8 +2,9 @@ import { circularMean } from '../angle/circular-mean.js';
 import { asinDegrees } from '../angle/trigonometry.js';
 import { wrap180, wrap360 } from '../angle/wrap.js';
 import { harmonics } from '../deviation/approximate-deviation.js';
-import { leastSquares } from '../deviation/least-squares.js';
+import { weightedSolution } from '../deviation/agreement.js';
 import type { Solution } from '../deviation/linear-problem.js';
+import type { Near } from '../deviation/exact-search.js';
 import { fitModel } from '../deviation/model-fit.js';
 import type { ModelFit } from '../deviation/model-fit.js';
 import type { WeighedReading } from '../deviation/observations.js';
@@ -54,15 +55,8 @@ function weighted(settled: readonly SettledReading[]): WeighedReading[] {
 /** A to E and the constants of the groups in one linear step from a fit. */
 function jointStep(fit: ModelFit, list: readonly WeighedReading[], settled: readonly SettledReading[], groups: readonly UnknownConstant[]): Solution {
   const counted = settled.filter(({ struck }) => !struck);
-  const rows: number[][] = [];
-  const values: number[] = [];
-  list.forEach(({ weight }, i) => {
-    const root = Math.sqrt(weight);
-    const constant = counted[i]?.reading.constant;
-    rows.push([...(fit.changes[i] ?? []), ...groups.map((group) => (group === constant ? -1 : 0))].map((factor) => factor * root));
-    values.push((fit.residuals[i] ?? 0) * root);
-  });
-  return leastSquares({ rows, values });
+  const ofGroups = groups.map((group) => counted.map(({ reading }) => (reading.constant === group ? -1 : 0)));
+  return weightedSolution(list, [...fit.changes, ...ofGroups], fit.residuals);
 }
 
 /** How far all deviations have to be moved for A to be what it is taken for; 0 where the headings do not tell A. */
@@ -91,13 +85,13 @@ export function settleConstants(taken: readonly Taken[], model: FitModel, consta
   }
   const settleAll = (): SettledReading[] => taken.map((one) => settle(one, offsets));
   let joint: SettledConstants['joint'] = null;
-  let near: readonly number[] | undefined;
+  let near: Near | undefined;
   for (let turn = 0; turn < TURNS && groups.length > 0 && counted.length > 0; turn++) {
     const settled = settleAll();
     const list = weighted(settled);
     const fit = fitModel(model, list, near);
     if (!fit) break;
-    near = fit.estimate;
+    near = { estimate: fit.estimate };
     let moved = 0;
     if (free.length > 0) {
       const solution = jointStep(fit, list, settled, free);
