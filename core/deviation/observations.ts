@@ -33,8 +33,8 @@ export interface WeighedReadings {
 
 /** Readings without a doubt of their own take the usual one of those that have. */
 function usualSigma(observations: readonly DeviationObservation[]): number {
-  const given = observations.flatMap(({ sigma }) => (sigma === undefined ? [] : [sigma * sigma]));
-  return given.length === 0 ? 1 : Math.sqrt(given.reduce((a, b) => a + b, 0) / given.length);
+  const given = observations.map(({ sigma }) => sigma).filter((sigma) => sigma !== undefined);
+  return given.length === 0 ? 1 : Math.sqrt(given.reduce((total, sigma) => total + sigma * sigma, 0) / given.length);
 }
 
 /** Checked, weighted, the struck-out ones left out. Throws `RangeError` naming what is wrong. */
