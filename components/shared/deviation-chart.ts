@@ -32,6 +32,8 @@ export interface ChartContent {
   readonly limit?: number | null;
   /** Heading under the reader's cursor. */
   readonly cursor?: number | null;
+  /** Tells the chart from another in the same widget. */
+  readonly id?: string;
 }
 
 /** Units that are pixels at full size: a narrow widget gets a narrow drawing, not small type. */
@@ -124,12 +126,12 @@ function markedView(point: ChartPoint, { x, y }: Place): SVGTemplateResult {
 }
 
 /** The readings that belong to the curve: one line that is not drawn, with a ring at each corner. */
-function ringsView(points: readonly ChartPoint[], { x, y }: Place): SVGTemplateResult {
+function ringsView(points: readonly ChartPoint[], { x, y }: Place, id: string): SVGTemplateResult {
   const corners = points.map(({ heading, deviation }) => `${x(wrap360(heading)).toFixed(1)} ${y(deviation).toFixed(1)}`).join(' ');
-  return svg`<marker id="ring" markerUnits="userSpaceOnUse" markerWidth="10" markerHeight="10" refX="5" refY="5">
+  return svg`<marker id=${id} markerUnits="userSpaceOnUse" markerWidth="10" markerHeight="10" refX="5" refY="5">
       <circle cx="5" cy="5" r="3.2" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.4"></circle>
     </marker>
-    <polyline class="readings" points=${corners} fill="none" marker-start="url(#ring)" marker-mid="url(#ring)" marker-end="url(#ring)"></polyline>`;
+    <polyline class="readings" points=${corners} fill="none" marker-start="url(#${id})" marker-mid="url(#${id})" marker-end="url(#${id})"></polyline>`;
 }
 
 /** The name of a tick's direction, which stands under its figures; empty where it has none of the sixteen. */
@@ -174,7 +176,7 @@ function cursorView(cursor: number, curves: readonly ChartCurve[], { x, y }: Pla
  * count as style, which is then worked out anew.
  */
 export function deviationChart(content: ChartContent, summary: string, size: ChartSize = 'wide'): TemplateResult {
-  const { curves, points = [], band, limit, cursor } = content;
+  const { curves, points = [], band, limit, cursor, id = 'chart' } = content;
   const { width, height } = CHART_SIZE[size];
   const known = sampled(content);
   const scale = deviationScale(chartedDeviations(content, known));
@@ -191,7 +193,7 @@ export function deviationChart(content: ChartContent, summary: string, size: Cha
       .map((line, index) => ({ pieces: linePoints(line, place, x), tone: curveTone(index) }))
       .reverse()
       .map(({ pieces, tone }) => pieces.map((points) => svg`<polyline points=${points} fill="none" stroke=${tone.colour} stroke-width=${tone.width} stroke-dasharray=${tone.dash.join(' ') || 'none'}></polyline>`))}
-    ${points.length > 0 ? ringsView(points.filter(({ mark }) => !mark), place) : nothing} ${points.filter(({ mark }) => mark).map((point) => markedView(point, place))}
+    ${points.length > 0 ? ringsView(points.filter(({ mark }) => !mark), place, `${id}-ring`) : nothing} ${points.filter(({ mark }) => mark).map((point) => markedView(point, place))}
     ${cursor === null || cursor === undefined ? nothing : cursorView(cursor, curves, place, height)}
   </svg>`;
 }

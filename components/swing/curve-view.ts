@@ -4,6 +4,7 @@ import { confidenceBands } from '../../core/deviation/confidence-band.js';
 import { deviationCurve } from '../../core/deviation/deviation-curve.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { predictedDeviation } from '../../core/deviation/predict-deviation.js';
+import type { SwungCompass } from '../../core/swing/adjusted-swing.js';
 import type { Swing } from '../../core/swing/swing.js';
 import { deviationChart } from '../shared/deviation-chart.js';
 import type { ChartContent, ChartCurve, ChartPoint } from '../shared/deviation-chart.js';
@@ -50,16 +51,17 @@ interface CurveShown {
   readonly name: string;
   readonly behind: CurveBehind | null;
   readonly limit: number;
+  readonly compass: SwungCompass;
   /** Whether another compass's curve stands beside it. */
   readonly paired: boolean;
 }
 
 /** Readings, curve, band and limit, with what held before behind them. */
-export function curveView(host: LubberElement, result: Swing, { name, behind, limit, paired }: CurveShown): TemplateResult {
+export function curveView(host: LubberElement, result: Swing, { name, behind, limit, compass, paired }: CurveShown): TemplateResult {
   const fitted = fittedCurve(name, result);
   // Once the ship has taken this very card there is no other to be drawn behind it.
   const old: ChartCurve[] = behind && JSON.stringify(behind.card) !== JSON.stringify(result.card) ? [{ name: behind.name, at: deviationCurve(behind.card).at }] : [];
-  const content: ChartContent = { curves: fitted ? [fitted, ...old] : old, points: pointsOf(result), band: fitted ? bandOf(result) : undefined, limit };
+  const content: ChartContent = { curves: fitted ? [fitted, ...old] : old, points: pointsOf(result), band: fitted ? bandOf(result) : undefined, limit, id: compass };
   const summary = fitted ? deviationSummary(fitted, host.t) : host.t('swing.curve.none');
   return html`<div part="curve">
     ${deviationChart(content, summary, host.width.narrow ? host.width.picture : paired ? 'middle' : 'wide')} ${deviationKey(content, host.t)} ${fitted ? nothing : html`<p class="hint">${summary}</p>`}

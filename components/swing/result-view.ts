@@ -60,7 +60,7 @@ function compassView(host: LubberElement, shown: ShownResult, compass: SwungComp
   const name = host.t(state.two ? `swing.stage.${state.stage}` : 'swing.curve');
   return html`<div class="of-compass">
     ${state.steering ? html`<h3 class="compass">${host.t(`swing.compass.${compass}`)}</h3>` : nothing}
-    ${curveView(host, result, { name, behind, limit: state.limit.largest, paired: state.steering })} ${cautionsView(host, inPageFigures(host, [...cautions, ...(result.check?.cautions ?? [])]))}
+    ${curveView(host, result, { name, behind, limit: state.limit.largest, compass, paired: state.steering })} ${cautionsView(host, inPageFigures(host, [...cautions, ...(result.check?.cautions ?? [])]))}
     ${nextSteps(host, result, compass, holds, !state.steering, useCard)} ${before ? changeView(host, before, result) : nothing} ${coefficientsView(host, result)}
   </div>`;
 }

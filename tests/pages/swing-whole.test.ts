@@ -49,8 +49,8 @@ async function told(page: Page): Promise<Told> {
       headline: flat(root.querySelector('.headline')),
       leastSquares: column(0),
       eightPoints: column(1),
-      curves: root.querySelectorAll('svg.deviation-chart > path[fill=none]').length,
-      points: root.querySelectorAll('svg.deviation-chart > circle').length,
+      curves: root.querySelectorAll('svg.deviation-chart > polyline:not(.readings)').length,
+      points: (root.querySelector('svg.deviation-chart > .readings') as SVGPolylineElement | null)?.points.numberOfItems ?? 0,
       residuals: [...root.querySelectorAll('table.grid tbody tr:not(.reason)')].map((row) => flat(row.querySelectorAll('td.figure')[1])),
       draft: flat(root.querySelector('#draft')),
     };
@@ -91,7 +91,7 @@ function highestDrawn(page: Page): Promise<number> {
       return { deviation: letter === 'W' ? -Number(figures) : Number(figures), y: Number(text.getAttribute('y')) - 4 };
     });
     const [first, last] = [ticks[0], ticks[ticks.length - 1]] as [{ deviation: number; y: number }, { deviation: number; y: number }];
-    const heights = [...(chart.querySelector('path[fill=none]')?.getAttribute('d') ?? '').matchAll(/[ML][\d.]+ ([\d.]+)/g)].map(([, y]) => Number(y));
+    const heights = [...(chart.querySelector('polyline:not(.readings)') as SVGPolylineElement).points].map(({ y }) => y);
     return first.deviation + ((Math.min(...heights) - first.y) / (last.y - first.y)) * (last.deviation - first.deviation);
   });
 }

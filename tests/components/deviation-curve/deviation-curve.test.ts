@@ -58,7 +58,7 @@ describe('a curve typed by keyboard', () => {
       expect(element.result?.fit?.coefficients[name as 'A'], name).to.be.closeTo(value, 0.1);
     }
     expect(headline(element)).to.match(/B \+11\.9°/);
-    expect(find(element, '.static path[fill-opacity]').getAttribute('d')?.length).to.be.greaterThan(100);
+    expect(find(element, '.static polygon').getAttribute('points')?.length).to.be.greaterThan(100);
   });
 
   it('tells deviation and magnetic heading by the arrow keys, politely', async () => {
