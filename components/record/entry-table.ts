@@ -57,7 +57,7 @@ function what(host: LubberElement, entry: RecordEntry): string {
 function notes(host: LubberElement, entry: RecordEntry, before: RecordEntry | null, struckBy: number | undefined): TemplateResult {
   return html`${struckBy === undefined ? nothing : html`<span class="note">${host.t('record.struck', { number: struckBy })}</span>`}
   ${entry.corrects === null ? nothing : html`<span class="note">${host.t('record.corrects', { number: entry.corrects })}</span>`}
-  ${entry.remarks ? html`<span class="note">${entry.remarks}</span>` : nothing}
+  ${entry.remarks ? html`<span class="note"><bdi>${entry.remarks}</bdi></span>` : nothing}
   ${entryMarks(entry, before).map((mark) => html`<span class="mark">${host.t(`record.mark.${mark}`)}</span>`)}`;
 }
 
@@ -68,7 +68,7 @@ function details(host: LubberElement, entry: RecordEntry, columns: number, state
         ${filledFields(host, entry).map(
           ({ name, label, text }) => html`<div class=${name === 'remarks' ? 'wide' : ''}><dt>${label}</dt><dd><bdi>${text}</bdi></dd></div>`,
         )}
-        <div><dt>${host.t('field.written')}</dt><dd>${entry.written.replace('T', ' ').replace('Z', '')}</dd></div>
+        <div><dt>${host.t('field.written')}</dt><dd><bdi dir="ltr">${entry.written.replace('T', ' ').replace('Z', '')}</bdi></dd></div>
         <div class="wide"><dt>${host.t('field.hash')}</dt><dd>${entry.hash}</dd></div>
       </dl>
       ${state.struck.has(entry.number)
@@ -96,10 +96,10 @@ function row(host: LubberElement, entry: RecordEntry, before: RecordEntry | null
             </button>`
           : entry.number}
       </td>
-      <td class=${state.narrow ? '' : 'nowrap'}><span class="nowrap">${day}</span> <span class="nowrap">${time}</span></td>
+      <td class=${state.narrow ? '' : 'nowrap'}><bdi dir="ltr"><span class="nowrap">${day}</span> <span class="nowrap">${time}</span></bdi></td>
       ${state.narrow ? nothing : html`<td>${what(host, entry)} ${notes(host, entry, before, struckBy)}</td>`}
       ${columns.map((column) => html`<td class="figure ${column.spare ? 'spare' : ''}"><bdi dir="ltr">${column.text(entry)}</bdi></td>`)}
-      ${state.narrow ? nothing : html`<td class="nowrap">${entry.observer}</td>`}
+      ${state.narrow ? nothing : html`<td class="nowrap"><bdi>${entry.observer}</bdi></td>`}
     </tr>
     ${state.narrow && (entry.kind !== 'observation' || entry.remarks !== '' || struckBy !== undefined || entryMarks(entry, before).length > 0)
       ? html`<tr><td></td><td colspan=${columns.length + 1}>${what(host, entry)} ${notes(host, entry, before, struckBy)}</td></tr>`

@@ -3,6 +3,7 @@ import { css } from 'lit';
 /** The entry of correctors: a line each, three parts of it; and the lines an adjuster signs on. */
 export const correctorsStyles = css`
   .correctors-entry table { inline-size: 100%; margin-block-end: var(--space-2); }
+  [dir='rtl'] .correctors-entry input { text-align: right; }
   .correctors-entry input::placeholder { font-style: italic; }
   .correctors-entry caption { text-align: start; color: var(--soft); font-size: var(--small); }
   /* In one line where there is room, else where it stands below what it is: less would cut a word off. */
