@@ -38,7 +38,6 @@ export const ironStyles = css`
   .two { display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: var(--space-4) var(--space-9); align-items: start; }
   th .soft { color: var(--soft); }
   table.voyage th.group { padding-block-start: var(--space-3); color: var(--soft); font-size: var(--small); }
-  .narrow td, .narrow th { padding-inline-end: var(--space-2); }
   .tight .coefficients th .soft { display: none; }
   .explanation td, .explanation th.figure { white-space: nowrap; }
   .narrow .explanation th.figure { white-space: normal; }

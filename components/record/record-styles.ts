@@ -12,8 +12,8 @@ export const recordStyles = css`
   .told.wrong::before { content: '▲ '; }
   .form-grid { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(15rem, 100%), 1fr)); gap: 0 var(--space-6); align-items: start; padding-block: var(--space-2); }
   .form-grid .wide { grid-column: 1 / -1; }
-  .book { inline-size: 100%; font-size: var(--medium); }
-  .book th, .book td { padding-block: var(--space-1); padding-inline: 0 clamp(var(--space-2), 1.1vw, var(--space-3)); vertical-align: baseline; }
+  .book { inline-size: 100%; --cell: clamp(var(--space-2), 1.1vw, var(--space-3)); }
+  .book th, .book td { vertical-align: baseline; }
   .book th.figure, .book td.figure { white-space: nowrap; }
   .nowrap { white-space: nowrap; }
   .scroll + [part='transfer'] { margin-block-start: var(--space-3); }
@@ -24,10 +24,8 @@ export const recordStyles = css`
   .book .mark { display: block; color: var(--warn); font-size: var(--small); }
   .book .mark::before { content: '▲ '; }
   .book .note { display: inline-block; inline-size: 100%; color: var(--soft); font-size: var(--small); text-decoration: none; }
-  :is(.narrow, .close) .book { font-size: var(--small); }
+  .narrow table, .close .book { font-size: var(--small); }
   .narrow .book button.open { min-inline-size: var(--target); font-size: inherit; }
-  .narrow th, .narrow td { padding-inline-end: var(--space-2); }
-  .narrow .book th, .narrow .book td { padding-inline-end: var(--space-2); }
   @media screen and (max-width: 896px) {
     .book .spare { display: none; }
   }
@@ -47,7 +45,8 @@ export const recordStyles = css`
   @media print {
     .book, .book .note, .book .mark { font-size: 8pt; }
     .charts { grid-template-columns: 1fr 1fr; }
-    .book th, .book td { padding-block: 0.08rem; padding-inline: 0 0.35rem; }
+    .book { --cell: 0.35rem; }
+    .book th, .book td { padding-block: 0.08rem; }
     .book button.open { display: inline; border: 0; color: inherit; padding: 0; min-height: 0; text-decoration: none; font-size: inherit; }
     .book tr { break-inside: avoid; }
   }

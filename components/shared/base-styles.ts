@@ -40,7 +40,7 @@ export const baseStyles = css`
   bdi, tspan { unicode-bidi: isolate; }
   table { border-collapse: collapse; font-size: var(--medium); }
   th { font-weight: 400; color: var(--soft); font-size: var(--small); text-align: start; }
-  th, td { padding: var(--space-1) 0; padding-inline-end: var(--space-4); border-block-end: 1px solid var(--line); }
+  th, td { padding-block: var(--space-1); padding-inline: 0 var(--cell, var(--space-4)); border-block-end: 1px solid var(--line); }
   /* Figures run from left to right in every language: their ends stand under each other. */
   td.figure, th.figure { text-align: right; unicode-bidi: plaintext; }
   td.figure { white-space: nowrap; }

@@ -5,7 +5,5 @@ export const earthFieldStyles = css`
   table.elements { inline-size: 100%; max-inline-size: 34rem; }
   table.elements caption { text-align: start; padding-block-end: var(--space-1); }
   table.elements td { white-space: nowrap; }
-  table.elements tr > :last-child { padding-inline-end: 0; }
-  .narrow table.elements th, .narrow table.elements td { padding-inline-end: var(--space-2); }
-  .narrow table.elements td { font-size: var(--medium); }
+  .narrow table.elements td { font-size: var(--small); }
 `;

@@ -7,9 +7,8 @@ export const transitStyles = css`
   fieldset.mark { margin-block-end: 0; }
   .plan { max-inline-size: 27rem; margin-block: var(--space-3) var(--space-2); }
   .plan text { paint-order: stroke; stroke: var(--paper); stroke-width: 3px; }
-  .explanation th { white-space: nowrap; }
-  .explanation [part='doubt'] tbody th { white-space: normal; }
   .hint.why { margin-block-end: var(--space-2); }
   .facts { margin-block: var(--space-2); }
+  .close .facts + * { --cell: var(--space-2); }
   tr.odd td { color: var(--bad); }
 `;

@@ -12,7 +12,7 @@ export const deviationCardMessages: Catalogue = {
   'card.problem.headings-disagree': 'gibt einem Kurs zwei Ablenkungen',
   'limit': 'Grenze',
   'limit.flag-five': '5° auf jedem Kurs (Flagge)',
-  'limit.after-adjustment': '3° nach Kompensierung (ISO 25862)',
+  'limit.after-adjustment': '3° kompensiert (ISO 25862)',
   'limit.in-service': '5° im Betrieb (ISO 25862)',
   'limit.panama-canal': 'unter 7° (Panamakanal)',
   'limit.source': 'Quelle: {source}. Die Vorschrift des Flaggenstaats geht vor.',

@@ -7,7 +7,7 @@ export const correctorMessages: Catalogue = {
   'card.corrector.heeling': 'Imán de escora',
   'card.corrector.spheres': 'Esferas',
   'card.corrector.flinders': 'Barra Flinders',
-  'card.corrector.what': 'número, tamaño',
+  'card.corrector.what': 'n.º, tamaño',
   'card.corrector.end': 'extremo rojo, lado',
   'card.corrector.distance': 'distancia, lugar',
   'card.end.red-forward': 'rojo a proa',

@@ -12,7 +12,7 @@ export const deviationCardMessages: Catalogue = {
   'card.problem.headings-disagree': 'memberi satu haluan dua deviasi',
   'limit': 'Batas',
   'limit.flag-five': '5° semua haluan (bendera)',
-  'limit.after-adjustment': '3° setelah penimbalan (ISO 25862)',
+  'limit.after-adjustment': '3° usai penimbalan (ISO 25862)',
   'limit.in-service': '5° dalam dinas (ISO 25862)',
   'limit.panama-canal': 'di bawah 7° (Terusan Panama)',
   'limit.source': 'Sumber: {source}. Aturan negara bendera lebih menentukan.',
