@@ -45,6 +45,7 @@ export function curvePicture(picture: CurvePicture): TemplateResult {
     x: (heading) => LEFT + (heading / 360) * (width - LEFT - RIGHT),
     y: (deviation) => middle - (deviation / limit) * (middle - TOP),
   };
+  const here = picture.compassHeading === null || picture.deviation === null ? null : scale.x(picture.compassHeading);
   const turn = scale.x(360) - scale.x(0);
   const repeated = (path: string, attributes: string): TemplateResult =>
     svg`<g clip-path="url(#plot)">${[-turn, 0, turn].map(
@@ -53,7 +54,7 @@ export function curvePicture(picture: CurvePicture): TemplateResult {
   return html`<svg part="picture" viewBox="0 0 ${width} ${height}" role="img" aria-label=${picture.summary} class="curve">
     <clipPath id="plot"><rect x=${LEFT} y=${TOP - 3} width=${turn} height=${2 * (middle - TOP) + 6}></rect></clipPath>
     ${grid(scale, limit, width, height, picture)}
-    ${picture.compassHeading === null || picture.deviation === null ? nothing : svg`<line class="here" x1=${scale.x(picture.compassHeading)} x2=${scale.x(picture.compassHeading)} y1=${TOP} y2=${height - BOTTOM}></line>`}
+    ${here === null ? nothing : svg`<line class="here" x1=${here} x2=${here} y1=${TOP} y2=${height - BOTTOM}></line>`}
     ${beside ? repeated(curvePath(beside, scale), 'beside') : nothing}
     ${largest
       ? lines.map((line) => {
@@ -64,9 +65,7 @@ export function curvePicture(picture: CurvePicture): TemplateResult {
         })
       : nothing}
     ${repeated(curvePath(curve, scale), 'whole')}
-    ${picture.compassHeading === null || picture.deviation === null
-      ? nothing
-      : svg`<circle class="here" cx=${scale.x(picture.compassHeading)} cy=${scale.y(picture.deviation)} r="4.5"></circle>`}
+    ${here === null ? nothing : svg`<circle class="here" cx=${here} cy=${scale.y(picture.deviation ?? 0)} r="4.5"></circle>`}
   </svg>`;
 }
 
