@@ -32,6 +32,8 @@ export const answerStyles = css`
   .working li > span { display: block; font-size: var(--medium); }
   .working .line { display: inline-flex; flex-wrap: wrap; gap: var(--space-1) var(--space-2); align-items: center; color: var(--ink); padding-block: var(--space-half); }
   /* A formula is taller than its line box says: without this the next line would touch it. */
+  /* Formulas run from the left in every language, and stand where the words begin. */
+  [dir='rtl'] .working .line { justify-content: flex-end; }
   .working math { padding-block: 0.18em; }
   math { font-size: 1rem; font-family: math, 'DejaVu Math TeX Gyre'; }
   /* The cause stands at the head of the row: its field needs no label for the eye. */
