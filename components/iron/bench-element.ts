@@ -124,9 +124,12 @@ export abstract class BenchElement extends LubberElement {
     if (place) return this.take(placeChanges(place, String(value)));
     if ((own as readonly string[]).includes(name)) return super.change(name, value);
     const entries: Record<string, string | number> = { ...this.entries };
-    if (value === undefined || value === null) delete entries[name];
+    // All of them, as the browser has kept them for the form.
+    if (name === 'entries') Object.assign(entries, readState(String(value)));
+    else if (value === undefined || value === null) delete entries[name];
     else entries[name] = typeof value === 'number' ? value : String(value);
     super.change('entries', entries as unknown as FieldInput);
+    if (name === 'entries') Object.keys(entries).forEach((each) => this.settle(each));
   }
 
   override settle(name: string): void {

@@ -171,8 +171,9 @@ export abstract class FieldElement extends FormElement {
   }
 
   override formStateRestoreCallback(state: unknown): void {
+    const { elementProperties } = this.constructor as typeof FieldElement;
     for (const [name, text] of typedTexts(state)) {
-      if (!Object.hasOwn(this.fields, name)) continue;
+      if (!elementProperties.has(name)) continue;
       this.change(name, text);
       this.settle(name);
     }

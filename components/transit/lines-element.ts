@@ -29,6 +29,13 @@ export abstract class LinesElement extends SightElement {
 
   /** A part of a line is no property of the element: it stands in the list of lines. */
   override change(name: string, value: FieldInput): void {
+    // The whole list, as the browser has kept it for the form.
+    if (name === 'lines') {
+      const kept = givenMarks(value);
+      if (kept.length > 0) this.#setLines(kept);
+      this.#settleAll();
+      return;
+    }
     const named = partNamed(name);
     if (!named) {
       super.change(name, value);

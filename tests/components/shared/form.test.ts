@@ -140,6 +140,21 @@ describe('a form that is reset', () => {
     expect(input(sight, 'bearing').value).to.equal('114');
   });
 
+  it('gives a transit its lines back, those added gone', async () => {
+    const form = await fixture<HTMLFormElement>(html`<form><lubber-transit name="sight" charted="260" bearing="258"></lubber-transit></form>`);
+    const transit = form.querySelector('lubber-transit') as LubberElement;
+    await transit.updateComplete;
+    const before = submitted(form);
+    await type(transit, 'bearing-0', '2');
+    root(transit).querySelector<HTMLButtonElement>('#add-line')?.click();
+    await transit.updateComplete;
+    await type(transit, 'charted-1', '100');
+    form.reset();
+    await transit.updateComplete;
+    expect([input(transit, 'charted-0').value, input(transit, 'bearing-0').value, root(transit).querySelector('#bearing-1')]).to.deep.equal(['260', '258', null]);
+    expect(submitted(form)).to.equal(before);
+  });
+
   it('gives a swing its rows back', async () => {
     const form = await fixture<HTMLFormElement>(html`<form><lubber-swing name="sight" rows=${'000\t1E\n090\t2E'}></lubber-swing></form>`);
     const swing = form.querySelector('lubber-swing') as LubberElement;
@@ -165,6 +180,60 @@ describe('what was typed', () => {
     expect(root(sight).querySelector('#latitude-problem')?.textContent).to.match(/not understood/);
     for (const odd of ['', '[]', '{', new FormData()]) sight.formStateRestoreCallback(odd);
     expect(heard.length).to.equal(0);
+  });
+});
+
+/** What a browser keeps of a widget in a form while another page is shown. */
+async function keptAfter(tag: string, typed: readonly (readonly [name: string, text: string])[]): Promise<string> {
+  const { setFormValue } = ElementInternals.prototype;
+  let kept = '';
+  ElementInternals.prototype.setFormValue = function (...given) {
+    kept = String(given[1]);
+    setFormValue.apply(this, given);
+  };
+  try {
+    const form = await fixture<HTMLFormElement>(html`<form></form>`);
+    const widget = document.createElement(tag) as LubberElement;
+    form.append(widget);
+    for (const [name, text] of typed) widget.change(name, text);
+    await widget.updateComplete;
+  } finally {
+    ElementInternals.prototype.setFormValue = setFormValue;
+  }
+  return kept;
+}
+
+describe('what stands in no field of its own', () => {
+  const back = async (tag: string, kept: string): Promise<LubberElement> => {
+    const widget = await fixture<LubberElement>(document.createElement(tag));
+    widget.formStateRestoreCallback(kept);
+    await widget.updateComplete;
+    return widget;
+  };
+
+  // The lines of a transit were gone, and what had been chosen beside the fields.
+  it('comes back too: the lines of a transit', async () => {
+    const kept = await keptAfter('lubber-transit', [['compass', 'gyro'], ['kind-0', 'one-mark'], ['name-0', 'Lighthouse'], ['frontLatitude-0', '50-03N'], ['frontLongitude-0', 'half of it'], ['bearing-0', '002']]);
+    const transit = await back('lubber-transit', kept);
+    expect(['frontLatitude-0', 'frontLongitude-0', 'bearing-0', 'name-0'].map((name) => input(transit, name).value)).to.deep.equal(['50-03N', 'half of it', '002', 'Lighthouse']);
+    expect(root(transit).querySelector('[id="frontLongitude-0-problem"]')?.textContent).to.match(/not understood/);
+    expect((transit as LubberElement & { compass: string }).compass).to.equal('gyro');
+    for (const odd of ['[["lines","[]"]]', '[["lines","{"]]', '[["lines","7"]]']) {
+      transit.formStateRestoreCallback(odd);
+      await transit.updateComplete;
+      expect(root(transit).querySelectorAll('[id^=bearing-]').length, odd).to.be.above(0);
+    }
+  });
+
+  it('comes back too: how an azimuth is placed, and a series', async () => {
+    const azimuth = await back('lubber-azimuth', await keptAfter('lubber-azimuth', [['method', 'almanac'], ['gha', '320'], ['series', '19:50 150']]));
+    expect(azimuth).to.include({ method: 'almanac', gha: '320', series: '19:50 150' });
+  });
+
+  it('comes back too: the bench of the iron', async () => {
+    const iron = await back('lubber-iron', await keptAfter('lubber-iron', [['P', '0.05'], ['heel', '5']]));
+    expect(iron).to.have.property('heel', '5');
+    expect((iron as LubberElement & { state: Record<string, unknown> }).state).to.have.property('P', '0.05');
   });
 });
 
