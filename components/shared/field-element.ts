@@ -4,7 +4,7 @@ import { translate } from './catalogue.js';
 import type { Catalogue, Values } from './catalogue.js';
 import { isUnset, readField } from './field.js';
 import type { Field, FieldInput, FieldState, StatesOf } from './field.js';
-import { showWhatStands } from './entries.js';
+import { Entries } from './entries.js';
 import { FormElement } from './form-element.js';
 import { typedTexts } from './form-part.js';
 import { PageController } from './page-controller.js';
@@ -44,6 +44,8 @@ export abstract class FieldElement extends FormElement {
   protected readonly words: Readonly<Record<string, Choice>> = {};
 
   readonly #lastRead = new Map<string, { readonly field: unknown; readonly input: FieldInput; readonly words: string; readonly state: FieldState<unknown> }>();
+
+  #entries?: Entries;
 
   /** Whether the user has changed something since the last update. */
   protected changedByUser = false;
@@ -162,7 +164,7 @@ export abstract class FieldElement extends FormElement {
 
   protected override update(changed: PropertyValues<this>): void {
     super.update(changed);
-    showWhatStands(this.renderRoot);
+    (this.#entries ??= new Entries(this.renderRoot)).show();
   }
 
   override formResetCallback(): void {
