@@ -5,7 +5,8 @@ import { dateAndTime } from './any-sight.js';
 import type { Given } from './exercise.js';
 import { givenTable } from './given.js';
 
-const HOUR = 3_600_000;
+/** Milliseconds. */
+export const HOUR = 3_600_000;
 
 /** The ship's clock. */
 export interface ZoneClock {

@@ -6,7 +6,7 @@ import { bearingSteps } from '../sight/azimuth-steps.js';
 import { altitudeAzimuth } from '../sky/altitude-azimuth.js';
 import type { BodyName } from '../sky/body.js';
 import { geographicalPosition } from '../sky/geographical-position.js';
-import { almanacExtract, zoneClock } from './almanac-extract.js';
+import { almanacExtract, HOUR, zoneClock } from './almanac-extract.js';
 import { anyInstant, anyPlace, anyReading, givenReading } from './any-sight.js';
 import type { AnyPlace } from './any-sight.js';
 import type { Chance } from './chance.js';
@@ -52,13 +52,15 @@ function wrongBearings(sight: AzimuthBearing, longitude: number, level: Level): 
   return found;
 }
 
-/** A mistake of time moves the hour angle and nothing else that matters. */
-function timeMistakes(sight: AzimuthBearing, instant: Date, zoneHours: number): Distractor<number>[] {
-  const bearingAt = (hours: number): number | null =>
-    altitudeAzimuth({ ...sight, localHourAngle: wrap360((sight.localHourAngle ?? 0) + hours * 15) }).azimuth;
+/** The bearings at the times taken by mistake: in half a day the Moon's declination changes too. */
+function timeMistakes(body: BodyName, { latitude, longitude }: AnyPlace, instant: Date, zoneHours: number): Distractor<number>[] {
+  const bearingAt = (time: number): number | null => {
+    const { gha, declination } = geographicalPosition(body, new Date(time));
+    return altitudeAzimuth({ latitude, declination, localHourAngle: gha + longitude }).azimuth;
+  };
   const wrong = [
-    { code: 'zone-time', value: bearingAt(-zoneHours) },
-    { code: 'increment-forgotten', value: bearingAt(-instant.getUTCMinutes() / 60) },
+    { code: 'zone-time', value: bearingAt(instant.getTime() - zoneHours * HOUR) },
+    { code: 'increment-forgotten', value: bearingAt(Math.floor(instant.getTime() / HOUR) * HOUR) },
   ];
   return wrong.flatMap(({ code, value }) => (value === null ? [] : [{ code, value }]));
 }
@@ -99,7 +101,7 @@ export function azimuthExercise(chance: Chance, level: Level, tolerances: Tolera
     task: reading.variation === null ? `azimuth.${reading.compass}` : 'azimuth.deviation',
     givens: [givenWord('body', `body.${body}`), given('latitude', place.latitude, 'latitude'), ...givens, ...givenReading(reading)],
     asked: sightQuestions(
-      { ...reading, trueBearing: sight.trueBearing, wrongBearings: level === 3 ? [...timeMistakes(sight, instant, -clock.hours), ...wrong] : wrong },
+      { ...reading, trueBearing: sight.trueBearing, wrongBearings: level === 3 ? [...timeMistakes(body, place, instant, clock.hours), ...wrong] : wrong },
       tolerances,
     ),
     // The hour angle that is given needs no line.

@@ -21,6 +21,16 @@ export function courseByCard(chance: Chance, to: 'true' | 'compass', tolerances:
   if (answer === null || deviation === null) return null;
   const curve = deviationCurve(card);
   const way = to === 'true' ? 1 : -1;
+  // On the way to compass a variation taken wrongly makes another magnetic course, and that another deviation.
+  const wrongVariation = (wrong: number): number => {
+    const found = convertDirection({ direction: { value, by: from }, variation: wrong, deviation: card }).deviation;
+    return value + way * (wrong + (found ?? deviation));
+  };
+  const wrongVariations: Readonly<Record<string, number>> = { 'variation-sign': -variation, 'variation-omitted': 0 };
+  const mistakes = courseMistakes(value, way, variation, deviation).map((mistake) => {
+    const wrong = wrongVariations[mistake.code];
+    return wrong === undefined ? mistake : { ...mistake, value: wrongVariation(wrong) };
+  });
   // Entered with the true course, or with the opposite heading.
   const wrongHeading = (code: string, heading: number) => ({ code, value: value + way * (variation + (curve.at(heading) ?? 0)) });
   return {
@@ -45,9 +55,9 @@ export function courseByCard(chance: Chance, to: 'true' | 'compass', tolerances:
         tolerance: tolerances.course,
         answer,
         mistakes: [
-          ...courseMistakes(value, way, variation, deviation),
+          ...mistakes,
           ...(to === 'true' ? [] : [wrongHeading('true-as-compass', value)]),
-          wrongHeading('opposite-heading', value + 180),
+          wrongHeading('opposite-heading', (to === 'true' ? value : answer) + 180),
         ],
       }),
     ],

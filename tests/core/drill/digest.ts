@@ -20,11 +20,11 @@ export function digestOf(seeds: number): Record<string, number> {
  * changes on purpose, change it here.
  */
 export const digest: Readonly<Record<string, number>> = {
-  conversion: 3871556150,
+  conversion: 1569202389,
   'chart-variation': 1772742013,
   card: 956220650,
   amplitude: 3779645324,
-  azimuth: 3763551424,
+  azimuth: 1084181663,
   transit: 4184386505,
   coefficients: 1160757762,
   polarity: 722228858,
