@@ -7,7 +7,8 @@ const writers: Record<Unit, (value: number) => string> = {
   latitude: formatLatitude,
   declination: formatLatitude,
   longitude: formatLongitude,
-  hourAngle: (value) => formatAngle(value, 2),
+  // What rounds to 360 is 0, as an almanac prints it.
+  hourAngle: (value) => formatAngle(Number(value.toFixed(2)) % 360, 2),
   angle: (value) => formatAngle(value, 2),
   arcminutes: (value) => `${formatNumber(value, 1)}′`,
   metres: (value) => `${formatNumber(value, 1)} m`,

@@ -1,4 +1,5 @@
 import { roundTo } from '../angle/format-angle.js';
+import { wrap360 } from '../angle/wrap.js';
 import type { BodyName } from '../sky/body.js';
 import { geographicalPosition } from '../sky/geographical-position.js';
 import { dateAndTime } from './any-sight.js';
@@ -43,7 +44,8 @@ export function almanacExtract(body: BodyName, instant: Date, zoneHours: number)
   const hours = [...new Set(about)].sort((a, b) => a - b);
   const rows = hours.map((each) => {
     const { gha, declination } = geographicalPosition(body, new Date((midnight + each) * HOUR));
-    return [each, roundTo(gha, 2), roundTo(declination * 600, 0) / 600];
+    // What rounds to 360 is printed 0.
+    return [each, wrap360(roundTo(gha, 2)), roundTo(declination * 600, 0) / 600];
   });
   const columns = [
     { code: 'hourUtc', unit: 'hour' },

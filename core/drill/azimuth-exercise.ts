@@ -68,8 +68,8 @@ function timeMistakes(body: BodyName, { latitude, longitude }: AnyPlace, instant
 /** What level by level is told of the body's place in the sky. */
 function skyGivens(sight: AzimuthBearing, longitude: number, level: Level): Given[] {
   const declination = given('declination', roundTo(sight.declination * 600, 0) / 600, 'declination');
-  if (level === 1) return [declination, given('localHourAngle', roundTo(sight.localHourAngle ?? 0, 2), 'hourAngle')];
-  return [given('longitude', longitude, 'longitude'), declination, given('greenwichHourAngle', roundTo(sight.gha ?? 0, 2), 'hourAngle')];
+  if (level === 1) return [declination, given('localHourAngle', wrap360(roundTo(sight.localHourAngle ?? 0, 2)), 'hourAngle')];
+  return [given('longitude', longitude, 'longitude'), declination, given('greenwichHourAngle', wrap360(roundTo(sight.gha ?? 0, 2)), 'hourAngle')];
 }
 
 /** Error or deviation from the bearing of a body above the horizon; null where none stands fit for it. */
