@@ -18,8 +18,9 @@ export const fieldStyles = css`
     border: 0; background: transparent; color: var(--ink); font: inherit; font-size: var(--figure);
     font-variant-numeric: inherit; border-radius: 0;
   }
-  /* The browser insets the words of a list by four pixels. */
+  /* Chromium insets the words of a list by four pixels. */
   .entry select { background: var(--paper); margin-inline-start: -4px; font-size: var(--medium); text-overflow: ellipsis; }
+  @supports (-moz-appearance: none) { .entry select { margin-inline-start: 0; } }
   .entry select:disabled { color: var(--soft); opacity: 1; }
   /* What is typed runs as its letters do, and stands at the side of the label. */
   [dir='rtl'] .entry input { text-align: right; }
