@@ -15,7 +15,7 @@ export function readDeclarations(folders) {
       const file = ts.createSourceFile(path, readFileSync(join(folder, path), 'utf8'), ts.ScriptTarget.Latest, true);
       for (const statement of file.statements) {
         if (!ts.isInterfaceDeclaration(statement) && !ts.isTypeAliasDeclaration(statement)) continue;
-        const declared = statement.getFullText().trim().replace(/^export /m, '').replace(/\breadonly /g, '');
+        const declared = statement.getFullText().trim().replace(/^export /m, '').replace(/\breadonly /g, '').replace(/^(?: {4})+/gm, (indent) => indent.slice(indent.length / 2));
         found.set(statement.name.text, { declared, names: namesIn(statement) });
       }
     }
@@ -33,7 +33,7 @@ function namesIn(node) {
   return names;
 }
 
-/** The declarations a type names, the outer ones first. */
+/** The declarations a type names, the outer ones first: [name, text]. */
 export function declarationsOf(type, declarations) {
   const shown = new Map();
   let names = type.match(/\b[A-Z]\w+/g) ?? [];
@@ -47,5 +47,5 @@ export function declarationsOf(type, declarations) {
     }
     names = next;
   }
-  return [...shown.values()];
+  return [...shown];
 }

@@ -3,8 +3,13 @@ const letters = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', '\n': '
 
 export const text = (words) => String(words).replace(/[&<>]/g, (letter) => letters[letter]);
 
-/** Words in back quotes are code. */
-export const prose = (words = '') => text(words).replace(/\s+/g, ' ').replace(/`([^`]+)`/g, '<code>$1</code>');
+/** Words in back quotes are code; in the others an apostrophe is set as one. */
+export const prose = (words = '') =>
+  text(words)
+    .replace(/\s+/g, ' ')
+    .split(/`([^`]+)`/)
+    .map((part, place) => (place % 2 === 1 ? `<code>${part}</code>` : part.replace(/(?<=\p{L})'/gu, '’')))
+    .join('');
 
 /** An attribute in the quotes it needs the fewest escapes in. */
 function attribute([name, value]) {

@@ -67,9 +67,10 @@ ${exampleTag(name)}
 function resultShape(members, declarations) {
   const result = members.find(({ name }) => name === 'result');
   if (!result) return '';
-  const shapes = declarationsOf(result.type.text, declarations);
+  const [outer, ...named] = declarationsOf(result.type.text, declarations);
   return `<p>${code(`result: ${result.type.text}`)} ${prose(result.description)}</p>
-${shapes.length > 0 ? `<pre>${text(shapes.join('\n\n'))}</pre>` : ''}
+${outer ? `<pre>${text(outer[1])}</pre>` : ''}
+${named.map(([name, declared]) => `<details>\n<summary>${code(name)}</summary>\n<pre>${text(declared)}</pre>\n</details>`).join('\n')}
 <p class="aside">Degrees, east, north and clockwise positive, unless a comment says otherwise; a doubt is one standard deviation.</p>`;
 }
 
