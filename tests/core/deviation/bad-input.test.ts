@@ -5,6 +5,7 @@ import { coefficientNames, deviationAt } from '../../../core/deviation/approxima
 import { checkCard } from '../../../core/deviation/check-card.js';
 import { confidenceBand } from '../../../core/deviation/confidence-band.js';
 import { deviationLimits } from '../../../core/deviation/deviation-limits.js';
+import { exactDeviationByCompass } from '../../../core/deviation/exact-deviation.js';
 import { fitDeviation } from '../../../core/deviation/fit-deviation.js';
 import { fittedCard } from '../../../core/deviation/fitted-card.js';
 import { reversedNaming } from '../../../core/deviation/reversed-naming.js';
@@ -118,15 +119,25 @@ test('east and west exchanged throughout is seen against the old card only', () 
 });
 
 test('limits: 5° is allowed at 5° and not at 3°; the canal wants less than 7°', () => {
-  const [five, three, , canal] = deviationLimits;
+  const [five, three, service, canal] = deviationLimits;
   const card = (B: number) => ({ kind: 'approximate', coefficients: { A: 0, B, C: 0, D: 0, E: 0 } }) as const;
   assert.ok(checkCard(card(5)).withinLimit);
   assert.ok(!checkCard(card(5.1), five).withinLimit);
   assert.ok(!checkCard(card(5), three).withinLimit);
+  assert.ok(checkCard(card(5), service).withinLimit);
   assert.ok(!checkCard(card(7), canal).withinLimit);
   const { largest, spread } = checkCard(card(-4));
   assert.deepEqual([Math.abs(largest.deviation), spread], [4, 8]);
   assert.ok(deviationLimits.every(({ source }) => /^[a-z-]+$/.test(source)));
+});
+
+test('a slip of 40° on a ship of very strong iron does not take the exact fit away', () => {
+  const deviations = [2.5, 24, 67, 72, -8, -49.5, -50, -10];
+  // What least squares leave is never more than what some other ship leaves.
+  const other = { A: 0.1, B: 0.7, C: 0, D: -0.2, E: 0 };
+  const left = eight.reduce((total, heading, i) => total + ((deviations[i] ?? NaN) - (exactDeviationByCompass(other, heading) ?? NaN)) ** 2, 0);
+  const { rms } = fitDeviation(eight.map((heading, i) => ({ heading, deviation: deviations[i] ?? NaN })), { model: 'exact' });
+  assert.ok((rms ?? NaN) <= Math.sqrt(left / 8), `${rms} of ${Math.sqrt(left / 8)}`);
 });
 
 test('any finite readings give numbers or null, never NaN, and never lose one', () => {

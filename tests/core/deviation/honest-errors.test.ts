@@ -82,3 +82,26 @@ test('five readings that claim a doubt give standard errors by it, and none with
   assert.equal(bare.basis, null);
   assert.deepEqual(bare.standardErrors, { A: null, B: null, C: null, D: null, E: null });
 });
+
+// 𝔅 = 1.5 alone: sin δ = 1.5 sin ζ′, so no compass comes to a heading of which 1.5 sin ζ′ is beyond 1.
+test('a band has a gap where the fitted iron gives no deviation', () => {
+  const readings = [0, 180].flatMap((middle) =>
+    [-40, -20, -10, 0, 10, 20, 40].map((off) => {
+      const heading = middle + off;
+      const sine = 1.5 * Math.sin((heading * Math.PI) / 180);
+      return { heading, deviation: (Math.asin(sine) * 180) / Math.PI, sigma: 0.5 };
+    }),
+  );
+  const fit = fitDeviation(readings, { model: 'exact' });
+  assert.equal(confidenceBand(fit, 90), null);
+  assertClose(confidenceBand(fit, 30)?.deviation ?? NaN, (Math.asin(0.75) * 180) / Math.PI, 1e-6);
+});
+
+test('scatter exceeds the doubts claimed beyond the 99 % point of χ²: 24.72 for 11 degrees of freedom (printed tables, from memory)', () => {
+  // A third harmonic alone is scatter: 16 readings of 0.4 cos 3ζ′ have 8 × 0.4² of squares.
+  const claimed = (sigma: number) =>
+    fitDeviation(Array.from({ length: 16 }, (_, i) => ({ heading: i * 22.5, deviation: 0.4 * Math.cos((i * 3 * Math.PI) / 8), sigma })));
+  const sigmaFor = (chiSquare: number): number => Math.sqrt((8 * 0.4 ** 2) / chiSquare);
+  const exceeds = (chiSquare: number): boolean => claimed(sigmaFor(chiSquare)).warnings.some(({ code }) => code === 'scatter-exceeds-doubt');
+  assert.deepEqual([exceeds(24.5), exceeds(24.95)], [false, true]);
+});

@@ -43,6 +43,21 @@ test('a card of 40° in the semicircular part alone is unique both ways: slope �
   assertSameDirection(curve.steepest.heading, 180, 1e-3);
 });
 
+test('the compass of exact coefficients falls back fastest where its deviation, differenced, rises fastest', () => {
+  const [A, B, C, D, E] = [0.01, 0.3, -0.2, 0.12, 0.05];
+  const rad = Math.PI / 180;
+  // tan δ from the forces across and along the needle: Archibald Smith's equation (from memory).
+  const deviationOn = (magnetic: number): number => {
+    const z = magnetic * rad;
+    const across = A + B * Math.sin(z) + C * Math.cos(z) + D * Math.sin(2 * z) + E * Math.cos(2 * z);
+    return Math.atan2(across, 1 + B * Math.cos(z) - C * Math.sin(z) + D * Math.cos(2 * z) - E * Math.sin(2 * z)) / rad;
+  };
+  const slopes = Array.from({ length: 360 }, (_, z) => (deviationOn(z - 0.01) - deviationOn(z + 0.01)) / 0.02);
+  const { steepest } = deviationCurve({ kind: 'exact', coefficients: { A, B, C, D, E } });
+  assertClose(steepest.slope, Math.min(...slopes), 1e-6);
+  assert.equal(steepest.heading, slopes.indexOf(Math.min(...slopes)));
+});
+
 test('a pure D is unique to 28.64° and ambiguous from 28.66°: twice D in radians is 1 at 28.648°', () => {
   const withD = (D: number) => deviationCurve({ kind: 'approximate', coefficients: { A: 0, B: 0, C: 0, D, E: 0 } });
   assert.deepEqual(withD(28.64).ambiguous, []);
