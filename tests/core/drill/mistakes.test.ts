@@ -39,9 +39,9 @@ const wrongly = (changes: Parameters<typeof taken>[1]): Mistake => (exercise) =>
 
 /** What is made of the right numbers. */
 const ofRight =
-  (to: (value: number, exercise: Exercise) => number): Mistake =>
+  (to: (value: number, exercise: Exercise) => number, only?: readonly string[]): Mistake =>
   (exercise) =>
-    Object.fromEntries(Object.entries(solve(exercise)).map(([code, value]) => [code, to(Number(value), exercise)]));
+    Object.fromEntries(Object.entries(solve(exercise)).map(([code, value]) => [code, only?.includes(code) === false ? NaN : to(Number(value), exercise)]));
 /** A card is entered the other way where a course is made compass: the deviation found there is then the right one. */
 const butToCompass =
   (mistake: Mistake): Mistake =>
@@ -88,8 +88,13 @@ const mistakes: Readonly<Record<string, Mistake>> = {
   sign: (exercise) => (exercise.task.includes('gyro-to') || exercise.task.includes('to-gyro') ? solve(taken(exercise, { gyroError: turned })) : ofRight((value) => -value)(exercise)),
   'through-zero': ofRight((value) => -value),
   'coefficient-sign': ofRight((value) => -value),
-  'not-halved': ofRight((value) => 2 * value),
-  'divided-by-half': ofRight((value) => 2 * value),
+  // B and C are half a difference, A, D and E part of a sum.
+  'not-halved': ofRight((value) => 2 * value, ['coefficientB', 'coefficientC']),
+  'divided-by-half': ofRight((value) => 2 * value, ['coefficientA', 'coefficientD', 'coefficientE']),
+  // The opposite heading stands twelve rows on.
+  'opposite-heading': butToCompass((exercise) =>
+    exercise.kind === 'coefficients' ? null : solve(taken(exercise, { card: (value) => (value.is === 'table' ? { ...value, rows: value.rows.map(([heading = NaN], row, { length }) => [heading, value.rows[(row + length / 2) % length]?.[1] ?? NaN]) } : value) })),
+  ),
   // Compass less true for true less compass.
   'compass-less-true': ofRight((deviation, exercise) => -(deviation + told(exercise, 'variation')) - told(exercise, 'variation')),
   'deviation-sign': butToCompass(wrongly({ deviation: turned, card: column((value) => -value) })),

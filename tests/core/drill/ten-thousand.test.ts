@@ -2,17 +2,44 @@ import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import { roundTo } from '../../../core/angle/format-angle.js';
 import { exerciseKinds, levels } from '../../../core/drill/exercise.js';
-import type { Exercise } from '../../../core/drill/exercise.js';
+import type { Exercise, ExerciseKind } from '../../../core/drill/exercise.js';
 import type { AnswerForm, Question } from '../../../core/answer/question.js';
 import { exerciseFrom } from '../../../core/drill/generate.js';
 import { markAnswer } from '../../../core/answer/mark.js';
 import { exerciseScore } from '../../../core/drill/score.js';
 import { evaluate } from '../../../core/working/evaluate.js';
 import type { Step } from '../../../core/working/step.js';
+import { checkFigures, checkPossible } from './possible.js';
 import { solve } from './solve.js';
 
 /** Nine kinds and three levels make 10,017 of these. */
 const EACH = 371;
+
+/** The tasks of each kind by level: each of them is set. */
+const sights = (kind: string): string[][] => [
+  [`${kind}.magnetic`, `${kind}.gyro`],
+  [`${kind}.deviation`, `${kind}.gyro`],
+  [`${kind}.deviation`, `${kind}.gyro`],
+];
+const tasksOf: Readonly<Record<ExerciseKind, readonly (readonly string[])[]>> = {
+  conversion: [
+    ['compass-to-true', 'true-to-compass', 'gyro-to-true', 'true-to-gyro'],
+    ['compass-to-true-by-card', 'bearing-compass-to-true'],
+    ['true-to-compass-by-card', 'bearing-true-to-compass', 'gyro-against-magnetic'],
+  ].map((tasks) => tasks.map((task) => `conversion.${task}`)),
+  'chart-variation': [['chart-variation'], ['chart-variation'], ['chart-variation']],
+  card: [['card.compass'], ['card.compass'], ['card.magnetic']],
+  amplitude: sights('amplitude'),
+  azimuth: sights('azimuth'),
+  transit: [...sights('transit').slice(0, 2), ['transit.deviation.marks', 'transit.gyro.marks']],
+  coefficients: [['coefficients.two'], ['coefficients.five'], ['coefficients.deviation']],
+  polarity: [
+    ['polarity.error-magnetic', 'polarity.error-gyro', 'polarity.upright'],
+    ['polarity.level', 'polarity.slip-coefficient'],
+    ['polarity.slip-deck', 'polarity.corrector-below', 'polarity.corrector-end-on'],
+  ],
+  latitude: [['latitude.permanent-B', 'latitude.permanent-C'], ['latitude.induced-B'], ['latitude.separated-B']],
+};
 
 /** As a learner types it: three figures, or a letter. */
 function typed(form: AnswerForm, value: number): string {
@@ -80,15 +107,20 @@ describe('ten thousand exercises', () => {
     for (const level of levels) {
       it(`of ${kind}, level ${level}, are answerable from what is told, have one answer, and name each mistake`, (context) => {
         let worst = 0;
+        const tasks = new Set<string>();
         for (let index = 0; index < EACH; index++) {
           const exercise = exerciseFrom({ kind, level, seed: `test-${index}` });
           ids.add(exercise.id);
+          tasks.add(exercise.task);
+          checkFigures(exercise);
+          checkPossible(exercise);
           checkKeyAndMistakes(exercise);
           checkWorking(exercise);
           const off = checkAgainstTold(exercise);
           worst = Math.max(worst, off);
           assert.ok(off < 0.5, `${exercise.id}: from what is told it is ${off} tolerances off`);
         }
+        assert.deepEqual([...tasks].sort(), [...tasksOf[kind][level - 1] ?? []].sort());
         context.diagnostic(`worst ${worst.toFixed(3)} of the tolerance`);
       });
     }
