@@ -5,13 +5,13 @@ import type { AmplitudeObservation } from '../../core/sight/amplitude-observatio
 import type { AmplitudeBearing } from '../../core/sight/amplitude-result.js';
 import { isFarFromMoment } from '../../core/sight/far-from-moment.js';
 import { lightCautions } from '../../core/sight/light-cautions.js';
-import { formatInstant } from '../../core/time/instant.js';
 import { warning } from '../../core/working/caution.js';
 import { quantity } from '../../core/working/quantity.js';
 import { cautionsView } from '../shared/caution-view.js';
 import { decimalMark, formatBearing } from '../shared/figures.js';
+import { instantText } from '../shared/instant-text.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { takeInstant } from '../shared/place-and-time.js';
+import { isWhenLocked, takeInstant } from '../shared/place-and-time.js';
 import { plannedBearing } from '../shared/planned-bearing.js';
 import { expectedBearingText } from './expected-bearing.js';
 import { nearestEvent } from './next-event.js';
@@ -37,13 +37,12 @@ function timeView(host: LubberElement, { seen, bearing, body }: Plan): TemplateR
   if (!isFarFromMoment(bearing)) return cautionsView(host, lightCautions(seen.body, seen, 'on-horizon'));
   const { side } = bearing;
   const instant = nearestEvent({ ...seen, event: side }, seen.instant);
-  const said = instant ? host.t(`amplitude.next.found.${side}`, { body, instant: formatInstant(instant).replace('T', ' ').replace('Z', '') }) : '';
-  const locked = host.isLocked('date') || host.isLocked('time');
+  const said = instant ? host.t(`amplitude.next.found.${side}`, { body, instant: instantText(instant) }) : '';
   return html`${cautionsView(host, [warning('far-from-moment', { altitude: quantity(bearing.altitudeByTime, 'angle') })])}
   ${instant
     ? html`<p class="row">
         <span>${said}</span>
-        ${locked ? nothing : html`<button part="button" type="button" @click=${() => take(host, instant, said)}>${host.t('amplitude.plan.take')}</button>`}
+        ${isWhenLocked(host) ? nothing : html`<button part="button" type="button" @click=${() => take(host, instant, said)}>${host.t('amplitude.plan.take')}</button>`}
       </p>`
     : nothing}`;
 }

@@ -18,11 +18,13 @@ import { howView } from '../shared/how-view.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
 import { SightElement } from '../shared/sight-element.js';
+import { sightStyles } from '../shared/sight-styles.js';
 import { answerView } from './amplitude-answer.js';
 import { explanationView } from './amplitude-explanation.js';
 import { amplitudeFields, moments } from './amplitude-fields.js';
 import { amplitudeMessages } from './amplitude-messages.js';
 import { planView } from './amplitude-plan.js';
+import { amplitudeStyles } from './amplitude-styles.js';
 import { bearingLabel, fieldsView } from './fields-view.js';
 import type { Entered } from './fields-view.js';
 import { NextEventButtons } from './next-event-buttons.js';
@@ -54,7 +56,7 @@ import { atHead } from './sentence-head.js';
  * @csspart caution - one of the cautions
  */
 export class LubberAmplitude extends SightElement {
-  static override styles: CSSResultGroup = [sharedStyles, answerStyles];
+  static override styles: CSSResultGroup = [sharedStyles, answerStyles, sightStyles, amplitudeStyles];
 
   /** The body observed, by its almanac name. */
   @property() body = 'Sun';

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { takeInstant } from '../shared/place-and-time.js';
+import { isWhenLocked, takeInstant } from '../shared/place-and-time.js';
 import { nextEvent } from './next-event.js';
 import type { NextEventQuestion } from './next-event.js';
 
@@ -29,11 +29,10 @@ export class NextEventButtons {
   /** The buttons, unless the host has fixed when. */
   view(): TemplateResult | typeof nothing {
     const host = this.#host;
-    if (host.isLocked('date') || host.isLocked('time')) return nothing;
+    if (isWhenLocked(host)) return nothing;
     const { said, asked } = this.#found;
     return html`<div class="row field no-print">
-      <button part="button" type="button" @click=${() => this.#press('rising')}>${host.t('amplitude.next.rising')}</button>
-      <button part="button" type="button" @click=${() => this.#press('setting')}>${host.t('amplitude.next.setting')}</button>
+      ${(['rising', 'setting'] as const).map((event) => html`<button part="button" type="button" @click=${() => this.#press(event)}>${host.t(`amplitude.next.${event}`)}</button>`)}
       ${said && asked === JSON.stringify(this.#asked()) ? html`<p class="hint" aria-hidden="true">${said}</p>` : nothing}
     </div>`;
   }

@@ -2,8 +2,8 @@ import type { BodyName } from '../../core/sky/body.js';
 import type { HorizonMoment } from '../../core/sky/horizon-altitude.js';
 import { horizonCrossing } from '../../core/sky/horizon-crossing.js';
 import type { HorizonEventArguments } from '../../core/sky/horizon-crossing.js';
-import { formatInstant } from '../../core/time/instant.js';
 import type { Translate } from '../shared/catalogue.js';
+import { instantText } from '../shared/instant-text.js';
 import { atHead } from './sentence-head.js';
 
 export interface NextEventQuestion {
@@ -53,9 +53,8 @@ export function nextEvent(
     const after = new Date(from + PAST_THIS_ONE);
     const found = horizonCrossing({ body, latitude, longitude, after, event, moment, heightOfEye });
     if (!found.occurs) return { instant: null, said: t(`amplitude.next.${found.reason}`, words) };
-    const instant = formatInstant(found.instant).replace('T', ' ').replace('Z', '');
     const wait = t(question.after ? 'amplitude.next.later' : 'amplitude.next.in', { wait: waitText(found.instant.getTime() - from) });
-    return { instant: found.instant, said: `${t(`amplitude.next.found.${event}`, { ...words, instant })} ${wait}` };
+    return { instant: found.instant, said: `${t(`amplitude.next.found.${event}`, { ...words, instant: instantText(found.instant) })} ${wait}` };
   } catch {
     return { instant: null, said: t('amplitude.next.years') };
   }

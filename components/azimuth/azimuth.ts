@@ -20,6 +20,7 @@ import { missingView } from '../shared/missing-view.js';
 import { instantOfDay } from '../shared/place-and-time.js';
 import { isUntimed } from '../shared/record-button.js';
 import { SightElement } from '../shared/sight-element.js';
+import { sightStyles } from '../shared/sight-styles.js';
 import { isWorthless } from '../shared/worthless.js';
 import { seriesExplanation, sightExplanation } from './azimuth-explanation.js';
 import { azimuthFields, observedAltitudeField } from './azimuth-fields.js';
@@ -64,7 +65,7 @@ export type { AzimuthMethod } from './placing.js';
  * @csspart caution - one of the cautions
  */
 export class LubberAzimuth extends SightElement {
-  static override styles: CSSResultGroup = [longTextStyles, sharedStyles, answerStyles, azimuthStyles];
+  static override styles: CSSResultGroup = [longTextStyles, sharedStyles, answerStyles, sightStyles, azimuthStyles];
 
   /** How the body is placed: `body`, `almanac` or `altitude`. */
   @property() method: AzimuthMethod = 'body';

@@ -16,6 +16,7 @@ import { cardProblemView } from '../shared/given-card-view.js';
 import { limitCodes, limitNamed } from '../shared/limit-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
+import { mainButtonStyles } from '../shared/main-button-styles.js';
 import { missingView } from '../shared/missing-view.js';
 import { printAlone } from '../shared/print-alone.js';
 import { inReadingOrder } from '../shared/reading-order.js';
@@ -50,7 +51,7 @@ import type { Correctors } from '../../core/deviation/corrector-states.js';
  * @csspart caution - one of the cautions
  */
 export class LubberDeviationCard extends LubberElement {
-  static override styles: CSSResultGroup = [longTextStyles, sharedStyles, answerStyles, deviationTableStyles, deviationChartStyles, correctorsStyles, cardStyles];
+  static override styles: CSSResultGroup = [longTextStyles, sharedStyles, mainButtonStyles, answerStyles, deviationTableStyles, deviationChartStyles, correctorsStyles, cardStyles];
 
   /** A deviation card as plain data; as attribute its JSON. */
   @property() card?: DeviationCard | string;

@@ -5,6 +5,7 @@ import { answerStyles } from '../shared/answer-styles.js';
 import type { FieldInput } from '../shared/field.js';
 import { listText } from '../shared/list-text.js';
 import { sharedStyles } from '../shared/lubber-element.js';
+import { mainButtonStyles } from '../shared/main-button-styles.js';
 import { missingView } from '../shared/missing-view.js';
 import { printAlone } from '../shared/print-alone.js';
 import { LubberScoreEvent } from '../shared/score-event.js';
@@ -50,7 +51,7 @@ import { summaryView } from './summary-view.js';
  * @csspart message - what was last said of an answer
  */
 export class LubberDrill extends DrillSetElement {
-  static override styles: CSSResultGroup = [sharedStyles, answerStyles, drillStyles];
+  static override styles: CSSResultGroup = [sharedStyles, mainButtonStyles, answerStyles, drillStyles];
 
   @internal() private message = '';
   @internal() private chosen: { kind: string; level: number } = { kind: '', level: USUAL.level };

@@ -13,6 +13,7 @@ import { answerStyles } from '../shared/answer-styles.js';
 import { selectView } from '../shared/choice-view.js';
 import type { FieldInput } from '../shared/field.js';
 import { sharedStyles } from '../shared/lubber-element.js';
+import { mainButtonStyles } from '../shared/main-button-styles.js';
 import { inReadingOrder } from '../shared/reading-order.js';
 import { missingView } from '../shared/missing-view.js';
 import type { FieldName } from '../shared/missing-view.js';
@@ -64,7 +65,7 @@ const always = ['heading', 'heel', ...ironParameterNames] as const;
  * @csspart caution - one of the cautions
  */
 export class LubberIron extends BenchElement {
-  static override styles: CSSResultGroup = [sliderStyles, tickStyles, sharedStyles, answerStyles, errorColumnStyles, ironStyles];
+  static override styles: CSSResultGroup = [sliderStyles, tickStyles, sharedStyles, mainButtonStyles, answerStyles, errorColumnStyles, ironStyles];
 
   protected readonly messages = ironMessages;
 

@@ -9,6 +9,7 @@ import { LubberResultEvent } from '../shared/events.js';
 import { errorColumnStyles } from '../shared/error-column-styles.js';
 import { fileStyles } from '../shared/file-styles.js';
 import { sharedStyles } from '../shared/lubber-element.js';
+import { mainButtonStyles } from '../shared/main-button-styles.js';
 import { missingView } from '../shared/missing-view.js';
 import { exportBook, textOfFile } from './book-file.js';
 import type { BookFormat } from './book-file.js';
@@ -48,7 +49,7 @@ import { transferView } from './transfer-view.js';
  * @csspart standing - the line that says what the answer is for
  */
 export class LubberRecord extends RecordBookElement {
-  static override styles: CSSResultGroup = [fileStyles, sharedStyles, answerStyles, errorColumnStyles, recordStyles];
+  static override styles: CSSResultGroup = [fileStyles, sharedStyles, mainButtonStyles, answerStyles, errorColumnStyles, recordStyles];
 
   /** What is entered goes into the book, and into no form. */
   static override readonly formAssociated: boolean = false;

@@ -23,7 +23,7 @@ export const answerStyles = css`
   dl.split dd small { display: block; color: var(--soft); font-size: var(--small); }
   .cautions { list-style: none; margin: var(--space-3) 0 0; padding: 0; }
   .cautions li { padding: var(--space-2) var(--space-3); border-inline-start: 3px solid var(--line); margin-block-end: var(--space-2); font-size: var(--medium); }
-  .cautions li.warning::before, .mark.wrong::before { content: '▲ '; color: var(--warn); }
+  .cautions li.warning::before { content: '▲ '; color: var(--warn); }
   .cautions li.warning { border-inline-start-color: var(--warn); background: var(--warn-paper); color: var(--ink); }
   .standing { margin: var(--space-4) 0; border-block-start: 1px solid var(--line); padding-block-start: var(--space-2); }
   .standing:last-child { margin-block-end: 0; }
@@ -36,11 +36,5 @@ export const answerStyles = css`
   [dir='rtl'] .working .line { justify-content: flex-end; }
   .working math { padding-block: 0.18em; }
   math { font-size: 1rem; font-family: math, 'DejaVu Math TeX Gyre'; }
-  /* The cause stands at the head of the row: its field needs no label for the eye. */
-  .supposed label { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
-  .supposed .field { margin: 0; min-inline-size: 6rem; white-space: normal; text-align: start; }
-  .narrow .supposed .entry input { flex-basis: 2.5rem; min-inline-size: 2.5rem; }
-  .ribbon { max-inline-size: 37rem; margin: var(--space-3) 0 var(--space-2); }
-  .moment-rule { display: grid; grid-template-columns: 7rem 1fr; gap: var(--space-3); align-items: center; margin-block-end: var(--gap); }
   .after { margin-block-start: var(--space-4); }
 `;

@@ -49,7 +49,7 @@ export const baseStyles = css`
   .scroll { overflow-x: auto; max-inline-size: 100%; margin-block-end: var(--space-2); }
   /* East stays right of north. An attribute of direction means nothing to a picture. */
   svg { direction: ltr; display: block; inline-size: 100%; block-size: auto; overflow: visible; }
-  svg text { font: 13px var(--lubber-font, 'Source Sans 3', 'Segoe UI', system-ui, sans-serif); fill: var(--ink); font-variant-numeric: tabular-nums lining-nums; }
+  svg text { font-size: 13px; fill: var(--ink); }
   svg .soft { fill: var(--soft); font-size: 12px; }
   details > summary { color: var(--accent); cursor: pointer; padding-block: var(--space-1); min-height: var(--target); }
   details { border-block-start: 1px solid var(--line); }

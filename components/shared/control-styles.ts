@@ -1,8 +1,8 @@
 import { css } from 'lit';
 
 /**
- * What is pressed, chosen or typed into; ticks, sliders, files and long texts have styles of their own, for
- * the widgets that have them. Choices are drawn here: the browser's own are brighter at night
+ * What is pressed, chosen or typed into; the main button, ticks, sliders, files and long texts have styles of
+ * their own, for the widgets that have them. Choices are drawn here: the browser's own are brighter at night
  * than the limit. Where colours are forced its own are the better.
  */
 export const controlStyles = css`
@@ -14,11 +14,9 @@ export const controlStyles = css`
   button:disabled { color: var(--soft); border-color: var(--line); cursor: default; }
   /* A word that can be pressed stands in line with the words around it. */
   button.plain { border-color: transparent; padding-inline: var(--space-1); margin-inline: calc(-1 * var(--space-1)); text-decoration: underline; text-underline-offset: 0.2em; }
-  button.main { background: var(--accent); color: var(--on-accent); border-color: var(--accent); }
   :focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
   ::selection { background: var(--accent); color: var(--on-accent); }
   option, optgroup { background: var(--paper); color: var(--ink); }
-  .problem + .row, .hint + p > button { margin-block-start: var(--space-2); }
   ::placeholder { color: var(--soft); opacity: 1; }
   input[type='radio'] {
     appearance: none; margin: 0; inline-size: 1.06rem; block-size: 1.06rem; flex: none;
@@ -28,7 +26,5 @@ export const controlStyles = css`
   input[type='radio']:disabled { border-color: var(--soft); cursor: default; }
   @media (forced-colors: active) {
     input[type='radio'] { appearance: auto; }
-    /* The plate a browser lays behind words would hide them here. */
-    button.main { forced-color-adjust: none; }
   }
 `;

@@ -33,6 +33,7 @@ export interface Field<T> {
   readonly optional?: boolean;
   /** Catalogue key of what is accepted, said with every refusal. */
   readonly accepted: string;
+  /** The keys a touch screen offers; those of any text unless given. */
   readonly inputMode?: 'decimal' | 'text' | 'numeric';
 }
 

@@ -8,6 +8,7 @@ import { valueOf } from './field.js';
 import type { Field, FieldState } from './field.js';
 import { fieldView } from './field-view.js';
 import { instantParts } from './instant-parts.js';
+import { instantText } from './instant-text.js';
 import type { LubberElement } from './lubber-element.js';
 import { latitudeField, longitudeField } from './trade-fields.js';
 
@@ -46,13 +47,20 @@ const typedPlace = (host: object): string => {
   return JSON.stringify([latitude, longitude]);
 };
 
+/** Whether the host has fixed when. */
+export const isWhenLocked = (host: LubberElement): boolean => host.isLocked('date') || host.isLocked('time');
+
+/** The word beside a label that fills the field; none where that may not be changed. */
+function filledBy(host: LubberElement, locked: boolean, word: string, onClick: () => void): { readonly action?: TemplateResult } {
+  return locked ? {} : { action: html`<button part="button" type="button" class="plain" @click=${onClick}>${host.t(word)}</button>` };
+}
+
 /** Latitude and longitude, and the button that asks the device. */
 export function placeView(
   host: LubberElement,
   state: { readonly latitude: FieldState<number>; readonly longitude: FieldState<number> },
   fields: { readonly latitude: Field<number>; readonly longitude: Field<number> },
 ): TemplateResult {
-  const locked = host.isLocked('latitude') || host.isLocked('longitude');
   const onHere = async (): Promise<void> => {
     host.say(host.t('here.waiting'));
     const before = typedPlace(host);
@@ -66,7 +74,7 @@ export function placeView(
   };
   return html`${fieldView(host, 'latitude', fields.latitude, state.latitude, {
     label: host.t('sight.latitude'),
-    ...(locked ? {} : { action: html`<button part="button" type="button" class="plain" @click=${onHere}>${host.t('here')}</button>` }),
+    ...filledBy(host, host.isLocked('latitude') || host.isLocked('longitude'), 'here', onHere),
   })}
   ${fieldView(host, 'longitude', fields.longitude, state.longitude, { label: host.t('sight.longitude') })}`;
 }
@@ -84,17 +92,16 @@ export function whenView(
   state: { readonly date: FieldState<CivilDate>; readonly time: FieldState<number> },
   fields: { readonly date: Field<CivilDate>; readonly time: Field<number> },
 ): TemplateResult {
-  const locked = host.isLocked('date') || host.isLocked('time');
   const onNow = (): void => {
     const now = new Date();
     takeInstant(host, now);
-    host.say(host.t('now.taken', { instant: formatInstant(now).slice(0, 19).replace('T', ' ') }));
+    host.say(host.t('now.taken', { instant: instantText(now) }));
   };
   const day = valueOf(state.date);
   return html`${fieldView(host, 'date', fields.date, state.date, {
     label: host.t('sight.date'),
     echo: day === undefined ? '' : dayText(host, day),
-    ...(locked ? {} : { action: html`<button part="button" type="button" class="plain" @click=${onNow}>${host.t('now')}</button>` }),
+    ...filledBy(host, isWhenLocked(host), 'now', onNow),
   })}
   ${fieldView(host, 'time', fields.time, state.time, { label: host.t('sight.time') })}`;
 }

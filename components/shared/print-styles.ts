@@ -9,9 +9,8 @@ export const printStyles = css`
     .frame.frame { padding: 0; font-size: 10.5pt; --answer: 24pt; --target: 0; --target-beside: 0; }
     button, .no-print { display: none; }
     .scroll { overflow: visible; }
-    tr, li, svg, figure, .field, fieldset, .pair { break-inside: avoid; }
+    tr, li, svg, figure, .field, fieldset, .pair, [part='doubt'] table { break-inside: avoid; }
     h3, summary, caption { break-after: avoid; }
-    thead { display: table-header-group; }
     th, td { padding-block: var(--space-half); }
     .frame .columns { display: block; }
     .columns > .fields { columns: 3; column-gap: var(--space-6); margin-block-end: var(--space-4); }
@@ -28,8 +27,6 @@ export const printStyles = css`
     .frame.frame .choices label { padding: 0; font-size: inherit; }
     .frame .choices label:not(.chosen), .choices input { display: none; }
     details:not([open]) { display: none; }
-    [part='doubt'] table { break-inside: avoid; }
     details > summary { list-style: none; color: var(--ink); font-weight: 600; padding-block: var(--space-2) 0; }
-    .moment-rule { display: none; }
   }
 `;

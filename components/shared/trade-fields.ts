@@ -31,7 +31,6 @@ export const latitudeField: Field<number> = {
   show: shown.formatLatitude,
   step: (value, direction) => held(steppedMinutes(value, direction), -90, 90),
   accepted: 'accepted.latitude',
-  inputMode: 'text',
 };
 
 export const longitudeField: Field<number> = {
@@ -40,7 +39,6 @@ export const longitudeField: Field<number> = {
   show: shown.formatLongitude,
   step: (value, direction) => wrap180(steppedMinutes(value, direction)),
   accepted: 'accepted.longitude',
-  inputMode: 'text',
 };
 
 /** Tenths of a degree, as a card is read; a host's finer number keeps what it has, to a thousandth. */
@@ -66,7 +64,6 @@ export const errorField: Field<number> = {
   show: shown.formatError,
   step: (value, direction) => wrap180(roundTo(value + direction * 0.1, 1)),
   accepted: 'accepted.error',
-  inputMode: 'text',
 };
 
 export const heightOfEyeField: Field<number> = {
@@ -111,7 +108,6 @@ export const dateField: Field<CivilDate> = {
   show: (value) => formatDate(new Date(millisecondsOf(value))),
   step: (value, direction) => civilOf(millisecondsOf(value) + direction * MILLISECONDS_PER_DAY),
   accepted: 'accepted.date',
-  inputMode: 'text',
 };
 
 /** Seconds of the day, UTC. */
@@ -122,5 +118,4 @@ export const timeField: Field<number> = {
   show: (value) => (value >= 86_400 ? '23:59:60' : formatTimeOfDay(new Date(Math.round(value) * 1000))),
   step: (value, direction) => (Math.round(value / 60 + direction) * 60 + 86_400) % 86_400,
   accepted: 'accepted.time',
-  inputMode: 'text',
 };

@@ -16,6 +16,7 @@ import { missingView } from '../shared/missing-view.js';
 import { instantOfDay } from '../shared/place-and-time.js';
 import { plannedBearing } from '../shared/planned-bearing.js';
 import { isUntimed } from '../shared/record-button.js';
+import { sightStyles } from '../shared/sight-styles.js';
 import { isWorthless } from '../shared/worthless.js';
 import { fieldsView } from './fields-view.js';
 import type { LineShown } from './line-view.js';
@@ -53,7 +54,7 @@ import { transitStyles } from './transit-styles.js';
  * @csspart caution - one of the cautions
  */
 export class LubberTransit extends LinesElement {
-  static override styles: CSSResultGroup = [sharedStyles, answerStyles, transitStyles];
+  static override styles: CSSResultGroup = [sharedStyles, answerStyles, sightStyles, transitStyles];
 
   /** Of a charted bearing, one standard deviation, degrees; 0.15 is usual. */
   @property({ attribute: 'doubt-charted' }) doubtCharted?: string | number;
