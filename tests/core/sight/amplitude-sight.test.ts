@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { amplitudeBearing, amplitudeSight } from '../../../core/sight/amplitude-sight.js';
 import type { AmplitudeSight } from '../../../core/sight/amplitude-result.js';
 import type { AmplitudeObservation } from '../../../core/sight/amplitude-observation.js';
+import { isFarFromMoment } from '../../../core/sight/far-from-moment.js';
 import { horizonMoment } from '../../../core/sight/horizon-moment.js';
 import { bodyNames } from '../../../core/sky/body.js';
 import { horizonEvent } from '../../../core/sky/horizon-event.js';
@@ -129,6 +130,11 @@ describe('the two horizons', () => {
     assertClose(correction, -0.83, 0.06);
   });
 
+  // Nothing to correct where the centre is on the celestial horizon (Pub. 9, ch. 17).
+  it('has no hand correction for the celestial horizon', () => {
+    assert.deepEqual(found(plain).handSteps, []);
+    assert.equal(found({ ...plain, moment: 'centre' }).handSteps.length, 2);
+  });
   it('corrects it southward in the north and northward in the south, rising and setting alike', () => {
     for (const time of ['06:00', '18:00']) {
       const instant = new Date(`2026-11-26T${time}:00Z`);
@@ -223,6 +229,9 @@ describe('what is odd about an amplitude', () => {
     const arctic = { latitude: 82, longitude: 170, instant: new Date('2026-03-25T16:00:00Z') };
     assert.ok(!codes({ ...arctic, variation: -120, compassBearing: 210 }).includes('other-side'));
   });
+  // A degree of altitude is four minutes and more: common practice, no source.
+  it('calls none far that stands where its limb is seen', () =>
+    assert.deepEqual([isFarFromMoment({ altitudeByTime: -0.9, altitude: -0.93 }), isFarFromMoment({ altitudeByTime: 0.5, altitude: -0.93 })], [false, true]));
   it('calls noon far from the horizon', () => assert.ok(codes({ instant: new Date('2026-11-26T16:20:00Z') }).includes('not-at-horizon')));
   it('sees a bearing on the other side', () => assert.ok(codes({ compassBearing: 293.5 }).includes('other-side')));
   it('takes a gyro bearing for what it is', () => assert.ok(codes({ compassBearing: 122.1 }).includes('looks-like-gyro')));

@@ -332,6 +332,9 @@ describe('the doubt of an azimuth', () => {
   it('counts half a degree of tilt at 49.5° as 0.585°', () => assertClose(effect(byHourAngle(33.4, 20.23, 316.6867, 96.5), 'tilt'), 0.585, 0.003));
 
   // dZ/dt of a body on the meridian is cos d / cos h · 15°/h: by hand for d 0, L 60, h 30: 1/0.866 · 0.25 = 0.2887° a minute, 0.0241° in 5 s.
+  // There a mile west is 2′ of longitude and turns the bearing by as much over sin 60°; a mile north turns it by nothing.
+  it('counts a mile on the meridian in latitude 60 as 0.0385°', () => assertClose(effect(byHourAngle(60, 0, 0, 180), 'position'), 2 / 60 / Math.sin(Math.PI / 3), 1e-5));
+
   it('counts five seconds on the meridian in latitude 60 as 0.0241°', () => assertClose(effect(byHourAngle(60, 0, 0, 180), 'time'), 0.02406, 0.0002));
 });
 
@@ -372,7 +375,9 @@ describe('the working of an azimuth', () => {
           const values = Object.fromEntries(Object.entries(step.values).map(([name, { value }]) => [name, value]));
           const worked = evaluate(step.expression, values);
           const scale = Math.max(1, Math.abs(step.result.value));
-          if (step.result.unit === 'number') assertClose(worked / scale, step.result.value / scale, 1e-6, step.code);
+          // An hour angle is brought into [0, 360) by the formula itself.
+          if (step.result.unit === 'hourAngle') assertClose(worked, step.result.value, 1e-4, step.code);
+          else if (step.result.unit === 'number') assertClose(worked / scale, step.result.value / scale, 1e-6, step.code);
           else assertSameDirection(worked, step.result.value, 1e-4, step.code);
         }
         if (sight.handForm === 'abc' && sight.handSteps.length > 0) {
@@ -380,6 +385,30 @@ describe('the working of an azimuth', () => {
         }
       }),
       { numRuns: 400 },
+    );
+  });
+
+  // 350 + 30 − 360, 10 − 30 + 360; 200 + 300 − 360: by hand.
+  it('takes whole turns off an hour angle, or adds one', () => {
+    const worked = (source: AzimuthObservation['source'], longitude: number, name: string): number => {
+      const { steps } = found({ source, latitude: 10, longitude, instant: null, compassBearing: 0, compass: 'gyro' });
+      const step = steps.find(({ symbol }) => symbol === name);
+      return step?.expression ? evaluate(step.expression, Object.fromEntries(Object.entries(step.values).map(([symbol, { value }]) => [symbol, value]))) : NaN;
+    };
+    assertClose(worked({ by: 'hour-angle', gha: 350, declination: 5 }, 30, 'LHA'), 20, 1e-9);
+    assertClose(worked({ by: 'hour-angle', gha: 10, declination: 5 }, -30, 'LHA'), 340, 1e-9);
+    assertClose(worked({ by: 'sidereal-hour-angle', ghaAries: 200, sha: 300, declination: 5 }, 0, 'GHA'), 140, 1e-9);
+  });
+
+  it('names the error after its compass', () => {
+    const lastOf = (compass: 'gyro' | 'magnetic') => byHourAngle(33, 20, 316, 96, { compass }).steps.at(-1);
+    const told = ({ code, symbol, values }: NonNullable<ReturnType<typeof lastOf>>) => [code, symbol, ...Object.keys(values)];
+    assert.deepEqual(
+      (['gyro', 'magnetic'] as const).map((compass) => told(lastOf(compass) as NonNullable<ReturnType<typeof lastOf>>)),
+      [
+        ['error.gyro', 'GE', 'T', 'G'],
+        ['error.compass', 'CE', 'T', 'C'],
+      ],
     );
   });
 

@@ -84,6 +84,31 @@ describe('a series of bearings', () => {
     assert.ok(!taken('Capella', '2026-12-21T22:00:00Z').includes('lost-in-daylight'));
   });
 
+  // Increments of the Nautical Almanac (from memory): in twenty minutes the Sun goes 5°00.0′, Aries 5°00.8′.
+  it('goes on from the figures of one time as the almanac does, Sun and star', () => {
+    const look = { latitude: 60, longitude: 0, instant: start };
+    const later = new Date(start.getTime() + 20 * 60_000);
+    const after = (source: SeriesObservation['source']): number => {
+      const series = bearingSeries({ ...plain, ...look, source, shots: [start, later].map((instant) => ({ instant, compassBearing: 100 })) });
+      return series.shots[1]?.trueBearing ?? NaN;
+    };
+    const straight = (gha: number): number => {
+      const bearing = azimuthBearing({ ...look, source: { by: 'hour-angle', gha, declination: 20 } });
+      return bearing.determined ? bearing.trueBearing : NaN;
+    };
+    assertClose(after({ by: 'hour-angle', gha: 300, declination: 20 }), straight(305), 1e-6);
+    assertClose(after({ by: 'sidereal-hour-angle', ghaAries: 250, sha: 50, declination: 20 }), straight(305 + 0.8 / 60), 0.001);
+  });
+
+  // By hand: 357, 0 and 3 lie 6° apart, 358, 0 and 2 four; heads 5° apart and more have deviations of their own (common practice).
+  it('minds how far the heads of a magnetic compass differ, across north', () => {
+    const minds = (heads: readonly number[]): boolean => {
+      const list = shots([1, 1, 1]).map((shot, index) => ({ ...shot, heading: heads[index] ?? 0 }));
+      return codes(reduced([1, 1, 1], { compass: 'magnetic', variation: 1, shots: list })).includes('series-heads');
+    };
+    assert.deepEqual([minds([0, 357, 3]), minds([358, 0, 2]), minds([3, 0, 357])], [true, false, true]);
+  });
+
   it('is of one mind across north', () => {
     const circumpolar = { ...plain, source: { by: 'body', body: 'Polaris' } as const };
     const list = [1, -1, 0.5].map((error, minute) => {

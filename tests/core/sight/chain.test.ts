@@ -183,6 +183,14 @@ test('the deviation of a bearing is the same whichever reckoning the head is giv
   );
 });
 
+test('a line of the working names the head as the head, and brings it no further than the card asks', () => {
+  const card: DeviationCard = { kind: 'approximate', coefficients: { A: 0, B: 3, C: 2, D: 1, E: 0 } };
+  const symbols = (by: 'true' | 'magnetic' | 'compass'): string[] =>
+    convertDirection({ direction: { value: 100, by: 'compass' }, head: { value: 45, by }, variation: -5, deviation: card }).steps.map(({ symbol }) => symbol);
+  // True head, less variation, is the magnetic head, at which the card is asked; then the bearing (the chain of the trade).
+  assert.deepEqual([symbols('true'), symbols('magnetic'), symbols('compass')], [['M_head', 'δ', 'M', 'T'], ['δ', 'M', 'T'], ['δ', 'M', 'T']]);
+});
+
 test('what is not known is null with its reason, and the rest of the chain stands', () => {
   const input: ChainInput = { direction: { value: 100, by: 'compass' }, deviation: card };
   const chain = convertDirection(input);

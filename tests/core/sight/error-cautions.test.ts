@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import type { CompassZone } from '../../../core/field/zone.js';
 import { errorCautions } from '../../../core/sight/error-cautions.js';
+import { expectedError } from '../../../core/sight/expected-error.js';
 import { variationSource } from '../../../core/sight/variation-source.js';
 import { assertClose } from '../../support/assert-close.js';
 
@@ -55,6 +56,11 @@ describe('an error that the card foretells', () => {
     return errorCautions(split, 0.6).map(({ code }) => code);
   };
   it('is not suspected of being a gyro’s', () => assert.deepEqual(said(-1, -6, 5), ['within-doubt-of-card']));
+  it('is what is to be expected of the compass, across 180° too', () => {
+    const expected = (value: number, cardDeviation: number): number | undefined =>
+      expectedError({ compass: 'magnetic', variation: { source: 'given', value, sigma: 0.25, zone: 'normal' }, deviation: null, cardDeviation, difference: null })?.error;
+    assert.deepEqual([expected(-6, 5), expected(175, 10)], [-1, -175]);
+  });
   it('nor of a variation turned', () => assert.deepEqual(said(5.5, -5, 10), ['within-doubt-of-card']));
   it('is, where the card says another thing', () => assert.deepEqual(said(-1, -6, 0), ['looks-like-gyro', 'far-from-card']));
 });

@@ -1,6 +1,8 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { JupiterEquatorial, Mars, SaturnEquatorial, VenusCloud } from 'astronomia/semidiameter';
 import fc from 'fast-check';
+import { apparentSize } from '../../../core/sky/apparent-size.js';
 import { dip, dipMinutes } from '../../../core/sky/dip.js';
 import { horizonAltitude } from '../../../core/sky/horizon-altitude.js';
 import type { HorizonMoment } from '../../../core/sky/horizon-altitude.js';
@@ -66,6 +68,15 @@ for (const [moment, minutes] of [
 test('the Moon’s upper limb on the visible horizon puts her centre within half a diameter of the celestial horizon', () => {
   const { altitude } = horizonAltitude('upper-limb', { heightOfEye: 12.5, horizontalParallax: 57 / 60, semidiameter: 15.5 / 60 });
   assertClose(altitude * 60, 0, 15.5);
+});
+
+// Meeus, Astronomical Algorithms, ch. 55, as the library astronomia has its figures: at one astronomical unit, radians.
+test('planets are as large as the almanacs have them, Venus with her clouds', () => {
+  for (const [body, radians] of [['Venus', VenusCloud], ['Mars', Mars], ['Jupiter', JupiterEquatorial], ['Saturn', SaturnEquatorial]] as const) {
+    const seconds = (radians * 180 * 3600) / Math.PI;
+    assertClose(apparentSize(body, 1).semidiameter * 3600, seconds, 0.005 * seconds, body);
+    assertClose(apparentSize(body, 0.5).semidiameter * 3600, 2 * seconds, 0.01 * seconds, body);
+  }
 });
 
 test('the parts add up to the altitude', () => {

@@ -39,3 +39,9 @@ declare module 'astronomia/coord' {
     toEquatorial(obliquity: number): { ra: number; dec: number };
   }
 }
+declare module 'astronomia/semidiameter' {
+  export const VenusCloud: number;
+  export const Mars: number;
+  export const JupiterEquatorial: number;
+  export const SaturnEquatorial: number;
+}
