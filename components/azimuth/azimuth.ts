@@ -165,7 +165,7 @@ export class LubberAzimuth extends SightElement {
     [this.#bearing, this.#sight, this.#series, this.#problems] = [null, null, null, []];
     const { states, place, when } = this;
     const date = valueOf(states.date);
-    const text = this.#seriesText !== '' && date ? readSeries(this.series, date) : null;
+    const text = this.#seriesText !== '' && date ? readSeries(this.#seriesText, date) : null;
     if (text) this.#problems = text.problems;
     if (!place || this.hasUnknownWord) return;
     const instant = when ?? text?.shots[0]?.instant ?? null;

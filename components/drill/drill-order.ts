@@ -6,15 +6,18 @@ import type { DrillOrder } from './drill-state.js';
 /** More would make a sheet of a hundred pages. */
 const MOST = 100;
 
+/** A page may set a list of kinds, too. */
+const wordsOf = (text: unknown): readonly string[] => String(text).split(/[\s,]+/);
+
 /** The kinds a text names, parted by spaces; all of them where it names none. */
 function kindsOf(text: string): readonly ExerciseKind[] {
-  const words = text.split(/\s+/);
+  const words = wordsOf(text);
   const named = exerciseKinds.filter((kind) => words.includes(kind));
   return named.length > 0 ? named : exerciseKinds;
 }
 
 /** Whether every word of a text is a kind. */
-export const namesKinds = (text: string): boolean => text.split(/\s+/).every((word) => (exerciseKinds as readonly string[]).includes(word));
+export const namesKinds = (text: string): boolean => wordsOf(text).every((word) => (exerciseKinds as readonly string[]).includes(word));
 
 function whole(value: unknown, least: number, most: number): number | null {
   const number = typeof value === 'string' && value.trim() !== '' ? Number(value) : value;

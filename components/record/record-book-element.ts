@@ -47,8 +47,8 @@ export abstract class RecordBookElement extends RecordFormElement {
   /** Day of the card in use, written with every entry. */
   @property({ attribute: 'card-date' }) cardDate = '';
 
-  /** The time that counts as now, ISO 8601 UTC; without it the clock of the device. */
-  @property() now?: string;
+  /** The time that counts as now, ISO 8601 UTC or a `Date`; without it the clock of the device. */
+  @property() now?: string | Date;
 
   /** Rows of the table on one page. */
   @property({ type: Number, attribute: 'page-size' }) pageSize = 25;
@@ -178,7 +178,9 @@ export abstract class RecordBookElement extends RecordFormElement {
   }
 
   #now(): Date {
-    const reading = parseInstant(this.now ?? '');
+    const { now } = this;
+    if (now instanceof Date && !Number.isNaN(now.getTime())) return now;
+    const reading = parseInstant(String(now ?? ''));
     return reading.ok ? reading.value : new Date();
   }
 

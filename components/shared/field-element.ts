@@ -105,7 +105,8 @@ export abstract class FieldElement extends FormElement {
   isLocked(name: string): boolean {
     if (this.isDisabled) return true;
     const kebab = name.replace(/[A-Z]/g, '-$&').toLowerCase();
-    const locked = this.locked.split(/\s+/);
+    // A page may set a list, or take the names away.
+    const locked = String(this.locked ?? '').split(/[\s,]+/);
     const whole = name === 'date' || name === 'time' ? 'instant' : name;
     return [name, kebab, whole].some((each) => locked.includes(each));
   }

@@ -3,6 +3,7 @@
  * written as of the second level, which fits a page with one title.
  */
 export function setHeadingLevels(root: ParentNode, first: unknown): void {
-  const deeper = Math.round(Number(first)) - 2 || 0;
+  const level = Math.round(Number(first));
+  const deeper = level >= 1 && level <= 6 ? level - 2 : 0;
   for (const heading of root.querySelectorAll('h2, h3, h4')) heading.setAttribute('aria-level', String(Number(heading.localName[1]) + deeper));
 }
