@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const fieldMapStyles = css`
   .controls { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(17rem, 100%), 1fr)); gap: 0 var(--space-6); align-items: start; }
   /* What is wrong with the date stands below both, so that the slider stays where it is. */
-  .day-and-year { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 0 var(--space-3); margin-block-end: var(--gap); }
+  .day-and-year { display: grid; grid-template-columns: minmax(6.4rem, 1fr) minmax(0, 1fr); gap: 0 var(--space-3); margin-block-end: var(--gap); }
   .day-and-year .field { display: contents; }
   .day-and-year :is(label, .entry) { grid-column: 1; }
   .day-and-year .problem { grid-column: 1 / -1; }

@@ -18,6 +18,8 @@ export const fieldStyles = css`
     border: 0; background: transparent; color: var(--ink); font: inherit; font-size: var(--figure);
     font-variant-numeric: inherit; border-radius: 0;
   }
+  /* As long as what is usually typed. */
+  .entry #date, .entry #longitude { flex-basis: 6.6rem; }
   /* Chromium insets the words of a list by four pixels. */
   .entry select { background: var(--paper); margin-inline-start: -4px; font-size: var(--medium); text-overflow: ellipsis; }
   @supports (-moz-appearance: none) { .entry select { margin-inline-start: 0; } }

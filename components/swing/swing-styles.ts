@@ -32,8 +32,8 @@ export const swingStyles = css`
   table.grid td.heading { inline-size: 5.2rem; }
   table.grid th { padding-block: var(--space-1); padding-inline: 0 var(--space-2); vertical-align: bottom; line-height: 1.2; }
   table.grid td { padding-block: 0; padding-inline: 0 var(--space-2); white-space: nowrap; }
-  table.grid th:last-child, table.grid td:last-child { padding-inline-end: 0; }
   .narrow table.grid th, .narrow table.grid td { padding-inline-end: var(--space-1); }
+  table.grid th:last-child, table.grid td:last-child { padding-inline-end: 0; }
   table.grid td.typed input {
     display: block; inline-size: 100%; min-inline-size: 3.4rem; min-height: var(--target); margin: 0; padding: var(--space-half) var(--space-1); border: 0; border-radius: 0;
     background: transparent; color: var(--ink); font: inherit; font-size: var(--figure); font-variant-numeric: inherit;
@@ -41,7 +41,9 @@ export const swingStyles = css`
   table.grid td.typed { padding-inline-end: 0; border-inline-end: 1px solid var(--line); min-inline-size: 3.8rem; }
   table.grid td.time input { min-inline-size: 5.4rem; }
   table.grid td.typed + td:not(.typed) { padding-inline-start: var(--space-2); }
+  .narrow table.grid td.heading { inline-size: 3.4rem; }
   .narrow table.grid td.typed { min-inline-size: 0; }
+  .narrow table.grid td.typed + td:not(.typed) { padding-inline-start: var(--space-1); }
   .narrow table.grid td.typed input { min-inline-size: 3.1rem; padding-inline: 1px; font-size: 1rem; }
   .narrow table.grid.crowded td.typed input { min-inline-size: 3rem; padding-inline: 1px; font-size: var(--medium); }
   .narrow table.grid.crowded td.time input { min-inline-size: 4.6rem; }
