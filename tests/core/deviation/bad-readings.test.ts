@@ -81,3 +81,33 @@ test('two bad readings do not hide each other', () => {
   }
   assert.ok(both >= 98, `${both} of 100`);
 });
+
+// By definition: the first suspect is the reading without which the others agree best, tried one by one.
+test('where headings are uneven, the suspect is the reading that the others are best without', () => {
+  const headings = [0, 10, 20, 30, 40, 50, 60, 75, 90, 105, 120, 180, 200, 290, 300, 310];
+  const luck = chance(31);
+  let apart = 0;
+  for (let swing = 0; swing < 40; swing++) {
+    const ship = randomShip('iron', luck, 1, 3);
+    const place = swing % headings.length;
+    const readings = headings.map((heading, i) => ({ heading, deviation: ship(heading) + 0.2 * (2 * luck.even() - 1) + (i === place ? 4 : 0) }));
+    const [suspect] = fitDeviation(readings).suspects;
+    if (suspect === undefined) continue;
+    const without = readings.map((_, left) => fitDeviation(readings.filter((__, i) => i !== left)).rms ?? NaN);
+    assert.equal(suspect, without.indexOf(Math.min(...without)), `swing ${swing}`);
+    // Not always the one that lies furthest from the curve through all.
+    const sizes = fitDeviation(readings).residuals.map((residual) => Math.abs(residual ?? 0));
+    if (sizes.indexOf(Math.max(...sizes)) !== suspect) apart++;
+  }
+  assert.ok(apart > 0, 'the draw holds readings that draw the curve to themselves');
+});
+
+// The slip is what a reading lies off the curve of the others, not off one it has drawn to itself: 0.3° is none, whatever the scatter (common practice).
+test('of readings that agree to a hundredth a slip of 0.35° is doubted, one of 0.25° is not', () => {
+  const suspects = (slip: number): readonly number[] => {
+    const luck = chance(5);
+    const readings = Array.from({ length: 16 }, (_, i) => ({ heading: i * 22.5, deviation: 2 * Math.sin((i * Math.PI) / 8) + 0.01 * (2 * luck.even() - 1) + (i === 6 ? slip : 0) }));
+    return fitDeviation(readings).suspects;
+  };
+  assert.deepEqual([suspects(0.35), suspects(0.25)], [[6], []]);
+});
