@@ -9,6 +9,7 @@ export const mistakeMessages: Catalogue = {
   'drill.mistake.reciprocal': 'This is the opposite direction.',
   'drill.mistake.declination-name': 'This is what the declination of the other name gives: north taken for south.',
   'drill.mistake.latitude-name': 'This is what the latitude of the other name gives: north taken for south.',
+  'drill.mistake.longitude-name': 'This is what longitudes of the other name give: east taken for west.',
   'drill.mistake.wrong-horizon': 'This is the bearing on the other horizon: look whether the celestial or the visible one is meant.',
   'drill.mistake.no-latitude': 'The declination was used as the amplitude: the latitude is left out.',
   'drill.mistake.rising-for-setting': 'This is the bearing on the other side: rising is counted from east, setting from west.',

@@ -1,3 +1,5 @@
+import { wrap360 } from '../angle/wrap.js';
+import type { DeviationRow } from '../deviation/deviation-card.js';
 import { deviationCurve } from '../deviation/deviation-curve.js';
 import { convertDirection } from '../sight/chain.js';
 import { anyCoefficients, cardRows, givenCard } from './any-ship.js';
@@ -8,8 +10,19 @@ import { given } from './given.js';
 import { numberQuestion } from '../answer/make-question.js';
 import type { Tolerances } from '../answer/tolerances.js';
 
-/** Near enough for straight lines between the rows to be as good as the curve through them. */
+/** Near enough for straight lines between the rows to be as good as the curve through them, as a rule. */
 const EVERY = 15;
+/** Where a straight line is further off, degrees, who rounds to the half degree as well would be half a degree out. */
+const STRAIGHT = 0.25;
+
+/** How far off the curve an officer comes who goes between two rows in proportion, degrees; backwards from a magnetic heading too. */
+function missByStraightLine(rows: readonly DeviationRow[], compassHeading: number, deviation: number, backwards: boolean): number {
+  const place = wrap360(compassHeading) / EVERY;
+  const row = Math.floor(place);
+  const [before, after] = [row, row + 1].map((at) => rows[at % rows.length]?.deviation ?? 0) as [number, number];
+  const miss = before + (place - row) * (after - before) - deviation;
+  return Math.abs(backwards ? miss / (1 + (after - before) / EVERY) : miss);
+}
 
 /** Deviations the card gives for headings taken by mistake. */
 function wrongHeadings(at: (heading: number) => number | null, wrong: readonly Distractor<number>[]): Distractor<number>[] {
@@ -32,6 +45,8 @@ export function cardExercise(chance: Chance, level: Level, tolerances: Tolerance
   const chain = convertDirection({ direction: { value: heading, by: level === 3 ? 'magnetic' : 'compass' }, deviation: card });
   const { deviation } = chain;
   if (deviation === null) return null;
+  const backwards = level === 3;
+  if (missByStraightLine(rows, backwards ? heading - deviation : heading, deviation, backwards) > STRAIGHT) return null;
   const tempting = wrongHeadings(curve.at, [
     { code: 'deviation-of-bearing', value: bearing },
     ...(level === 3 ? [{ code: 'magnetic-as-compass', value: heading }, { code: 'card-backwards', value: heading + deviation }] : []),

@@ -67,7 +67,7 @@ function marksInLine(chance: Chance, front: AnyPlace): AnyLine | null {
     wrongBearings: [
       { code: 'no-departure', value: wrap360(atan2Degrees(east, north)) },
       { code: 'reciprocal', value: wrap360(trueBearing + 180) },
-      { code: 'east-for-west', value: wrap360(-trueBearing) },
+      { code: 'longitude-name', value: wrap360(-trueBearing) },
     ],
     steps: [],
   };

@@ -8,6 +8,7 @@ export const mistakeMessages: Catalogue = {
   'drill.mistake.reciprocal': 'Das ist die Gegenrichtung.',
   'drill.mistake.declination-name': 'Das ergibt die Abweichung mit anderem Namen: Nord für Süd genommen.',
   'drill.mistake.latitude-name': 'Das ergibt die Breite mit anderem Namen: Nord für Süd genommen.',
+  'drill.mistake.longitude-name': 'Das ergeben Längen mit anderem Namen: Ost für West genommen.',
   'drill.mistake.wrong-horizon': 'Das ist die Peilung im anderen Horizont: nachsehen, ob der wahre Horizont oder die Kimm gemeint ist.',
   'drill.mistake.no-latitude': 'Die Abweichung wurde als Amplitude genommen: Die Breite fehlt.',
   'drill.mistake.rising-for-setting': 'Das ist die Peilung auf der anderen Seite: Aufgang zählt von Ost, Untergang von West.',

@@ -8,6 +8,7 @@ export const mistakeMessages: Catalogue = {
   'drill.mistake.reciprocal': 'Es la dirección opuesta.',
   'drill.mistake.declination-name': 'Es lo que da la declinación del otro nombre: norte por sur.',
   'drill.mistake.latitude-name': 'Es lo que da la latitud del otro nombre: norte por sur.',
+  'drill.mistake.longitude-name': 'Es lo que dan las longitudes del otro nombre: este por oeste.',
   'drill.mistake.wrong-horizon': 'Es la demora en el otro horizonte: ver si se trata del verdadero o del visible.',
   'drill.mistake.no-latitude': 'Se ha usado la declinación como amplitud: falta la latitud.',
   'drill.mistake.rising-for-setting': 'Es la demora del otro lado: el orto se cuenta desde el este, el ocaso desde el oeste.',

@@ -8,6 +8,7 @@ export const mistakeMessages: Catalogue = {
   'drill.mistake.reciprocal': 'Ini arah sebaliknya.',
   'drill.mistake.declination-name': 'Ini hasil deklinasi dengan nama lain: utara tertukar dengan selatan.',
   'drill.mistake.latitude-name': 'Ini hasil lintang dengan nama lain: utara tertukar dengan selatan.',
+  'drill.mistake.longitude-name': 'Ini hasil bujur dengan nama lain: timur tertukar dengan barat.',
   'drill.mistake.wrong-horizon': 'Ini baringan pada cakrawala yang lain: lihat apakah yang dimaksud cakrawala sejati atau tepi langit maya.',
   'drill.mistake.no-latitude': 'Deklinasi dipakai sebagai amplitudo: lintang terlewat.',
   'drill.mistake.rising-for-setting': 'Ini baringan di sisi lain: terbit dihitung dari timur, terbenam dari barat.',

@@ -8,6 +8,7 @@ export const mistakeMessages: Catalogue = {
   'drill.mistake.reciprocal': '这是反方向。',
   'drill.mistake.declination-name': '这是用异名赤纬得到的结果：南北弄反了。',
   'drill.mistake.latitude-name': '这是用异名纬度得到的结果：南北弄反了。',
+  'drill.mistake.longitude-name': '这是用异名经度得到的结果：东西弄反了。',
   'drill.mistake.wrong-horizon': '这是在另一地平上的方位：请看清是真地平圈还是水天线。',
   'drill.mistake.no-latitude': '把赤纬当成了出没方位角：漏了纬度。',
   'drill.mistake.rising-for-setting': '这是另一侧的方位：升起从东起算，降没从西起算。',

@@ -22,10 +22,10 @@ export function digestOf(seeds: number): Record<string, number> {
 export const digest: Readonly<Record<string, number>> = {
   conversion: 1569202389,
   'chart-variation': 1772742013,
-  card: 956220650,
+  card: 1585467841,
   amplitude: 3779645324,
   azimuth: 1084181663,
-  transit: 4184386505,
+  transit: 3345811791,
   coefficients: 1160757762,
   polarity: 722228858,
   latitude: 4248163310,

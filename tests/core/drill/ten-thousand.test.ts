@@ -80,6 +80,9 @@ function checkAgainstTold(exercise: Exercise): number {
     else {
       const miss = missBetween(question.form, Number(found), question.answer);
       worst = Math.max(worst, miss / question.tolerance);
+      // Compasses are read to the half degree, and answers given so (common practice).
+      const rounded = Math.round(Number(found) * 2) / 2;
+      assert.ok(missBetween(question.form, rounded, question.answer) <= question.tolerance + 1e-9, `${exercise.id}: ${question.code} to the half degree, ${rounded}, is no ${question.answer}`);
     }
   }
   return worst;
@@ -125,6 +128,12 @@ describe('ten thousand exercises', () => {
       });
     }
   }
+
+  // By straight lines, to the half degree, 13° E was marked wrong where the curve through the card's rows had 13.42°.
+  it('read a card by straight lines as well as by its curve', () => {
+    const bent = [[2, 'x0'], [2, 'x228'], [3, 'x11'], [3, 'x668'], [3, 'x1951']] as const;
+    for (const [level, seed] of bent) assert.ok(checkAgainstTold(exerciseFrom({ kind: 'card', level, seed })) <= 0.5, seed);
+  });
 
   it('are that many', () => assert.ok(ids.size >= 10_000, String(ids.size)));
 });
