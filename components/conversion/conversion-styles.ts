@@ -4,7 +4,7 @@ export const conversionStyles = css`
   .coefficients { display: grid; grid-template-columns: repeat(auto-fill, minmax(7rem, 1fr)); gap: 0 var(--space-4); }
   .look { display: grid; grid-template-columns: repeat(auto-fit, minmax(9rem, 1fr)); gap: 0 var(--space-4); align-items: end; }
   .look + div table { margin-block-end: var(--space-3); }
-  .there-and-back { display: grid; grid-template-columns: auto; gap: var(--space-half); margin-block: var(--space-2) 0; font-size: var(--figure); }
+  .there-and-back { display: grid; grid-template-columns: auto; justify-items: start; gap: var(--space-half); margin-block: var(--space-2) 0; font-size: var(--figure); }
   .there-and-back .soft { font-size: var(--small); }
   .pictures { display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-9); align-items: start; }
   .pictures > svg { flex: 0 1 auto; }

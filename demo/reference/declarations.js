@@ -33,6 +33,13 @@ function namesIn(node) {
   return names;
 }
 
+/** A type as words a page may write: where it is the name of such words, or of a member of an interface, they are told in its place. */
+export function spelledOut(type, declarations) {
+  const [, owner, member] = type.match(/^(\w+)\['(\w+)'\]$/) ?? [];
+  if (owner) return declarations.get(owner)?.declared.match(new RegExp(`^ +${member}: (.*);$`, 'm'))?.[1] ?? type;
+  return type.replace(/\b[A-Z]\w+/g, (name) => declarations.get(name)?.declared.match(/^type \w+ = ('[^']*'(?: \| '[^']*')*);$/m)?.[1] ?? name);
+}
+
 /** The declarations a type names, the outer ones first: [name, text]. */
 export function declarationsOf(type, declarations) {
   const shown = new Map();

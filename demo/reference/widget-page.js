@@ -1,6 +1,6 @@
 /** The reference page of one widget. */
 import { attributeLines, prose, tag, text } from './html-text.js';
-import { declarationsOf } from './declarations.js';
+import { declarationsOf, spelledOut } from './declarations.js';
 import { examples, inside } from './examples.js';
 import { pageFrame } from './page-frame.js';
 
@@ -17,12 +17,12 @@ const fact = (name, value) => (value === undefined || value === '' || value === 
 /** What may be left out says so by its default. */
 const plainType = (member) => (member?.type?.text ?? 'string').replace(/ \| undefined$/, '');
 
-function attributeRow({ name, fieldName, default: usual, description }, members) {
+function attributeRow({ name, fieldName, default: usual, description }, members, declarations) {
   const property = members.find((member) => member.name === fieldName);
-  return [code(name), `${prose(description)} <span class="aside">Property ${code(`${fieldName}: ${plainType(property)}`)}.${fact('Unless given,', usual)}</span>`];
+  return [code(name), `${prose(description)} <span class="aside">Property ${code(`${fieldName}: ${spelledOut(plainType(property), declarations)}`)}.${fact('Unless given,', usual)}</span>`];
 }
 
-const attributeList = (attributes, members) => (attributes.length > 0 ? list(attributes.map((each) => attributeRow(each, members))) : '');
+const attributeList = (attributes, members, declarations) => (attributes.length > 0 ? list(attributes.map((each) => attributeRow(each, members, declarations))) : '');
 
 function memberRow({ kind, name, type, parameters = [], return: returned, readonly, description }) {
   const shape =
@@ -81,8 +81,8 @@ export function widgetPage(declaration, declarations) {
   const named = (rows) => (rows.length > 0 ? list(rows.map(({ name, description: words, type }) => [`${code(name)}${type ? ` ${code(type.text)}` : ''}`, prose(words)])) : '');
   const main = [
     liveExample(tagName),
-    part('Attributes of its own', attributeList(attributes.filter(isOwn), members)),
-    part('Attributes all widgets have', attributeList(attributes.filter((each) => !isOwn(each)), members)),
+    part('Attributes of its own', attributeList(attributes.filter(isOwn), members, declarations)),
+    part('Attributes all widgets have', attributeList(attributes.filter((each) => !isOwn(each)), members, declarations)),
     part('Result', resultShape(members, declarations)),
     part('Events', named(events)),
     part('Properties and methods without an attribute', alone.length > 0 ? list(alone.map(memberRow)) : ''),
