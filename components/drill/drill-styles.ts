@@ -2,7 +2,8 @@ import { css } from 'lit';
 
 /** The task to the left, the answer to the right; on paper one below the other. */
 export const drillStyles = css`
-  .at { color: var(--soft); font-size: var(--small); font-weight: 400; margin-inline-start: 0.6em; white-space: nowrap; }
+  .at { color: var(--soft); font-size: var(--small); font-weight: 400; white-space: nowrap; }
+  #title { display: flex; flex-wrap: wrap; gap: 0 0.6em; align-items: baseline; }
   h2:focus, .answer:focus { outline: none; }
   .desk { display: grid; grid-template-columns: minmax(0, 36rem) minmax(15rem, 21rem); gap: 0 var(--space-9); align-items: start; }
   .narrow .desk { grid-template-columns: minmax(0, 1fr); row-gap: var(--space-4); }
@@ -33,9 +34,9 @@ export const drillStyles = css`
   dl.outcome { margin: 0; }
   dl.outcome dt { color: var(--soft); font-size: var(--small); }
   dl.outcome dd { margin: 0 0 var(--space-3); }
-  dl.outcome .given { font-size: var(--large); font-weight: 600; }
+  dl.outcome .given { font-size: var(--large); font-weight: 600; margin-inline-end: var(--space-3); }
   dl.outcome .wrong .given { font-weight: 400; }
-  dl.outcome .key { margin-inline-start: var(--space-3); color: var(--soft); white-space: nowrap; }
+  dl.outcome .key { color: var(--soft); white-space: nowrap; }
   dl.outcome .key bdi { color: var(--ink); font-weight: 600; }
   dl.outcome .verdict { margin-block: var(--space-1) 0; }
   .after { margin-block-start: var(--space-4); }

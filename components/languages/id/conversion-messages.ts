@@ -10,7 +10,7 @@ export const conversionMessages: Catalogue = {
   'conversion.kind.course': 'haluan',
   'conversion.kind.bearing': 'baringan',
   'conversion.course': 'Haluan',
-  'conversion.head': 'haluan kapal',
+  'conversion.head': 'haluan',
   'conversion.heading': 'Haluan kapal',
   'conversion.bearing': 'Baringan',
   'conversion.headingBy': 'Jenis haluan',
