@@ -36,7 +36,8 @@ export const fieldMapStyles = css`
   .key li { display: flex; align-items: center; gap: var(--space-2); }
   .key svg { inline-size: 28px; flex: none; }
   .below { margin-block-start: var(--space-6); }
-  table.world th, table.world td { padding-inline-end: var(--space-3); font-size: var(--small); white-space: nowrap; }
+  table.world { --cell: var(--space-3); font-size: var(--small); white-space: nowrap; }
+  .close table.world { --cell: 0.45rem; }
   @media (forced-colors: active) {
     .map .land { fill: none; }
   }
@@ -44,7 +45,7 @@ export const fieldMapStyles = css`
     .sheet svg { inline-size: 100%; }
     .controls { display: none; }
     .columns > .fields { columns: 2; }
-    table.world { break-inside: avoid; }
-    table.world th, table.world td { font-size: 8pt; padding-inline-end: 0.45rem; }
+    table.world { break-inside: avoid; --cell: 0.45rem; }
+    table.world, table.world th { font-size: 8pt; }
   }
 `;

@@ -31,9 +31,9 @@ export const answerStyles = css`
   .working li { margin-block-end: var(--space-2); color: var(--soft); }
   .working li > span { display: block; font-size: var(--medium); }
   .working .line { display: inline-flex; flex-wrap: wrap; gap: var(--space-1) var(--space-2); align-items: center; color: var(--ink); padding-block: var(--space-half); }
-  /* A formula is taller than its line box says: without this the next line would touch it. */
   /* Formulas run from the left in every language, and stand where the words begin. */
   [dir='rtl'] .working .line { justify-content: flex-end; }
+  /* A formula is taller than its line box says: without this the next line would touch it. */
   .working math { padding-block: 0.18em; }
   math { font-size: 1rem; font-family: math, 'DejaVu Math TeX Gyre'; }
   .after { margin-block-start: var(--space-4); }

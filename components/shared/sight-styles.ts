@@ -5,6 +5,7 @@ export const sightStyles = css`
   /* The cause stands at the head of the row: its field needs no label for the eye. */
   .supposed label { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
   .supposed .field { margin: 0; min-inline-size: 6rem; white-space: normal; text-align: start; }
-  .narrow .supposed .entry input { flex-basis: 2.5rem; min-inline-size: 2.5rem; }
+  .supposed .entry { flex-wrap: nowrap; column-gap: var(--space-1); }
+  .supposed .entry input { flex-basis: 2.5rem; min-inline-size: 2.5rem; }
   .ribbon { max-inline-size: 37rem; margin: var(--space-3) 0 var(--space-2); }
 `;
