@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { amplitudeBearing, amplitudeSight } from '../../../core/sight/amplitude-sight.js';
 import type { AmplitudeSight } from '../../../core/sight/amplitude-result.js';
 import type { AmplitudeObservation } from '../../../core/sight/amplitude-observation.js';
+import { centreHeight } from '../../../core/sight/centre-height.js';
 import { isFarFromMoment } from '../../../core/sight/far-from-moment.js';
 import { horizonMoment } from '../../../core/sight/horizon-moment.js';
 import { bodyNames } from '../../../core/sky/body.js';
@@ -130,6 +131,12 @@ describe('the two horizons', () => {
     assertClose(correction, -0.83, 0.06);
   });
 
+  // By definition: on the horizon stand the centre, or a limb half a diameter from it; a star is a point.
+  it('has the centre on the visible horizon, or half a diameter off it', () => {
+    const height = (moment: AmplitudeObservation['moment'], semidiameter: number): number => centreHeight(moment, { dip: 0.1, horizontalParallax: 0, semidiameter });
+    const sun = 16 / 60;
+    assert.deepEqual([height('centre', sun), height('upper-limb', sun), height('lower-limb', sun), height('upper-limb', 0)], [0, -0.5, 0.5, 0]);
+  });
   // Nothing to correct where the centre is on the celestial horizon (Pub. 9, ch. 17).
   it('has no hand correction for the celestial horizon', () => {
     assert.deepEqual(found(plain).handSteps, []);

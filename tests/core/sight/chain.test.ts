@@ -191,6 +191,13 @@ test('a line of the working names the head as the head, and brings it no further
   assert.deepEqual([symbols('true'), symbols('magnetic'), symbols('compass')], [['M_head', 'δ', 'M', 'T'], ['δ', 'M', 'T'], ['δ', 'M', 'T']]);
 });
 
+// By hand: 005 true, variation 10 W, is 015 magnetic; the standard at 358 errs 7 E and deviates 17 E, the steering at 012 7 W and 3 E.
+test('three compasses are compared across north, and a direction beyond 360 is one within', () => {
+  const look = threeCompasses({ gyro: 3, gyroError: 2, variation: -10, standard: 358, steering: 12 });
+  assert.deepEqual([look.trueHead, look.magneticHead, look.standard, look.steering], [5, 15, { error: 7, deviation: 17 }, { error: -7, deviation: 3 }]);
+  assert.equal(convertDirection({ direction: { value: 365, by: 'compass' } }).values.compass, 5);
+});
+
 test('what is not known is null with its reason, and the rest of the chain stands', () => {
   const input: ChainInput = { direction: { value: 100, by: 'compass' }, deviation: card };
   const chain = convertDirection(input);

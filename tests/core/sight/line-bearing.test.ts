@@ -26,6 +26,13 @@ test('Flinders Peak to Buninyong: 306°52′05.37″, 54 972.271 m; back 127°10
   assertLine(lineBearing(buninyong, flindersPeak).geodesic, back, metres, tolerance);
 });
 
+// A degree of longitude on the equator of WGS 84 is 6378.137 km × π/180, and a mile 1.852 km, by definition.
+test('miles of 1852 m', () => {
+  const line = lineBearing(at(0, 10), at(0, 11));
+  assertClose(line.geodesic.nauticalMiles, (6378.137 * Math.PI) / 180 / 1.852, 1e-6);
+  assertClose(line.rhumb.nauticalMiles, line.geodesic.nauticalMiles, 1e-6);
+});
+
 // Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), tables 3 and 4 (from memory).
 test('a geodesic of five metres, and one nearly to the antipodes', () => {
   assertLine(lineBearing(at(-30.12345, 0), at(-30.12344, 0.00005)).geodesic, 77.043533542, 4.944208, { bearing: 3e-9, metres: 1e-6 });

@@ -55,6 +55,13 @@ test('two marks by position give the bearing of their line: 306°52′05.37″',
   assertWorks(found);
 });
 
+// What is measured on a Mercator chart, with its difference of meridional parts, comes before the bearing it is compared with.
+test('the working of one mark begins with the line of the chart, and that of a charted line has none', () => {
+  const codesOf = (line: TransitLine): string[] => sight({ sightings: [{ line, compassBearing: 306 }], ship: flindersPeak, variation: 10 }).steps.map(({ code }) => code);
+  assert.deepEqual(codesOf({ kind: 'one-mark', mark: buninyong }).slice(1, 4), ['transit.parts', 'transit.rhumb', 'transit.true.one-mark']);
+  assert.equal(codesOf(charted(306))[0], 'transit.true.charted');
+});
+
 test('the bearing is that at the ship, where the line has turned', () => {
   // Ship at Flinders Peak, rear mark Buninyong, front mark 10 km before it on the same line.
   const front = alongGeodesic(buninyong, flindersToBuninyong.back, 10_000);
