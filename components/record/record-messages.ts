@@ -243,7 +243,7 @@ export const recordMessages: Catalogue = {
   'record.numbers.head': 'Head',
   'record.numbers.found': 'Found',
   'record.numbers.card': 'Card',
-  'record.numbers.difference': 'Difference',
+  'record.numbers.difference': 'Diff.',
   'record.coefficients': 'Coefficients by the last {count} observations',
   'record.coefficients.name': 'Name',
   'record.coefficients.found': 'Found',

@@ -239,7 +239,7 @@ export const recordMessages: Catalogue = {
   'record.numbers.head': 'Kurs',
   'record.numbers.found': 'Gefunden',
   'record.numbers.card': 'Tafel',
-  'record.numbers.difference': 'Unterschied',
+  'record.numbers.difference': 'Untersch.',
   'record.coefficients': 'Koeffizienten nach den letzten {count} Beobachtungen',
   'record.coefficients.name': 'Name',
   'record.coefficients.found': 'Gefunden',
