@@ -1,2 +1,2 @@
-/** The module with its named numbers written where they are used. */
-export function inlineNumbers(source: string): string;
+/** Modules, by their paths, with their named numbers written where they are used. */
+export function inlineNumbers(sources: ReadonlyMap<string, string>): Map<string, string>;

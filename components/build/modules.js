@@ -10,20 +10,18 @@ import { plainStyles } from './plain-styles.js';
 import { run } from './run.js';
 import { staticFields } from './static-fields.js';
 
-/** Rewrites every module of a folder, given its text and its name there. */
-function rewrite(folder, written) {
-  for (const name of readdirSync(folder, { recursive: true })) {
-    if (!name.endsWith('.js')) continue;
-    const file = join(folder, name);
-    writeFileSync(file, written(readFileSync(file, 'utf8'), name.replaceAll('\\', '/')));
-  }
+/** The modules in a folder, by their paths there. */
+function modulesIn(folder) {
+  const names = readdirSync(folder, { recursive: true }).filter((name) => name.endsWith('.js'));
+  return new Map(names.map((name) => [name.replaceAll('\\', '/'), readFileSync(join(folder, name), 'utf8')]));
 }
+
+/** A module of a widget, by its path within the folder of components. */
+const shortened = (source, path) => orderImports(packCatalogues(plainStyles(minifyTemplates(litProperties(staticFields(source)))), path));
 
 export function buildModules(out) {
   run('typescript/bin/tsc', ['-p', 'components/tsconfig.json', '--outDir', out]);
-  rewrite(join(out, 'core'), inlineNumbers);
-  rewrite(join(out, 'components'), (source, name) => {
-    const short = plainStyles(minifyTemplates(litProperties(staticFields(inlineNumbers(source)))));
-    return orderImports(packCatalogues(short, name));
-  });
+  for (const [path, source] of inlineNumbers(modulesIn(out))) {
+    writeFileSync(join(out, path), path.startsWith('components/') ? shortened(source, path.slice('components/'.length)) : source);
+  }
 }

@@ -13,7 +13,7 @@ function textOf(entries) {
   return entries
     .map(([key, text]) => {
       const head = key.split('.')[0];
-      const shown = head === last && key !== head ? key.slice(head.length) : key;
+      const shown = head === last && key !== head ? key.slice(head.length + 1) : `.${key}`;
       last = head;
       return `${shown}${MARK}${text}`;
     })
