@@ -202,6 +202,8 @@ describe('an azimuth by altitude', () => {
     assert.ok(sight.determined);
     assertSameDirection(sight.trueBearing, 0, 1e-6);
     assert.equal(sight.azimuthRate, 0);
+    // There all hour angles are one.
+    assert.equal(sight.localHourAngle, null);
   });
 
   it('doubts a declination that was typed, and none that the ephemeris gave', () => {
@@ -225,6 +227,11 @@ describe('slips that explain an odd azimuth', () => {
   const right = found({ ...sun, instant, compassBearing: 0 }).trueBearing;
 
   it('has no slip to tell of a good one', () => assert.deepEqual(codes({ ...sun, instant, compassBearing: right }), ['bearing-fast']));
+  it('says what half a minute of clock error does: half of what a minute does', () => {
+    const values = found({ ...sun, instant, compassBearing: right }).cautions[0]?.values ?? {};
+    const of = (name: string): number => (typeof values[name] === 'object' ? values[name].value : NaN);
+    assertClose(of('half') * 2, of('rate'), 1e-12);
+  });
   it('sees the longitude named wrongly', () => assert.ok(codes({ ...sun, longitude: 40, instant, compassBearing: right }).includes('longitude-turned')));
   // By compass the bearing expected turns with the variation, which is 14° W there, 5° E in the same longitude east and 22° W in the
   // same latitude south (any chart of the field): without that the slip was named for a gyro alone.

@@ -188,6 +188,8 @@ test('a line of the working names the head as the head, and brings it no further
   const symbols = (by: 'true' | 'magnetic' | 'compass'): string[] =>
     convertDirection({ direction: { value: 100, by: 'compass' }, head: { value: 45, by }, variation: -5, deviation: card }).steps.map(({ symbol }) => symbol);
   // True head, less variation, is the magnetic head, at which the card is asked; then the bearing (the chain of the trade).
+  const typed = convertDirection({ direction: { value: 100, by: 'compass' }, head: { value: 45, by: 'true' }, variation: -5, deviation: 2 });
+  assert.deepEqual(typed.steps.map(({ symbol }) => symbol), ['δ', 'M', 'T']);
   assert.deepEqual([symbols('true'), symbols('magnetic'), symbols('compass')], [['M_head', 'δ', 'M', 'T'], ['δ', 'M', 'T'], ['δ', 'M', 'T']]);
 });
 
