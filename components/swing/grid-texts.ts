@@ -32,7 +32,7 @@ function besideProblem(host: LubberElement, place: number, content: GridContent)
   const read = content.worked.read[place];
   if (read?.state === 'row' && read.beside) return refusedColumn(place, content) ? `${columnLabel(host, 'steering', content.state)}: ${host.t(`refusal.${read.beside.refusal}`)}` : '';
   const steered = content.worked.steered[place];
-  return steered?.ok && steered.suspect && !steered.struck ? `${host.t('swing.compass.steering')}: ${host.t('swing.suspect', { residual: formatError(steered.residual ?? 0) })}` : '';
+  return host.answer === 'shown' && steered?.ok && steered.suspect && !steered.struck ? `${host.t('swing.compass.steering')}: ${host.t('swing.suspect', { residual: formatError(steered.residual ?? 0) })}` : '';
 }
 
 /** What a row's reader has to know: a refusal with the cell it is about, or why the row gives no deviation, or that it does not fit. */
@@ -42,7 +42,7 @@ export function problemOf(host: LubberElement, place: number, content: GridConte
   const swung = content.worked.swung[place];
   // What is wanting for every row is said once, in place of the answer.
   if (swung && !swung.ok) return ofSettings.includes(swung.reason) ? '' : host.t(`swing.reason.${swung.reason}`);
-  const own = swung?.ok && swung.suspect && !swung.struck ? host.t('swing.suspect', { residual: formatError(swung.residual ?? 0) }) : '';
+  const own = host.answer === 'shown' && swung?.ok && swung.suspect && !swung.struck ? host.t('swing.suspect', { residual: formatError(swung.residual ?? 0) }) : '';
   return `${own} ${besideProblem(host, place, content)}`.trim();
 }
 

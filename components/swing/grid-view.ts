@@ -47,8 +47,10 @@ export function gridView(host: LubberElement, content: GridContent, actions: Gri
       ${guard([common, state.steering], () => headView(host, content, shape))}
       <tbody>
         ${state.rows.map((row, place) => {
-          const [texts, beside] = [foundTexts(worked.swung[place], worked.result), foundTexts(worked.steered[place], worked.result?.steering)];
-          const byCompass = shape.byCompass ? headText(worked.swung[place]) : null;
+          // What a row came to is part of an answer kept back.
+          const [own, other] = host.answer === 'shown' ? [worked.swung[place], worked.steered[place]] : [];
+          const [texts, beside] = [foundTexts(own, worked.result), foundTexts(other, worked.result?.steering)];
+          const byCompass = shape.byCompass ? headText(own) : null;
           const shown = { shape, refused: refusedColumn(place, content), common, problem: problemOf(host, place, content), texts, beside, byCompass };
           return guard([row, common, state.steering, shown.refused, shown.problem, byCompass, ...texts, ...beside], () => rowView(host, place, content, actions, shown));
         })}

@@ -19,6 +19,7 @@ const deviationOf = (swung: SwungRow | null | undefined): TemplateResult | typeo
 export function otherRoundView(host: LubberElement, state: SwingState, worked: WorkedSwing): TemplateResult | typeof nothing {
   if (!hasReadings(state.rows)) return nothing;
   const { t } = host;
+  const { swung, steered } = host.answer === 'shown' ? worked : { swung: [], steered: [] };
   const columns = columnsFor(state.rows, state.method, state.steering);
   const title = `${t('swing.grid.title')}${t('list.comma')}${t(`swing.stage.${state.stage}`)}`;
   return html`<div class="paper-only other-round">
@@ -35,8 +36,8 @@ export function otherRoundView(host: LubberElement, state: SwingState, worked: W
         ${state.rows.map(
           (row, place) => html`<tr class=${row.struck ? 'struck' : ''}>
             ${columns.map((column) => html`<td>${row[column]}</td>`)}
-            <td class="figure">${deviationOf(worked.swung[place])}</td>
-            ${state.steering ? html`<td class="figure">${deviationOf(worked.steered[place])}</td>` : nothing}
+            <td class="figure">${deviationOf(swung[place])}</td>
+            ${state.steering ? html`<td class="figure">${deviationOf(steered[place])}</td>` : nothing}
           </tr>`,
         )}
       </tbody>

@@ -421,6 +421,18 @@ describe('an answer kept back', () => {
     expect(root(element).querySelector('table.coefficients')).to.equal(null);
     expect(root(element).querySelector('svg')).to.equal(null);
   });
+
+  it('shows neither what a reading came to nor which one is odd, until the page shows it', async () => {
+    const rows = shipRows(16, (deviation, place) => (place === 5 ? -9.9 : deviation));
+    const element = await fixture<LubberSwing>(html`<lubber-swing answer="hidden" headings="16" .rows=${rows}></lubber-swing>`);
+    const figures = (): string => [...root(element).querySelectorAll('table.grid td.figure')].map(({ textContent }) => textContent?.trim()).join('');
+    const reasons = (): number => root(element).querySelectorAll('tr.reason:not([hidden])').length;
+    expect([figures(), reasons()]).to.deep.equal(['', 0]);
+    element.answer = 'shown';
+    await settled(element);
+    expect(figures()).to.match(/9\.9° W/);
+    expect(reasons()).to.equal(1);
+  });
 });
 
 describe('events', () => {
