@@ -23,7 +23,7 @@ export const budgets: readonly Budget[] = [
   { what: 'amplitude', modules: defined(['amplitude']), wanted: 48, allowed: 48.2 },
   { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 37.7 },
   { what: 'variation', modules: defined(['variation']), allowed: 34.4 },
-  { what: 'azimuth', modules: defined(['azimuth']), allowed: 56.5 },
+  { what: 'azimuth', modules: defined(['azimuth']), allowed: 56.6 },
   { what: 'transit', modules: defined(['transit']), allowed: 41 },
   { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 74 },
   { what: 'map of the field', modules: defined(['field-map']), allowed: 39.5 },
