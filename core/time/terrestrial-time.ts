@@ -4,14 +4,11 @@ import { checkInstant } from './check-instant.js';
 const TT_MINUS_TAI = 32.184;
 
 /**
- * TAI−UTC was ten seconds in 1972, and one second more from 0 h of the first day of each
- * of these years and half-years (`.5` is 1 July); none has been added since 2017.
- * Source: IERS Bulletin C, from memory.
+ * TAI−UTC was ten seconds in 1972, and one second more from 0 h of the day that each of these
+ * half-years after 1972 began with: 1 is 1 July 1972, 2 is 1 January 1973, 90 is 1 January 2017,
+ * since when none has been added. Source: IERS Bulletin C, from memory.
  */
-const leapSeconds: readonly number[] = [
-  1972.5, 1973, 1974, 1975, 1976, 1977, 1978, 1979, 1980, 1981.5, 1982.5, 1983.5, 1985.5, 1988, 1990, 1991, 1992.5, 1993.5, 1994.5, 1996,
-  1997.5, 1999, 2006, 2009, 2012.5, 2015.5, 2017,
-];
+const leapSeconds: readonly number[] = [1, 2, 4, 6, 8, 10, 12, 14, 16, 19, 21, 23, 27, 32, 36, 38, 41, 43, 45, 48, 51, 54, 68, 74, 81, 87, 90];
 
 /**
  * Before there was UTC as now: dynamical less universal time, seconds, at the beginning
@@ -36,10 +33,8 @@ function beforeLeapSeconds(year: number): number {
  */
 export function terrestrialMinusUtc(instant: Date): number {
   checkInstant('instant', instant);
-  const month = instant.getUTCMonth();
-  const halfYear = instant.getUTCFullYear() + (month < 6 ? 0 : 0.5);
-  if (halfYear < 1972) return beforeLeapSeconds(instant.getUTCFullYear() + (month + (instant.getUTCDate() - 1) / 31) / 12);
-  let added = 0;
-  for (const begin of leapSeconds) if (begin <= halfYear) added += 1;
-  return TT_MINUS_TAI + 10 + added;
+  const [year, month] = [instant.getUTCFullYear(), instant.getUTCMonth()];
+  if (year < 1972) return beforeLeapSeconds(year + (month + (instant.getUTCDate() - 1) / 31) / 12);
+  const halfYears = 2 * (year - 1972) + (month < 6 ? 0 : 1);
+  return TT_MINUS_TAI + 10 + leapSeconds.filter((begin) => begin <= halfYears).length;
 }
