@@ -4,7 +4,7 @@ import { translate } from './catalogue.js';
 import type { Catalogue, Values } from './catalogue.js';
 import { isUnset, readField } from './field.js';
 import type { Field, FieldInput, FieldState, StatesOf } from './field.js';
-import { Entries } from './entries.js';
+import { followed } from './entries.js';
 import { FormElement } from './form-element.js';
 import { typedTexts } from './form-part.js';
 import { PageController } from './page-controller.js';
@@ -45,7 +45,7 @@ export abstract class FieldElement extends FormElement {
 
   readonly #lastRead = new Map<string, { readonly field: unknown; readonly input: FieldInput; readonly words: string; readonly state: FieldState<unknown> }>();
 
-  #entries?: Entries;
+  #showEntries?: () => void;
 
   /** Whether the user has changed something since the last update. */
   protected changedByUser = false;
@@ -165,7 +165,7 @@ export abstract class FieldElement extends FormElement {
 
   protected override update(changed: PropertyValues<this>): void {
     super.update(changed);
-    (this.#entries ??= new Entries(this.renderRoot)).show();
+    (this.#showEntries ??= followed(this.renderRoot))();
   }
 
   override formResetCallback(): void {
