@@ -56,10 +56,10 @@ export function shownLanguage(language: string): string {
 const places = /\{(\w+)\}/g;
 
 /** The spaces between ± and its figure, and between a figure and its letter: no line may break there. */
-const bound = /(?<=±|[°′](?= (?:[A-Z]\b|\d))) /g;
+const bound = /(±|[°′](?= (?:[A-Z]\b|\d))) /g;
 
 /** The text of a key with its `{places}` filled; a key nobody knows is shown as it is. */
 export function translate(language: string, english: Catalogue, key: string, values?: Values): string {
   const text = catalogues.get(primaryOf(language))?.[key] ?? english[key] ?? key;
-  return values ? text.replace(places, (place, name: string) => String(values[name] ?? place)).replace(bound, '\u00a0') : text;
+  return values ? text.replace(places, (place, name: string) => String(values[name] ?? place)).replace(bound, '$1\u00a0') : text;
 }

@@ -14,7 +14,8 @@ import type { WorkedSwing } from './worked-swing.js';
 const optional: readonly SwingFieldName[] = ['circleRadius', 'circleDistance', 'gyroError', 'shoreError', 'constant'];
 
 /** Which settings still stand in the way. */
-function waiting(host: LubberElement, state: SwingState, worked: WorkedSwing): TemplateResult {
+function waiting(host: LubberElement, state: SwingState, worked: WorkedSwing): TemplateResult | typeof nothing {
+  if (state.used.length === 0 && !state.unknown) return nothing;
   const reasons = new Set(worked.swung.flatMap((row) => (row && !row.ok ? [row.reason] : [])));
   const needed: Partial<Record<SwingFieldName, boolean>> = {
     objectBearing: reasons.has('no-object'),

@@ -9,12 +9,9 @@ export type Changes = readonly [A: number[], B: number[], C: number[], D: number
 export const noChanges = (): Changes => [[], [], [], [], []];
 
 function approximate(estimate: readonly number[], waves: Harmonics, changes: Changes | null): number {
-  let deviation = 0;
-  for (let i = 0; i < waves.length; i++) {
-    deviation += (estimate[i] as number) * (waves[i] as number);
-    changes?.[i]?.push(waves[i] as number);
-  }
-  return deviation;
+  changes?.forEach((list, i) => list.push(waves[i] as number));
+  const [A, B, C, D, E] = estimate as [number, number, number, number, number];
+  return A * waves[0] + B * waves[1] + C * waves[2] + D * waves[3] + E * waves[4];
 }
 
 /**
