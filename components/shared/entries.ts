@@ -12,6 +12,8 @@ export function followed(root: ParentNode): () => void {
   const touched = new Set<Entry>();
   const touch = ({ target }: Event): void => {
     const entry = target as Entry;
+    // What a page has put into a ship is the page's.
+    if (entry.getRootNode() !== root) return;
     // One that is chosen puts out another, which is not told.
     for (const each of entry.type === 'radio' ? root.querySelectorAll<Entry>('[type=radio]') : [entry]) touched.add(each);
   };

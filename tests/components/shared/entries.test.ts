@@ -2,6 +2,7 @@ import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
+import type { LubberIron } from '../../../components/iron/iron.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import { input, root, type } from '../../support/in-widget.js';
 
@@ -225,5 +226,24 @@ describe('typing', () => {
     });
     expect([bearing.value, widget.bearing, bearing.selectionStart]).to.deep.equal(['11311.5', '11311.5', 5]);
     expect(written).to.deep.equal([]);
+  });
+});
+
+describe('what stands in a ship', () => {
+  it('is left alone by her: a field of the page, and the bench of iron', async () => {
+    const ship = await fixture<LubberShip>(html`<lubber-ship><input id="own" /><lubber-iron></lubber-iron></lubber-ship>`);
+    const own = ship.querySelector('#own') as HTMLInputElement;
+    own.focus();
+    await sendKeys({ type: 'Halcyon' });
+    ship.variation = '2E';
+    await ship.updateComplete;
+    expect(own.value).to.equal('Halcyon');
+    const iron = ship.querySelector('lubber-iron') as LubberIron;
+    const slider = root(iron).querySelector('input[type=range]') as HTMLInputElement;
+    slider.focus();
+    await sendKeys({ press: 'ArrowRight' });
+    ship.variation = '3E';
+    await ship.updateComplete;
+    expect(iron.result).not.to.equal(null);
   });
 });
