@@ -5,7 +5,8 @@ import type { BodyName, PlanetName } from './body.js';
 import { checkSkyInstant } from './check-sky-instant.js';
 import { skyAt } from './sky-at.js';
 import type { Sky } from './sky-at.js';
-import { starCatalogue } from './star-catalogue.js';
+import { starNames } from './star-catalogue.js';
+import { starMagnitudes } from './star-magnitudes.js';
 import { dot } from './vector.js';
 
 /** Magnitudes at unit distances and how they fall off with the phase angle in degrees (first, second and third power). */
@@ -40,7 +41,7 @@ function moonMagnitude(sky: Sky): number {
 
 /** As `magnitude`, in a sky at hand. */
 export function magnitudeIn(sky: Sky, body: BodyName): number {
-  if (isStar(body)) return starCatalogue[body][5] / 100;
+  if (isStar(body)) return (starMagnitudes[starNames.indexOf(body)] as number) / 100;
   if (body === 'Sun') return -26.7;
   return body === 'Moon' ? moonMagnitude(sky) : planetMagnitude(body, sky);
 }

@@ -1,7 +1,7 @@
 import { packedNumbers, signed } from '../text/packed-numbers.js';
 
 /** The numbers of each star, as in its catalogue. */
-const COUNT = 6;
+const COUNT = 5;
 
 /** The stars from the texts that the build makes of their catalogue: each right ascension is counted on from the star before. */
 export function unpackStars(names: string, signs: string): Record<string, number[]> {

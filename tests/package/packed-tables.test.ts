@@ -8,6 +8,7 @@ const tables: readonly (readonly [file: string, name: string])[] = [
   ...['wmm2025', 'wmm2020', 'wmm2015v2', 'wmm2015'].map((name) => [`field/${name}-coefficients`, `${name}Coefficients`] as const),
   ...['earth', 'moon', 'venus', 'mars', 'jupiter', 'saturn'].map((name) => [`sky/${name}-series`, `${name}Series`] as const),
   ['sky/star-catalogue', 'starCatalogue'],
+  ['sky/star-magnitudes', 'starMagnitudes'],
 ];
 
 const load = async (folder: string, file: string): Promise<Record<string, unknown>> =>
@@ -17,7 +18,7 @@ describe('the long tables as the package holds them', () => {
   for (const [file, name] of tables) {
     it(`${name}: figure for figure those of the source`, async () => {
       const [source, packed] = [(await load('core', `${file}.ts`))[name], (await load('dist/core', `${file}.js`))[name]];
-      assert.ok(JSON.stringify(source).length > 1000);
+      assert.ok(JSON.stringify(source).length > 200);
       assert.deepEqual(packed, source);
       assert.deepEqual(Object.keys(packed as object), Object.keys(source as object));
     });
