@@ -34,14 +34,28 @@ function waveRow([speed, ...waves], { signs, decimalsFor }) {
   return numbers.map((number) => signsOf(number, signs)).join('');
 }
 
-/** A part of a table of waves as code: rows as text, the rest as it stands. */
-function seriesCode(part, key, tools) {
-  if (key === 'sun') return `/* @__PURE__ */ unpackRows('${part.map((row) => list(row, tools.signs)).join(',')}')`;
-  if (key === 'powers') {
-    const powers = part.map(([constant, ...rows]) => (rows.length > 0 ? `/* @__PURE__ */ unpackPower(${constant}, '${rows.map((row) => waveRow(row, tools)).join(',')}')` : `[${constant}]`));
-    return `[${powers.join(', ')}]`;
-  }
-  return typeof part === 'number' ? String(part) : `{ ${Object.entries(part).map(([name, inner]) => `${name}: ${seriesCode(inner, name, tools)}`).join(', ')} }`;
+/** The shortest way to write a number that `Number` reads back. */
+function shortest(number) {
+  const plain = String(number).replace(/^(-?)0\./, '$1.');
+  const scaled = number.toExponential().replace('+', '');
+  return scaled.length < plain.length ? scaled : plain;
+}
+
+/** A coordinate as one text: the comma is none of the signs, and more of them part what is greater. */
+function seriesText({ unit, powers }, tools) {
+  return [shortest(unit), ...powers.map(([constant, ...rows]) => [shortest(constant), ...rows.map((row) => waveRow(row, tools))].join(','))].join(',,');
+}
+
+function orbitCode({ meanMotion, longitude, latitude, distance }, tools) {
+  return `/* @__PURE__ */ unpackOrbit(${meanMotion}, '${[longitude, latitude, distance].map((series) => seriesText(series, tools)).join(',,,')}')`;
+}
+
+function moonCode({ meanMotion, ...coordinates }, tools) {
+  const parts = Object.entries(coordinates).map(([name, { series, sun }]) => {
+    const rows = sun.map((row) => list(row, tools.signs)).join(',');
+    return `${name}: { series: /* @__PURE__ */ unpackSeries('${seriesText(series, tools)}'), sun: /* @__PURE__ */ unpackRows('${rows}') }`;
+  });
+  return `{ meanMotion: ${meanMotion}, ${parts.join(', ')} }`;
 }
 
 function starsCode(catalogue, signs) {
@@ -60,12 +74,15 @@ export async function packTables(out) {
 
   for (const name of series) {
     const { [`${name}Series`]: table } = await load(`sky/${name}-series`);
-    const used = name === 'moon' ? 'unpackPower, unpackRows' : 'unpackPower';
-    writeFileSync(file(`sky/${name}-series`), `import { ${used} } from './unpack-series.js';\nexport const ${name}Series = ${seriesCode(table, '', { signs, decimalsFor })};\n`);
+    const [code, used] = name === 'moon' ? [moonCode, 'unpackRows, unpackSeries'] : [orbitCode, 'unpackOrbit'];
+    writeFileSync(file(`sky/${name}-series`), `import { ${used} } from './unpack-series.js';\nexport const ${name}Series = ${code(table, { signs, decimalsFor })};\n`);
   }
 
   const { starCatalogue } = await load('sky/star-catalogue');
   const source = readFileSync(file('sky/star-catalogue'), 'utf8');
   const packed = source.replace(/(export const starCatalogue = )\{.*?\n\};/s, (_, start) => `${start}${starsCode(starCatalogue, signs)};`);
   writeFileSync(file('sky/star-catalogue'), `import { unpackStars } from './unpack-stars.js';\n${packed}`);
+
+  const { starMagnitudes } = await load('sky/star-magnitudes');
+  writeFileSync(file('sky/star-magnitudes'), `import { unpackRow } from './unpack-series.js';\nexport const starMagnitudes = /* @__PURE__ */ unpackRow('${list(starMagnitudes, signs)}');\n`);
 }

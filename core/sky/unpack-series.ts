@@ -1,5 +1,5 @@
 import { packedNumbers, signed } from '../text/packed-numbers.js';
-import type { Series } from './series.js';
+import type { OrbitSeries, Series } from './series.js';
 
 /** Decimals of the phase of a wave, and of the speed of a row by its largest: what the size needs. */
 export function decimalsFor(size: number): number {
@@ -14,12 +14,30 @@ function rowOf(signs: string): number[] {
   return [signed(speed) / 10 ** decimalsFor(largest), ...waves.map((number, at) => (at % 2 === 0 ? number : number / 10 ** decimalsFor(waves[at - 1] as number)))];
 }
 
-/** What belongs to one power of the time in a series, from the text that the build makes of its rows. */
-export function unpackPower(constant: number, rows: string): Series['powers'][number] {
-  return [constant, ...rows.split(',').map(rowOf)];
+/** A coordinate from the text that the build makes of it: the unit, and for each power of the time its constant and its rows. */
+export function unpackSeries(text: string): Series {
+  const [unit, ...powers] = text.split(',,');
+  return {
+    unit: Number(unit),
+    powers: powers.map((power) => {
+      const [constant, ...rows] = power.split(',');
+      return [Number(constant), ...rows.map(rowOf)] as const;
+    }),
+  };
+}
+
+/** The three coordinates of an orbit, from the text that the build makes of them. */
+export function unpackOrbit(meanMotion: number, text: string): OrbitSeries {
+  const [longitude, latitude, distance] = text.split(',,,').map(unpackSeries) as [Series, Series, Series];
+  return { meanMotion, longitude, latitude, distance };
+}
+
+/** Whole numbers, from the text that the build makes of them. */
+export function unpackRow(signs: string): number[] {
+  return packedNumbers(signs).map(signed);
 }
 
 /** Rows of whole numbers, from the text that the build makes of them. */
 export function unpackRows(rows: string): number[][] {
-  return rows.split(',').map((signs) => packedNumbers(signs).map(signed));
+  return rows.split(',').map(unpackRow);
 }
