@@ -181,6 +181,22 @@ describe('what was typed', () => {
     for (const odd of ['', '[]', '{', new FormData()]) sight.formStateRestoreCallback(odd);
     expect(heard.length).to.equal(0);
   });
+
+  // Where the script comes late a browser does so before anything is drawn; instant and lines of the page then came over it.
+  it('prevails over what the page had given, drawn already or not', async () => {
+    const form = await fixture<HTMLFormElement>(html`<form></form>`);
+    const [sight, transit] = ['lubber-amplitude', 'lubber-transit'].map((tag) => document.createElement(tag)) as [LubberElement, LubberElement];
+    sight.setAttribute('instant', '2026-11-26T08:52:40Z');
+    transit.setAttribute('marks', '[{"charted":"260","bearing":"258"}]');
+    form.append(sight, transit);
+    sight.formStateRestoreCallback('[["date","2026-11-25"]]');
+    transit.formStateRestoreCallback(JSON.stringify([['lines', '[{"charted":"260","bearing":"257"}]']]));
+    await transit.updateComplete;
+    expect([input(sight, 'date').value, input(sight, 'time').value, input(transit, 'bearing-0').value]).to.deep.equal(['2026-11-25', '08:52:40', '257']);
+    form.reset();
+    await transit.updateComplete;
+    expect([input(sight, 'date').value, input(transit, 'bearing-0').value]).to.deep.equal(['2026-11-26', '258']);
+  });
 });
 
 /** What a browser keeps of a widget in a form while another page is shown. */
