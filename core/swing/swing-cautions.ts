@@ -53,20 +53,24 @@ function withRepeatedHeadings(cautions: readonly Caution[]): Caution[] {
   return [note('headings-twice', { headings: named(headings) }), ...cautions.filter((caution) => !repeated.includes(caution))];
 }
 
+/** What a swing that has only begun always has: each says no more than that headings are still to be taken. */
+const OF_BEGINNING = new Set(['too-few-readings', 'too-few-to-find-slips', 'half-of-compass', 'wide-gap', 'not-determined', 'no-fit']);
+
 /**
  * What the user should know of a swing: the fit's own cautions, those of headings taken
  * twice as one `headings-twice` where they are many, and `headings-missing`, `parallax`,
- * `constant-lost`, `constant-taken`, `sun-high`, `reversed-naming`.
+ * `constant-lost`, `constant-taken`, `sun-high`, `reversed-naming`. While headings planned are
+ * missing and those taken give no curve, the headings still to be taken stand for all that follows from it.
  */
 export function swingCautions(findings: SwingFindings): readonly Caution[] {
   const { settings, counted, fit, constantLost } = findings;
   const observations = counted.map(({ heading, deviation, reading }) => ({ heading, deviation, sigma: reading.sigma }));
   // That A is lost has a sentence of its own.
-  const cautions = withRepeatedHeadings(fit.warnings.filter(({ code, values }) => !(constantLost && code === 'not-determined' && values['coefficients'] === 'A')));
-  if (settings.planned && counted.length > 0) {
-    const missing = missingHeadings(settings.planned, counted.map(({ heading }) => heading));
-    if (missing.length > 0) cautions.push(note('headings-missing', { headings: named(missing) }));
-  }
+  let ofFit = fit.warnings.filter(({ code, values }) => !(constantLost && code === 'not-determined' && values['coefficients'] === 'A'));
+  const missing = settings.planned && counted.length > 0 ? missingHeadings(settings.planned, counted.map(({ heading }) => heading)) : [];
+  if (missing.length > 0 && fit.determined.length < (constantLost ? 4 : 5)) ofFit = ofFit.filter(({ code }) => !OF_BEGINNING.has(code));
+  const cautions = withRepeatedHeadings(ofFit);
+  if (missing.length > 0) cautions.push(note('headings-missing', { headings: named(missing) }));
   cautions.push(...aboutObject(findings), ...aboutConstant(findings));
   const highest = Math.max(...counted.map(({ reading }) => reading.altitude ?? -90));
   if (highest > HIGH_SUN) cautions.push(note('sun-high', { altitude: quantity(highest, 'angle') }));

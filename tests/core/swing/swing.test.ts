@@ -54,11 +54,21 @@ test('a slip of 6° among 16 headings is marked beside its row; struck, it keeps
 
 test('headings twice, missing and only in one half are each told', () => {
   const half = [0, 20, 40, 60, 80, 100, 120, 140, 140].map((heading) => given(heading, deviationOf(ship, heading)));
+  for (const code of ['heading-twice', 'half-of-compass', 'not-determined']) assert.ok(codes(swing(half).cautions).includes(code), code);
   const found = swing(half, { planned: 8 });
-  for (const code of ['heading-twice', 'half-of-compass', 'not-determined', 'headings-missing']) assert.ok(codes(found.cautions).includes(code), code);
+  assert.deepEqual(codes(found.cautions), ['heading-twice', 'headings-missing']);
   assert.equal(found.cautions.find(({ code }) => code === 'headings-missing')?.values['headings'], '180°, 225°, 270°, 315°');
   assert.equal(found.card, null);
   assert.deepEqual(found.eightPoints, { ok: false, missing: ['NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] });
+});
+
+test('a swing begun is told of the headings to come and of nothing that follows from them; of a curve it is told all', () => {
+  for (const taken of [1, 3, 5]) assert.deepEqual(codes(swing(article501.slice(0, taken), { planned: 8 }).cautions), ['headings-missing'], String(taken));
+  // With these A is lost for good: that is no matter of headings to come.
+  const unknown = evenly(8).map((heading): SwingRow => ({ method: 'unknown-object', heading, bearing: 100 - deviationOf(ship, heading) }));
+  assert.deepEqual(codes(swing(unknown.slice(0, 3), { planned: 8 }).cautions), ['headings-missing', 'constant-lost']);
+  assert.deepEqual(codes(swing(unknown, { planned: 8 }).cautions), ['too-few-to-find-slips', 'constant-lost']);
+  assert.deepEqual(codes(swing(article501.slice(0, 7), { planned: 8, model: 'approximate' }).cautions).slice(0, 2), ['too-few-readings', 'too-few-to-find-slips']);
 });
 
 test('a ship swung both ways: the eight points take the mean of each, and one sentence names the headings', () => {
