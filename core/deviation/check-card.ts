@@ -20,6 +20,8 @@ export interface CardCheck {
 /** A card this flat says one thing on every heading; a mean this large is a constant error: degrees; common practice, no source. */
 const FLAT = 0.2;
 const LARGE_MEAN = 1;
+/** No iron gives a constant like this, degrees: what the compass was compared with is wrong, and so is all that follows. Common practice, no source. */
+const GROSS_MEAN = 5;
 
 function aboutGaps(card: DeviationCard): Caution[] {
   if (card.kind !== 'table') return [];
@@ -74,6 +76,7 @@ export function checkCard(card: DeviationCard, limit: DeviationLimit = deviation
   const mean = total / 360;
   const values = { mean: quantity(mean, 'error') };
   if (lost === 0 && spread <= FLAT && size > FLAT) cautions.push(warning('constant-card', values));
+  else if (lost === 0 && Math.abs(mean) > GROSS_MEAN) cautions.unshift(warning('sum-not-zero', values));
   else if (lost === 0 && Math.abs(mean) > LARGE_MEAN) cautions.push(note('sum-not-zero', values));
   return { largest, spread, withinLimit, cautions };
 }

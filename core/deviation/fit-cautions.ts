@@ -80,7 +80,9 @@ function aboutShape({ model, fit, readings, judgement }: FitFindings): Caution[]
     const values = { difference: quantity(difference, 'angle'), heading: quantity(heading, 'bearing') };
     cautions.push(warning('exact-fit-better', values));
   }
-  const largest = Math.max(...readings.list.map(({ heading }) => Math.abs(predictedDeviation(model, fit.estimate, heading) ?? 0)));
+  // A constant, as of a lubber line out of place, is added on every heading and strains no series.
+  const constant = fit.estimate[0] ?? 0;
+  const largest = Math.max(...readings.list.map(({ heading }) => Math.abs((predictedDeviation(model, fit.estimate, heading) ?? constant) - constant)));
   if (model === 'approximate' && largest > APPROXIMATE_LIMIT) {
     cautions.push(warning('beyond-approximate', { largest: quantity(largest, 'angle'), limit: quantity(APPROXIMATE_LIMIT, 'angle') }));
   }

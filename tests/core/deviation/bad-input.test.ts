@@ -81,6 +81,16 @@ test('a curve that is really a constant is named as one', () => {
   assert.ok(cautions.some(({ code }) => code === 'constant-card'));
 });
 
+test('a constant of 25°, as of a variation taken wrongly, is told first, and no series is blamed for it', () => {
+  const wrong = { ...truth, A: -25 };
+  const card = { kind: 'approximate', coefficients: wrong } as const;
+  const cautionsOf = (A: number): string[] => checkCard({ ...card, coefficients: { ...truth, A } }).cautions.map(({ code, level }) => `${level} ${code}`);
+  assert.deepEqual([cautionsOf(-25), cautionsOf(-2)], [['warning sum-not-zero', 'warning beyond-limit'], ['warning beyond-limit', 'note sum-not-zero']]);
+  assert.ok(!codes(fitDeviation(read(eight, wrong))).includes('beyond-approximate'));
+  // Elementary Manual for the Deviations of the Compass: beyond some 20° the series fails by more than a degree.
+  assert.ok(codes(fitDeviation(read(eight, { ...truth, B: -24 }))).includes('beyond-approximate'));
+});
+
 test('no readings at all, or all struck out, is a result and no error', () => {
   const empty = fitDeviation([]);
   assert.deepEqual(codes(empty), ['no-readings']);
