@@ -34,8 +34,8 @@ function gyroCautions({ error, variation, latitude = 0 }: ErrorSplit): Caution[]
 export function errorCautions(split: ErrorSplit, doubt: number): Caution[] {
   const cautions: Caution[] = [];
   const { variation, deviation, difference, cardDeviation } = split;
-  // Near a dip pole the variation itself may be so large: then the deviation tells.
-  const otherSide = Math.abs(split.error) > 90 && (deviation === null || Math.abs(deviation) > 90);
+  // Near a dip pole the variation itself may be so large, or hide what is: there the deviation tells.
+  const otherSide = Math.abs(deviation ?? split.error) > 90;
   if (otherSide) cautions.push(warning('other-side', { error: quantity(split.error, 'error') }));
   // On the other side of the compass neither gyro nor deviation is to blame: one warning says it.
   if (split.compass === 'gyro') return otherSide ? cautions : gyroCautions(split);

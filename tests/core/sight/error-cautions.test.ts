@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
+import { wrap180 } from '../../../core/angle/wrap.js';
 import type { CompassZone } from '../../../core/field/zone.js';
 import { errorCautions } from '../../../core/sight/error-cautions.js';
 import { expectedError } from '../../../core/sight/expected-error.js';
@@ -45,6 +46,17 @@ describe('a variation typed with the wrong name', () => {
   };
   it('is told by the model, once, and not the large deviation that comes of it', () => assert.deepEqual(said(26, -25), ['variation-unlike-model']));
   it('is not where chart and model agree to a degree or two', () => assert.deepEqual(said(-25, -25), []));
+});
+
+// South of 65° S the variation passes 70° E (any chart of the field): a clock half a day out points the needle the other way, and the error alone hides it.
+describe('a needle the other way about where the variation is large', () => {
+  const said = (error: number): string[] => {
+    const variation = { source: 'model', model: 'WMM2025', value: 76, sigma: 0.5, zone: 'normal' } as const;
+    const deviation = wrap180(error - 76);
+    const split = { trueBearing: 90, compassBearing: 90 - error, compass: 'magnetic', error, variation, deviation, cardDeviation: 4, difference: wrap180(deviation - 4) } as const;
+    return errorCautions(split, 0.6).map(({ code }) => code);
+  };
+  it('is told as such by the deviation', () => assert.deepEqual([said(-84), said(100)], [['other-side'], ['far-from-card']]));
 });
 
 // With 6° W of variation and 5° E by the card the compass shows 1° W, whatever it was read from (arithmetic; an officer's objection).
