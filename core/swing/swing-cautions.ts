@@ -53,8 +53,8 @@ function withRepeatedHeadings(cautions: readonly Caution[]): Caution[] {
   return [note('headings-twice', { headings: named(headings) }), ...cautions.filter((caution) => !repeated.includes(caution))];
 }
 
-/** What a swing that has only begun always has: each says no more than that headings are still to be taken. */
-const OF_BEGINNING = new Set(['too-few-readings', 'too-few-to-find-slips', 'half-of-compass', 'wide-gap', 'not-determined', 'no-fit']);
+/** What a swing always has while there is no curve yet: each says no more than that headings are still to be taken. */
+const OF_BEGINNING = new Set(['too-few-readings', 'too-few-to-find-slips', 'half-of-compass', 'wide-gap', 'no-fit']);
 
 /**
  * What the user should know of a swing: the fit's own cautions, those of headings taken
@@ -66,9 +66,13 @@ export function swingCautions(findings: SwingFindings): readonly Caution[] {
   const { settings, counted, fit, constantLost } = findings;
   const observations = counted.map(({ heading, deviation, reading }) => ({ heading, deviation, sigma: reading.sigma }));
   // That A is lost has a sentence of its own.
-  let ofFit = fit.warnings.filter(({ code, values }) => !(constantLost && code === 'not-determined' && values['coefficients'] === 'A'));
+  const { determined } = fit;
+  let ofFit = fit.warnings.filter(({ code, values }) => code !== 'not-determined' || !(constantLost && values['coefficients'] === 'A'));
   const missing = settings.planned && counted.length > 0 ? missingHeadings(settings.planned, counted.map(({ heading }) => heading)) : [];
-  if (missing.length > 0 && fit.determined.length < (constantLost ? 4 : 5)) ofFit = ofFit.filter(({ code }) => !OF_BEGINNING.has(code));
+  if (missing.length > 0 && determined.length < (constantLost ? 4 : 5)) {
+    // Which coefficients are lost is worth a word once some are found.
+    ofFit = ofFit.filter(({ code }) => !OF_BEGINNING.has(code) && (code !== 'not-determined' || determined.length > 0));
+  }
   const cautions = withRepeatedHeadings(ofFit);
   if (missing.length > 0) cautions.push(note('headings-missing', { headings: named(missing) }));
   cautions.push(...aboutObject(findings), ...aboutConstant(findings));
