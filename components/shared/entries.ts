@@ -20,6 +20,7 @@ export function followed(root: ParentNode): () => void {
   for (const kind of ['input', 'change']) root.addEventListener(kind, touch, true);
   return () => {
     for (const entry of touched) {
+      if (!root.contains(entry)) touched.delete(entry);
       for (const option of entry.options ?? []) if (option.defaultSelected) option.selected = true;
       if (entry.options || entry.type === 'file') continue;
       if (entry.value !== entry.defaultValue) entry.value = entry.defaultValue;

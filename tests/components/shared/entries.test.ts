@@ -3,6 +3,7 @@ import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
 import type { LubberIron } from '../../../components/iron/iron.js';
+import { followed } from '../../../components/shared/entries.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import { input, root, type } from '../../support/in-widget.js';
 
@@ -174,9 +175,30 @@ describe('an entry the user has changed', () => {
     files.items.add(new File(['{}'], 'ship.json'));
     const entry = input(ship, 'open-ship');
     entry.files = files.files;
+    // A browser tells of it before the change that reads the file; the page may have something drawn in between.
+    entry.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
     ship.requestUpdate();
     await ship.updateComplete;
     expect(entry.files.length).to.equal(1);
+  });
+});
+
+describe('an entry that is gone', () => {
+  // Every row that had been typed in and taken away was asked at each key until the widget went.
+  it('is forgotten', async () => {
+    const around = (await fixture(html`<div></div>`)).attachShadow({ mode: 'open' });
+    const entry = around.appendChild(document.createElement('input'));
+    const show = followed(around);
+    const write = (): void => void Object.assign(entry, { value: '98' });
+    write();
+    entry.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    show();
+    expect(entry.value).to.equal('');
+    entry.remove();
+    show();
+    write();
+    show();
+    expect(entry.value).to.equal('98');
   });
 });
 
