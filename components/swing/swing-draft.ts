@@ -36,10 +36,15 @@ function readStage(given: unknown, correctors: unknown): StageSheet | null {
   return rows && { rows, correctors: { standard: readCorrectors(bag['standard']), steering: readCorrectors(bag['steering']) } };
 }
 
-/** The draft kept under a key, or null; storage may be refused, full or hold something else. */
-export function loadDraft(key: string): SwingDraft | null {
+/** A sheet as it is kept: plain data. */
+export function keptSheet({ left, found }: SwingSheet) {
+  return { rows: left.rows, correctors: left.correctors, found: found.rows, foundCorrectors: found.correctors };
+}
+
+/** What was kept, from its text; null where that holds something else. */
+export function readDraft(text: string | null): SwingDraft | null {
   try {
-    const value = JSON.parse(localStorage.getItem(PREFIX + key) ?? 'null') as unknown;
+    const value = JSON.parse(text ?? 'null') as unknown;
     if (!isBag(value)) return null;
     const left = readStage(value['rows'], value['correctors']);
     const found = readStage(value['found'], value['foundCorrectors']);
@@ -50,12 +55,19 @@ export function loadDraft(key: string): SwingDraft | null {
   }
 }
 
+/** The draft kept under a key, or null; storage may be refused, full or hold something else. */
+export function loadDraft(key: string): SwingDraft | null {
+  try {
+    return readDraft(localStorage.getItem(PREFIX + key));
+  } catch {
+    return null;
+  }
+}
+
 /** Whether the browser kept it. */
 export function saveDraft(key: string, { sheet, settings }: SwingDraft): boolean {
-  const { left, found } = sheet;
-  const kept = { rows: left.rows, correctors: left.correctors, found: found.rows, foundCorrectors: found.correctors, settings };
   try {
-    localStorage.setItem(PREFIX + key, JSON.stringify(kept));
+    localStorage.setItem(PREFIX + key, JSON.stringify({ ...keptSheet(sheet), settings }));
     return true;
   } catch {
     return false;

@@ -20,6 +20,7 @@ import { resultView } from './result-view.js';
 import { settingTexts, takeSettingTexts } from './setting-texts.js';
 import { rowsNeed, sheetGiven } from './sheet-given.js';
 import { answerView } from './swing-answer.js';
+import { keptSheet, readDraft } from './swing-draft.js';
 import { swingFields } from './swing-fields.js';
 import { swingInputs } from './swing-inputs.js';
 import { SwingProperties } from './swing-properties.js';
@@ -63,7 +64,8 @@ export class LubberSwing extends SwingProperties {
   static override styles: CSSResultGroup = [tickStyles, sharedStyles, answerStyles, deviationChartStyles, correctorsStyles, swingStyles];
 
   @state() private mixed = false;
-  @state() private edits = 0;
+  /** The sheet as the user's last change left it, for the form. */
+  @state() protected edits?: unknown;
 
   readonly #desk = new GridDesk(
     {
@@ -72,7 +74,7 @@ export class LubberSwing extends SwingProperties {
       deviations: () => (this.method ?? 'deviation') === 'deviation',
       shown: () => ({ stages: this.#two ? 'two' : 'one', stage: this.#stage }),
       show: (shown) => Object.assign(this, shown),
-      changed: () => this.change('edits', this.edits + 1),
+      changed: () => this.#edited(),
     },
     plannedSheet(8),
   );
@@ -187,9 +189,22 @@ export class LubberSwing extends SwingProperties {
     super.updated(changed);
   }
 
+  #edited(): void {
+    this.change('edits', keptSheet(this.#desk.sheet) as unknown as FieldInput);
+  }
+
   override change(name: string, value: FieldInput): void {
     this.#draft.touch();
-    super.change(name, value);
+    if (name === 'edits' && typeof value === 'string') this.#takeKept(value);
+    else super.change(name, value);
+  }
+
+  /** Takes up the readings as the browser has kept them for the form; a draft is no older. */
+  #takeKept(text: string): void {
+    const sheet = this.#draft.kept ? null : readDraft(text)?.sheet;
+    if (!sheet) return;
+    this.#show(withPlannedRows(sheet, countNamed(this.headings)));
+    this.#edited();
   }
 
   readonly #clear = (): void => {

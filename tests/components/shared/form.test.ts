@@ -200,7 +200,7 @@ describe('what was typed', () => {
 });
 
 /** What a browser keeps of a widget in a form while another page is shown. */
-async function keptAfter(tag: string, typed: readonly (readonly [name: string, text: string])[]): Promise<string> {
+async function keptAfter(tag: string, typed: readonly (readonly [name: string, text: string])[], more?: (widget: LubberElement) => Promise<void>): Promise<string> {
   const { setFormValue } = ElementInternals.prototype;
   let kept = '';
   ElementInternals.prototype.setFormValue = function (...given) {
@@ -213,6 +213,7 @@ async function keptAfter(tag: string, typed: readonly (readonly [name: string, t
     form.append(widget);
     for (const [name, text] of typed) widget.change(name, text);
     await widget.updateComplete;
+    await more?.(widget);
   } finally {
     ElementInternals.prototype.setFormValue = setFormValue;
   }
@@ -244,6 +245,33 @@ describe('what stands in no field of its own', () => {
   it('comes back too: how an azimuth is placed, and a series', async () => {
     const azimuth = await back('lubber-azimuth', await keptAfter('lubber-azimuth', [['method', 'almanac'], ['gha', '320'], ['series', '19:50 150']]));
     expect(azimuth).to.include({ method: 'almanac', gha: '320', series: '19:50 150' });
+  });
+
+  it('comes back too: the readings of a swing, over those of the page and not over a draft', async () => {
+    const read = (swing: LubberElement): unknown[] => ['reading-0', 'reading-1', 'use-1'].map((id) => (id === 'use-1' ? input(swing, id).checked : input(swing, id).value));
+    const kept = await keptAfter('lubber-swing', [['method', 'deviation']], async (swing) => {
+      await type(swing, 'reading-0', '5W');
+      await type(swing, 'reading-1', 'half of it');
+      input(swing, 'use-1').click();
+      await swing.updateComplete;
+    });
+    const form = await fixture<HTMLFormElement>(html`<form><lubber-swing rows=${'000\t1E\n090\t2E'}></lubber-swing></form>`);
+    const swing = form.querySelector('lubber-swing') as LubberElement;
+    for (const odd of ['[["edits","[]"]]', '[["edits","{"]]', '[["edits","7"]]']) swing.formStateRestoreCallback(odd);
+    await swing.updateComplete;
+    expect(read(swing)).to.deep.equal(['1E', '2E', true]);
+    swing.formStateRestoreCallback(kept);
+    await swing.updateComplete;
+    expect(read(swing)).to.deep.equal(['5W', 'half of it', false]);
+    form.reset();
+    await swing.updateComplete;
+    expect(read(swing)).to.deep.equal(['1E', '2E', true]);
+    localStorage.setItem('lubber-swing:form', JSON.stringify({ rows: [{ heading: '000', reading: '7E' }, { heading: '090', reading: '8E' }] }));
+    const drafted = await fixture<LubberElement>(html`<lubber-swing draft="form"></lubber-swing>`);
+    drafted.formStateRestoreCallback(kept);
+    await drafted.updateComplete;
+    localStorage.removeItem('lubber-swing:form');
+    expect(read(drafted)).to.deep.equal(['7E', '8E', true]);
   });
 
   it('comes back too: the bench of the iron', async () => {
