@@ -123,13 +123,19 @@ export abstract class BenchElement extends LubberElement {
     const place = placeOfChoice(name);
     if (place) return this.take(placeChanges(place, String(value)));
     if ((own as readonly string[]).includes(name)) return super.change(name, value);
-    const entries: Record<string, string | number> = { ...this.entries };
     // All of them, as the browser has kept them for the form.
-    if (name === 'entries') Object.assign(entries, readState(String(value)));
-    else if (value === undefined || value === null) delete entries[name];
+    if (name === 'entries') return this.#takeKept(String(value));
+    const entries: Record<string, string | number> = { ...this.entries };
+    if (value === undefined || value === null) delete entries[name];
     else entries[name] = typeof value === 'number' ? value : String(value);
     super.change('entries', entries as unknown as FieldInput);
-    if (name === 'entries') Object.keys(entries).forEach((each) => this.settle(each));
+  }
+
+  #takeKept(text: string): void {
+    const kept = readState(text);
+    if (!kept) return;
+    super.change('entries', kept as unknown as FieldInput);
+    for (const name of Object.keys(kept)) this.settle(name);
   }
 
   override settle(name: string): void {

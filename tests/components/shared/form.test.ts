@@ -279,6 +279,16 @@ describe('what stands in no field of its own', () => {
     expect(iron).to.have.property('heel', '5');
     expect((iron as LubberElement & { state: Record<string, unknown> }).state).to.have.property('P', '0.05');
   });
+
+  // What the user had taken off the bench stood on it again.
+  it('comes back as it was left: what is on the bench no more', async () => {
+    const kept = await keptAfter('lubber-iron', [], async (iron) => {
+      expect(input(iron, 'c').value).not.to.equal('0');
+      await type(iron, 'c', '');
+      expect(input(iron, 'c').value).to.equal('0');
+    });
+    expect(input(await back('lubber-iron', kept), 'c').value).to.equal('0');
+  });
 });
 
 /** Ship and book keep their own and stay outside of a form. */
