@@ -280,7 +280,16 @@ describe('what stands in no field of its own', () => {
     expect((iron as LubberElement & { state: Record<string, unknown> }).state).to.have.property('P', '0.05');
   });
 
-  // What the user had taken off the bench stood on it again.
+  // What the user had emptied, or taken off the bench, stood there again.
+  it('comes back as it was left: a field of the page that was emptied', async () => {
+    const kept = await keptAfter('lubber-amplitude', [['bearing', '113.5']], async (sight) => type(sight, 'bearing', ''));
+    const form = await fixture<HTMLFormElement>(html`<form><lubber-amplitude bearing="113.5"></lubber-amplitude></form>`);
+    const sight = form.querySelector('lubber-amplitude') as LubberAmplitude;
+    sight.formStateRestoreCallback(kept);
+    await sight.updateComplete;
+    expect([input(sight, 'bearing').value, sight.bearing]).to.deep.equal(['', undefined]);
+  });
+
   it('comes back as it was left: what is on the bench no more', async () => {
     const kept = await keptAfter('lubber-iron', [], async (iron) => {
       expect(input(iron, 'c').value).not.to.equal('0');
