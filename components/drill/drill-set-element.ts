@@ -1,5 +1,6 @@
 import type { PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
+import { typedTexts } from '../shared/form-part.js';
 import type { FormAnswer } from '../shared/form-part.js';
 import { LubberElement } from '../shared/lubber-element.js';
 import type { ScoreDetail } from '../shared/score-event.js';
@@ -104,6 +105,8 @@ export abstract class DrillSetElement extends LubberElement {
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
     this.#prepare();
+    // What a learner does is kept for the form as a whole.
+    this.formPart.note('state', undefined, this.session.state);
   }
 
   protected override resultDetail(): null {
@@ -114,6 +117,10 @@ export abstract class DrillSetElement extends LubberElement {
   protected override formAnswer(): FormAnswer | null {
     const { result } = this;
     return result && result.answers.length > 0 ? { data: { widget: this.localName, ...result }, complete: result.complete } : null;
+  }
+
+  override formStateRestoreCallback(kept: unknown): void {
+    for (const [name, text] of typedTexts(kept)) if (name === 'state') this.state = JSON.parse(text) as unknown;
   }
 
   /** The form begins anew, and so does the set. */

@@ -280,6 +280,22 @@ describe('what stands in no field of its own', () => {
     expect((iron as LubberElement & { state: Record<string, unknown> }).state).to.have.property('P', '0.05');
   });
 
+  it('comes back too: how far a learner has come in a drill, in the exercises drawn', async () => {
+    const written = (drill: Element): string | undefined => root(drill).querySelector<HTMLInputElement>('.questions input[type=text]')?.value;
+    const kind = { kind: 'conversion', count: '2' };
+    let seed: unknown;
+    const kept = await keptAfter('lubber-drill', [], async (drill) => {
+      Object.assign(drill, kind);
+      await drill.updateComplete;
+      await type(drill, root(drill).querySelector('.questions input[type=text]')?.id ?? '', '123');
+      seed = (drill as LubberDrill).state?.seed;
+    });
+    const drill = (await back('lubber-drill', kept)) as LubberDrill;
+    Object.assign(drill, kind);
+    await drill.updateComplete;
+    expect([drill.state?.seed, drill.state?.count, written(drill)]).to.deep.equal([seed, 2, '123']);
+  });
+
   // What the user had emptied, or taken off the bench, stood there again.
   it('comes back as it was left: a field of the page that was emptied', async () => {
     const kept = await keptAfter('lubber-amplitude', [['bearing', '113.5']], async (sight) => type(sight, 'bearing', ''));
