@@ -38,12 +38,14 @@ function namedLists(ts, node) {
 
 const isWord = (part) => /^'[^']*'$/.test(part);
 
+/** A number among words, as `8 | 16`, is a word where it is written as text. */
+const asText = (part) => (/^\d+$/.test(part) ? `'${part}'` : part);
+
 /** An attribute is text: of the types its property may have, what can be written as such; named lists of words written out. */
 function typeOfAttribute({ type }, lists) {
-  const parts = partsOf(type?.text ?? 'string').flatMap((part) => lists.get(part) ?? [part]).filter((part) => part !== "''" && part !== 'undefined');
+  const parts = partsOf(type?.text ?? 'string').flatMap((part) => lists.get(part) ?? [asText(part)]).filter((part) => part !== "''" && part !== 'undefined');
   if (parts.includes('boolean')) return 'boolean';
-  const words = parts.filter(isWord);
-  return words.length === parts.length ? words.join(' | ') : 'string';
+  return parts.every(isWord) ? [...new Set(parts)].join(' | ') : 'string';
 }
 
 /** The same text whatever file the disk hands out first: what a class takes over is marked at the end. */

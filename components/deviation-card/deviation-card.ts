@@ -14,6 +14,7 @@ import { readGivenCard } from '../shared/given-card.js';
 import type { GivenCard } from '../shared/given-card.js';
 import { cardProblemView } from '../shared/given-card-view.js';
 import { limitCodes, limitNamed } from '../shared/limit-view.js';
+import type { LimitCode } from '../shared/limit-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { mainButtonStyles } from '../shared/main-button-styles.js';
@@ -66,10 +67,10 @@ export class LubberDeviationCard extends LubberElement {
   @property() format: 'a4' | 'pocket' = 'a4';
 
   /** Step of the headings, degrees: `10` or `15`. */
-  @property() every: string | number = 10;
+  @property() every: 10 | 15 | '10' | '15' = 10;
 
   /** Code of the limit: `flag-five`, `after-adjustment`, `in-service` or `panama-canal`. */
-  @property() limit = 'flag-five';
+  @property() limit: LimitCode = 'flag-five';
 
   /** Name of the ship. */
   @property() vessel?: string;

@@ -15,6 +15,7 @@ import { valueOf } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import { formatBearing } from '../shared/figures.js';
 import { limitCodes, limitNamed, limitView } from '../shared/limit-view.js';
+import type { LimitCode } from '../shared/limit-view.js';
 import { longTextStyles } from '../shared/long-text-styles.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
@@ -85,7 +86,7 @@ export class LubberDeviationCurve extends LubberElement {
   @property() model: 'approximate' | 'exact' = 'approximate';
 
   /** Code of the limit: `flag-five`, `after-adjustment`, `in-service` or `panama-canal`. */
-  @property() limit = 'flag-five';
+  @property() limit: LimitCode = 'flag-five';
 
   /** Heading under the cursor, by compass, degrees. */
   @property() heading?: string | number;

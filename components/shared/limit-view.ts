@@ -5,6 +5,8 @@ import type { DeviationLimit } from '../../core/deviation/deviation-limits.js';
 import { selectView } from './choice-view.js';
 import type { LubberElement } from './lubber-element.js';
 
+export type LimitCode = 'flag-five' | 'after-adjustment' | 'in-service' | 'panama-canal';
+
 export const limitCodes: readonly string[] = deviationLimits.map(({ code }) => code);
 
 /** The limit of a code; the usual one for any other text. */

@@ -16,6 +16,7 @@ import { measureStyles } from './measure-styles.js';
 import { inOwnFigures } from './own-figures.js';
 import { inOwnSize } from './own-size.js';
 import { themeOf } from './page-controller.js';
+import type { Theme } from './page-controller.js';
 import { printStyles } from './print-styles.js';
 import { release } from './register.js';
 import { ScrollStops } from './scroll-stops.js';
@@ -77,7 +78,7 @@ export abstract class LubberElement extends FieldElement {
   }
 
   /** `day`, `dusk`, `night` or `auto`; without it the page's `data-lubber-theme` holds. */
-  @property({ reflect: true }) theme?: string;
+  @property({ reflect: true }) theme?: Theme;
 
   /** `open`, `closed` or `none`: how the working starts. */
   @property() working: 'open' | 'closed' | 'none' = 'closed';

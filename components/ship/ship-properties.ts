@@ -1,6 +1,7 @@
 import { property } from 'lit/decorators.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
 import { LubberElement } from '../shared/lubber-element.js';
+import type { CardForm } from './ship-card.js';
 import type { ShipCorrectors } from './ship-correctors.js';
 import { shipFields } from './ship-fields.js';
 import { shipMessages } from './ship-messages.js';
@@ -53,7 +54,7 @@ export abstract class ShipProperties extends LubberElement {
   @property({ attribute: 'steering-table' }) steeringTable?: string;
 
   /** Which form of the card is shown for entry: `table` or `coefficients`. */
-  @property({ attribute: 'card-form' }) cardForm?: string;
+  @property({ attribute: 'card-form' }) cardForm?: CardForm;
 
   /** Approximate coefficient A, degrees, east positive, or text such as `2.5W`. */
   @property({ attribute: 'coefficient-a' }) coefficientA?: string | number;

@@ -1,10 +1,13 @@
 import { property } from 'lit/decorators.js';
 import type { Correctors } from '../../core/deviation/corrector-states.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
+import type { HeadingReckoning, SwingMethod } from '../../core/swing/swing-row.js';
+import type { LimitCode } from '../shared/limit-view.js';
 import { LubberElement } from '../shared/lubber-element.js';
 import type { GridRow } from './grid-row.js';
 import { swingFields } from './swing-fields.js';
 import { swingMessages } from './swing-messages.js';
+import type { StageName } from './swing-sheet.js';
 import { swingWords } from './swing-words.js';
 
 /** What a page can set of a swing. */
@@ -16,13 +19,13 @@ export abstract class SwingProperties extends LubberElement {
   @property({ attribute: 'found-rows' }) foundRows?: readonly Partial<GridRow>[] | string;
 
   /** `one` round of readings, or `two`: as found and as left. */
-  @property() stages?: string;
+  @property() stages?: 'one' | 'two';
 
   /** Which of two rounds is shown: `found` or `left`. */
-  @property() stage?: string;
+  @property() stage?: StageName;
 
   /** `one` compass, or `two`: the head by the steering compass is read beside the standard. */
-  @property() compasses?: string;
+  @property() compasses?: 'one' | 'two';
 
   /** The state of the correctors of the standard compass, as left; as attribute its JSON. */
   @property() correctors?: Partial<Correctors> | string;
@@ -37,13 +40,13 @@ export abstract class SwingProperties extends LubberElement {
   @property({ attribute: 'found-steering-correctors' }) foundSteeringCorrectors?: Partial<Correctors> | string;
 
   /** `deviation`, `known-object`, `unknown-object`, `sun`, `transit`, `shore-compass` or `gyro`. */
-  @property() method?: string;
+  @property() method?: SwingMethod;
 
   /** By which north the headings are: `compass`, `magnetic` or `gyro`. */
-  @property({ attribute: 'heading-by' }) headingBy?: string;
+  @property({ attribute: 'heading-by' }) headingBy?: HeadingReckoning;
 
   /** Headings planned: 8, 16, 24 or 36. */
-  @property() headings?: string | number;
+  @property() headings?: 8 | 16 | 24 | 36 | '8' | '16' | '24' | '36';
 
   /** Degrees, east positive; left empty, the magnetic model gives it. */
   @property() variation?: string | number;
@@ -61,7 +64,7 @@ export abstract class SwingProperties extends LubberElement {
   @property({ attribute: 'object-bearing' }) objectBearing?: string | number;
 
   /** By which north that bearing is: `magnetic` or `true`. */
-  @property({ attribute: 'object-by' }) objectBy?: string;
+  @property({ attribute: 'object-by' }) objectBy?: 'magnetic' | 'true';
 
   /** Radius of the swinging circle, metres. */
   @property({ attribute: 'circle-radius' }) circleRadius?: string | number;
@@ -69,14 +72,14 @@ export abstract class SwingProperties extends LubberElement {
   /** Distance of the object, nautical miles. */
   @property({ attribute: 'circle-distance' }) circleDistance?: string | number;
 
-  /** Which way she turned: `starboard` or `port`. */
-  @property() turning?: string;
+  /** Which way she turned: `starboard` or `port`; `unknown` as without it. */
+  @property() turning?: 'starboard' | 'port' | 'unknown';
 
   /** Charted true bearing of the transit, degrees. */
   @property({ attribute: 'transit-bearing' }) transitBearing?: string | number;
 
   /** How the transit is given: by its `bearing` or by its two `marks`. */
-  @property({ attribute: 'transit-by' }) transitBy?: string;
+  @property({ attribute: 'transit-by' }) transitBy?: 'bearing' | 'marks';
 
   /** Front mark of the transit: degrees, north positive, or text. */
   @property({ attribute: 'front-latitude' }) frontLatitude?: string | number;
@@ -100,10 +103,10 @@ export abstract class SwingProperties extends LubberElement {
   @property() constant?: string | number;
 
   /** `auto`, `approximate` or `exact`. */
-  @property() model?: string;
+  @property() model?: 'auto' | 'approximate' | 'exact';
 
   /** Code of the limit the card is held against. */
-  @property() limit?: string;
+  @property() limit?: LimitCode;
 
   /** The card in use until now, as data; as attribute its JSON. */
   @property() card?: DeviationCard | string;

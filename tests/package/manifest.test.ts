@@ -125,6 +125,12 @@ it('the manifest writes the words of a choice out, for editors too', () => {
     ['lubber-azimuth', 'altitude-of', ['true', 'lower', 'centre', 'upper']],
     ['lubber-conversion', 'heading-by', ['compass', 'magnetic', 'true', 'gyro']],
     ['lubber-conversion', 'deviation-source', ['value', 'card', 'table', 'coefficients']],
+    ['lubber-swing', 'method', ['deviation', 'known-object', 'unknown-object', 'sun', 'transit', 'shore-compass', 'gyro']],
+    ['lubber-swing', 'headings', ['8', '16', '24', '36']],
+    ['lubber-swing', 'limit', ['flag-five', 'after-adjustment', 'in-service', 'panama-canal']],
+    ['lubber-swing', 'theme', ['auto', 'day', 'dusk', 'night']],
+    ['lubber-deviation-card', 'every', ['10', '15']],
+    ['lubber-ship', 'card-form', ['table', 'coefficients']],
     ['lubber-record', 'entry', ['observation', 'no-observation', 'event']],
     ['lubber-record', 'bearing-by', ['gyro', 'standard', 'steering']],
   ];

@@ -398,7 +398,7 @@ describe('what the book makes of its entries', () => {
     button(element, 'Show No. 12').click();
     for (const details of element.renderRoot.querySelectorAll('details')) details.open = true;
     await element.updateComplete;
-    for (const theme of ['day', 'dusk', 'night']) {
+    for (const theme of ['day', 'dusk', 'night'] as const) {
       element.theme = theme;
       await element.updateComplete;
       await assertAccessible(element);

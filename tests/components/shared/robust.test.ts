@@ -88,7 +88,7 @@ describe('an attribute with a word that is none of its own', () => {
   it('theme leaves the page’s', async () => {
     const element = await answered();
     document.documentElement.setAttribute('data-lubber-theme', 'night');
-    element.theme = 'xyz';
+    element.setAttribute('theme', 'xyz');
     await element.updateComplete;
     expect(root(element).querySelector('.frame')?.classList.contains('night')).to.equal(true);
     document.documentElement.removeAttribute('data-lubber-theme');
