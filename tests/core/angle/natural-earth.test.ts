@@ -33,5 +33,6 @@ test('goes back from the height to the latitude, and nowhere beyond the poles', 
     assert.ok(Math.abs((naturalEarthLatitude(naturalEarth(latitude).height) ?? NaN) - latitude) < 2e-6, `${latitude}`);
   }
   assert.equal(naturalEarthLatitude(naturalEarth(90).height + 1e-9), null);
+  assert.equal(naturalEarthLatitude(naturalEarth(-90).height - 1e-9), null);
   assert.equal(naturalEarthLatitude(NaN), null);
 });

@@ -13,7 +13,7 @@ for (const [degrees, text] of bearings) {
 
 // Prefix E rising and W setting, suffix as the declination: trade practice of amplitudes, common practice, no source.
 const amplitudes: readonly (readonly [number, 'rising' | 'setting', string])[] = [
-  [-32.6, 'rising', 'E 32.6° S'], [32.6, 'rising', 'E 32.6° N'], [-5, 'setting', 'W 5.0° S'], [5, 'setting', 'W 5.0° N'], [0, 'rising', 'E 0.0°'], [-0.04, 'setting', 'W 0.0°'],
+  [-32.6, 'rising', 'E 32.6° S'], [32.6, 'rising', 'E 32.6° N'], [-5, 'setting', 'W 5.0° S'], [5, 'setting', 'W 5.0° N'], [0, 'rising', 'E 0.0°'], [-0.04, 'setting', 'W 0.0°'], [0.6, 'setting', 'W 0.6° N'], [-0.6, 'rising', 'E 0.6° S'],
 ];
 for (const [amplitude, event, text] of amplitudes) {
   test(`an amplitude of ${amplitude}° ${event} is ${text}`, () => assert.equal(formatAmplitude(amplitude, event), text));

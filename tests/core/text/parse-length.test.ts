@@ -7,7 +7,7 @@ import { anyText } from './any-text.js';
 
 // The international foot is 0.3048 m exactly (agreement of 1959).
 const read: readonly (readonly [string, number])[] = [
-  ['12.5', 12.5], ['12,5 m', 12.5], ['12.5M', 12.5], ['20 metres', 20], ['1 meter', 1],
+  ['12.5', 12.5], ['12,5 m', 12.5], ['12.5M', 12.5], ['20 metres', 20], ['1 meter', 1], ['1 metre', 1],
   ['41 ft', 12.4968], ["41'", 12.4968], ['41′', 12.4968], ['41 feet', 12.4968], ['1 foot', 0.3048], ['0', 0],
 ];
 for (const [text, metres] of read) {
@@ -19,7 +19,7 @@ for (const [text, metres] of read) {
 }
 
 const refusals: readonly (readonly [string, string])[] = [
-  ['', 'empty'], ['m', 'not-understood'], ['ft', 'not-understood'], ["5'6\"", 'not-understood'], ['12 km', 'not-understood'],
+  ['', 'empty'], ['m', 'not-understood'], ['ft', 'not-understood'], ["5'6\"", 'not-understood'], ["5'6", 'not-understood'], ['5m6', 'not-understood'], ['12 km', 'not-understood'],
   ['12 fathoms', 'not-understood'], ['-1', 'out-of-range'], ['60.1 m', 'out-of-range'], ['200 ft', 'out-of-range'], ['1.2.3 m', 'two-decimal-marks'],
 ];
 for (const [text, refusal] of refusals) {

@@ -19,7 +19,7 @@ const refusals: readonly (readonly [string, string])[] = [
   ['', 'empty'], ['  \u200b', 'empty'], ['1.234,5', 'two-decimal-marks'], ['1,234,567', 'two-decimal-marks'],
   ['1 234', 'not-understood'], ["1'234", 'not-understood'], ['1e3', 'not-understood'], ['0x10', 'not-understood'],
   ['Infinity', 'not-understood'], ['NaN', 'not-understood'], ['.', 'not-understood'], ['-', 'not-understood'],
-  ['--1', 'not-understood'], ['3²', 'not-understood'], ['½', 'not-understood'], ['9'.repeat(400), 'not-understood'],
+  ['--1', 'not-understood'], ['5-3', 'not-understood'], ['5 + 3', 'not-understood'], ['x.5', 'not-understood'], ['3²', 'not-understood'], ['½', 'not-understood'], ['9'.repeat(400), 'not-understood'],
   ['e.g., no', 'not-understood'],
 ];
 for (const [text, refusal] of refusals) {

@@ -11,6 +11,7 @@ const read: readonly (readonly [string, string])[] = [
   ['2026-11-26T09:05:20Z', '2026-11-26T09:05:20.000Z'], ['2026-11-26 09:05:20', '2026-11-26T09:05:20.000Z'], ['2026-11-26t09:05:20z', '2026-11-26T09:05:20.000Z'],
   ['2026-11-26T09:05', '2026-11-26T09:05:00.000Z'], ['2026-11-26 0905', '2026-11-26T09:05:00.000Z'], ['2026-11-26  0905 UTC', '2026-11-26T09:05:00.000Z'],
   ['20261126T090520Z', '2026-11-26T09:05:20.000Z'], ['20261126 0905', '2026-11-26T09:05:00.000Z'], ['26 Nov 2026 09:05', '2026-11-26T09:05:00.000Z'], ['26NOV2026 0905Z', '2026-11-26T09:05:00.000Z'],
+  ['2026-1-5 09:05', '2026-01-05T09:05:00.000Z'], ['5.1.2026 9h5', '2026-01-05T09:05:00.000Z'], ['2026-01-05 00:00:01.001', '2026-01-05T00:00:01.001Z'], ['2026-01-05 00:00:00.5999', '2026-01-05T00:00:00.600Z'],
   ['26.11.2026 9.05', '2026-11-26T09:05:00.000Z'], ['26. 11. 2026 09h05', '2026-11-26T09:05:00.000Z'], ['2026-11-26T09:05:20.5Z', '2026-11-26T09:05:20.500Z'],
   ['2026-11-26T09:05:20+00:00', '2026-11-26T09:05:20.000Z'], ['1900-01-01T00:00Z', '1900-01-01T00:00:00.000Z'], ['2100-12-31 23:59:59', '2100-12-31T23:59:59.000Z'],
   // A leap second is the first moment of the next day, as everywhere where days have 86400 seconds.
@@ -65,7 +66,8 @@ test('a day or second that is none is refused by name', () => {
   const day = { year: 2026, month: 11, day: 26 };
   for (const bad of [-1, 86400.5, NaN]) assert.throws(() => instantOf(day, bad), { name: 'RangeError', message: /^secondOfDay: / });
   assert.throws(() => instantOf({ ...day, year: 26 }, 0), { name: 'RangeError', message: /^date.year: / });
-  for (const bad of [{ ...day, month: 13 }, { ...day, day: 31 }, { ...day, month: 0 }, { ...day, day: NaN }]) {
+  assert.throws(() => instantOf({ ...day, year: 2101 }, 0), { name: 'RangeError', message: /^date.year: / });
+  for (const bad of [{ ...day, day: 1.5 }, { ...day, month: 13 }, { ...day, day: 31 }, { ...day, month: 0 }, { ...day, day: NaN }]) {
     assert.throws(() => instantOf(bad, 0), { name: 'RangeError', message: /^date: / });
   }
 });

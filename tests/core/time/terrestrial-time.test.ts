@@ -20,17 +20,37 @@ test('a leap second takes effect at midnight and not before', () => {
   assertClose(at('1972-07-01T00:00:00Z'), 43.184, 1e-9);
 });
 
+// The list of leap seconds of the IERS as the IANA time zone data give it (leap-seconds.list): TAI−UTC from 0 h of each day.
+test('every leap second since 1972 comes at its own midnight, and no other half-year has one', () => {
+  const januaries = [1973, 1974, 1975, 1976, 1977, 1978, 1979, 1980, 1988, 1990, 1991, 1996, 1999, 2006, 2009, 2017];
+  const julies = [1972, 1981, 1982, 1983, 1985, 1992, 1993, 1994, 1997, 2012, 2015];
+  let expected = 42.184;
+  for (let year = 1972; year <= 2099; year += 1) {
+    for (const [month, years] of [[0, januaries], [6, julies]] as const) {
+      const midnight = Date.UTC(year, month, 1);
+      if (year > 1972 || month > 0) assertClose(terrestrialMinusUtc(new Date(midnight - 1)), expected, 1e-9, `before ${year}-${month + 1}`);
+      if (years.includes(year)) expected += 1;
+      assertClose(terrestrialMinusUtc(new Date(midnight)), expected, 1e-9, `${year}-${month + 1}`);
+    }
+  }
+  assertClose(expected, 69.184, 1e-9);
+});
+
+test('before 1900 it keeps the value of 1900', () => {
+  assert.equal(at('1850-06-01T00:00:00Z'), at('1900-01-01T00:00:00Z'));
+});
+
 test('after the last leap second known it stays at 69.184 s', () => {
   assertClose(at('2099-12-31T00:00:00Z'), 69.184, 1e-9);
 });
 
 // Polynomials of Espenak and Meeus (2006), an expression independent of our table.
-test('before 1972 it follows the published ΔT polynomials to a second and a half', () => {
+test('before 1972 it follows the published ΔT polynomials to half a second, before 1920 to six tenths', () => {
   for (let year = 1900; year < 1972; year += 1) {
     for (const month of [1, 6, 11]) {
       const instant = new Date(Date.UTC(year, month - 1, 15));
       const days = (instant.getTime() - Date.UTC(2000, 0, 1, 12)) / 86_400_000;
-      assertClose(terrestrialMinusUtc(instant), DeltaT_EspenakMeeus(days), 1.5, `${year}-${month}`);
+      assertClose(terrestrialMinusUtc(instant), DeltaT_EspenakMeeus(days), year < 1920 ? 0.6 : 0.5, `${year}-${month}`);
     }
   }
 });
