@@ -1,5 +1,6 @@
 import { checkFinite, checkRange } from '../angle/check-number.js';
 import { checkPosition } from '../sight/geodesic-line.js';
+import { checkSkyInstant } from '../sky/check-sky-instant.js';
 import { checkInstant } from '../time/check-instant.js';
 import { headingReckonings, swingMethods } from './swing-row.js';
 import type { SwingRow } from './swing-row.js';
@@ -21,7 +22,7 @@ function checkRow(row: SwingRow, name: string): void {
       checkRange(`${name}.shoreBearing`, row.shoreBearing, 0, TURN);
       return checkRange(`${name}.bearing`, row.bearing, 0, TURN);
     case 'sun':
-      checkInstant(`${name}.instant`, row.instant);
+      checkSkyInstant(`${name}.instant`, row.instant);
       return checkRange(`${name}.bearing`, row.bearing, 0, TURN);
     case 'known-object':
     case 'unknown-object':

@@ -4,6 +4,7 @@ import { variationSource } from '../sight/variation-source.js';
 import type { VariationSource } from '../sight/variation-source.js';
 import type { Position } from '../sight/geodesic-line.js';
 import { transitLine } from '../sight/transit-line.js';
+import { isSkyInstant } from '../sky/check-sky-instant.js';
 import { circleParallax, parallaxDoubt } from './circle-parallax.js';
 import { sunBearing } from './sun-bearing.js';
 import type { SwingRow } from './swing-row.js';
@@ -110,7 +111,8 @@ function readSun(row: Extract<SwingRow, { method: 'sun' }>, settings: SwingSetti
   const sun = sunBearing(place, row.instant);
   if (!sun.ok) return refuse(sun.reason);
   if (sun.altitude > TOO_HIGH) return refuse('sun-too-high');
-  const later = sunBearing(place, new Date(row.instant.getTime() + TIME * 1000));
+  const soon = new Date(row.instant.getTime() + TIME * 1000);
+  const later = isSkyInstant(soon) ? sunBearing(place, soon) : sun;
   const drift = later.ok ? wrap180(later.azimuth - sun.azimuth) : 0;
   const own = row.sigma ?? Math.hypot(sigma, TILT * tanDegrees(Math.max(0, sun.altitude)), drift);
   return compared(head, { magneticBearing: sun.azimuth - variation, compassBearing: row.bearing, sigma: own, altitude: sun.altitude });

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
+import { Body, Observer, SearchRiseSet } from 'astronomy-engine';
 import fc from 'fast-check';
 import { amplitudeBearing, amplitudeSight } from '../../../core/sight/amplitude-sight.js';
 import type { AmplitudeSight } from '../../../core/sight/amplitude-result.js';
@@ -180,6 +181,21 @@ describe('what is odd about an amplitude', () => {
   it('has nothing to say of a plain one', () => assert.deepEqual(codes({}), []));
   it('takes 04:52:40, ship’s time four hours behind UTC, for zone time', () => {
     assert.deepEqual(codes({ instant: new Date('2026-11-26T04:52:40Z') }).filter((code) => code.startsWith('zone-time')), ['zone-time-behind']);
+  });
+  // The second ephemeris says when the Sun sets; clocks of other zones would have it next year, where no sky is known.
+  it('looks for zone time in the first and the last hour of the years known, among the instants known', () => {
+    for (const [from, longitude, hours, expected] of [
+      ['2099-12-31T12:00:00Z', -70, 2, 'zone-time-ahead'],
+      ['2100-01-01T00:30:00Z', -160, -4, null],
+      ['1900-01-01T00:30:00Z', -175, -4, 'zone-time-behind'],
+      ['1899-12-31T12:00:00Z', -70, 3, null],
+    ] as const) {
+      const sunset = SearchRiseSet(Body.Sun, new Observer(40, longitude, 0), -1, new Date(from), 1)?.date ?? new Date(NaN);
+      const instant = new Date(sunset.getTime() + hours * 3_600_000);
+      assert.ok(Math.abs(instant.getTime() - Date.UTC(instant.getUTCFullYear() < 2000 ? 1900 : 2100, 0)) < 4_500_000, instant.toISOString());
+      const known = codes({ latitude: 40, longitude, moment: 'upper-limb', heightOfEye: 0, instant, compassBearing: 239 });
+      assert.deepEqual(known.filter((code) => code.startsWith('zone-time') || code === 'not-at-horizon'), [expected ?? 'not-at-horizon'], instant.toISOString());
+    }
   });
   it('takes 06:07:30, three hours ahead of UTC in 45° E, for zone time ahead', () => {
     // By hand: at the equinox it rises at 06:00 apparent time, 03:00 at Greenwich, and the equation of time adds 7½ minutes.

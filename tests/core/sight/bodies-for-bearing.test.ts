@@ -64,6 +64,33 @@ describe('what can be seen', () => {
     assert.ok(seen > 0);
   });
 
+  // Limits by common practice, no source: 15° from the Sun, 8° from a Moon of half and more. Angles by the product of two vectors.
+  it('glare reaches so many degrees of the sky, of high bodies too, whose bearings lie far apart', () => {
+    const direction = ({ altitude, azimuth }: { altitude: number; azimuth: number | null }): readonly number[] => {
+      const [h, z] = [(altitude * Math.PI) / 180, ((azimuth ?? 0) * Math.PI) / 180];
+      return [Math.cos(h) * Math.cos(z), Math.cos(h) * Math.sin(z), Math.sin(h)];
+    };
+    const angle = (one: readonly number[], other: readonly number[]): number => (Math.acos(Math.min(1, one.reduce((all, part, i) => all + part * (other[i] ?? 0), 0))) * 180) / Math.PI;
+    const found = { inGlare: 0, high: 0, byBearingAlone: 0 };
+    for (let turn = 0; turn < 400; turn += 1) {
+      const instant = new Date(Date.UTC(2026, 10, 20, 5 * turn));
+      const { bodies } = surveySky(20, 0, instant);
+      const [sun, moon] = [bodies.find(({ body }) => body === 'Sun'), bodies.find(({ body }) => body === 'Moon')];
+      for (const ranked of bodiesForBearing(20, 0, instant).bodies) {
+        if (ranked.body === 'Sun' || ranked.body === 'Moon') continue;
+        const ofSun = sun ? angle(direction(ranked), direction(sun)) : 180;
+        const ofMoon = moon && moon.magnitude < -9 ? angle(direction(ranked), direction(moon)) : 180;
+        const inGlare = ofSun < 15 || ofMoon < 8;
+        assert.equal(ranked.reasons.includes('in-glare'), inGlare, `${ranked.body} ${instant.toISOString()}: ${ofSun}° and ${ofMoon}°`);
+        if (!inGlare) continue;
+        found.inGlare += 1;
+        if (ranked.altitude > 60) found.high += 1;
+        if (moon && ofMoon < 8 && Math.abs(Math.sin(((ranked.azimuth - (moon.azimuth ?? 0)) * Math.PI) / 360)) > Math.sin((8 * Math.PI) / 360)) found.byBearingAlone += 1;
+      }
+    }
+    assert.ok(found.inGlare > 20 && found.high > 3 && found.byBearingAlone > 3, JSON.stringify(found));
+  });
+
   it('there is no place beyond a pole and no sky after 2100', () => {
     assert.throws(() => at(91, 0, '2026-01-01T00:00:00Z'), /latitude/);
     assert.throws(() => at(0, 0, '2101-01-01T00:00:00Z'), /instant/);

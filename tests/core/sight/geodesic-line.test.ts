@@ -80,6 +80,24 @@ describe('geodesics like those of the reference library', () => {
   });
 });
 
+// On opposite latitudes a line has an equal one beside it where its bearings at the ends, exchanged, lead to the same place.
+it('two ways are told beside the antipodes too, whichever side of the 180° meridian the places are written on', () => {
+  const found = { two: 0, one: 0 };
+  for (const latitude of [0, 12.3, -30, 61.5, -89.5]) {
+    for (const [from, to] of [[179.9, -0.3], [-179.9, 0.3], [180, 0.2], [-180, -0.2], [-0.1, 179.8], [0.1, -179.7], [350, 170.2], [180, 359.9], [179.7, -1.5], [-178.9, 0.4], [89.9, -90]] as const) {
+      const { azi1 = NaN, azi2 = NaN, s12 = NaN } = reference.Inverse(latitude, from, -latitude, to);
+      const { lat2 = NaN, lon2 = NaN } = reference.Direct(latitude, from, azi2, s12);
+      const comesThere = Math.abs(lat2 + latitude) < 1e-7 && Math.abs(Math.sin(((lon2 - to) * Math.PI) / 180)) < 1e-7;
+      const line = geodesicLine(at(latitude, from), at(-latitude, to));
+      const isTwo = comesThere && Math.abs(azi1 - azi2) > 1e-4;
+      assert.deepEqual(line.determined ? 'one' : line.reason, isTwo ? 'two-ways' : 'one', `${latitude}: ${from} to ${to}`);
+      if (line.determined) assertSameDirection(line.bearing, azi1, 1e-6);
+      found[isTwo ? 'two' : 'one'] += 1;
+    }
+  }
+  assert.ok(found.two > 10 && found.one > 10, JSON.stringify(found));
+});
+
 it('there are two ways between places opposite each other, whatever their latitude', () => {
   for (const latitude of [0, 30, -61.5]) {
     const line = geodesicLine(at(latitude, 20), at(-latitude, -160));

@@ -101,6 +101,36 @@ test('three lines: mean 3.0° W, scatter 0.6°, doubt of the reading down by √
   assertWorks(found);
 });
 
+test('each line of the working names its own true and compass bearing and error by number, and the mean names them all', () => {
+  const sightings = [
+    { line: charted(10), compassBearing: 13 },
+    { line: { kind: 'two-marks', front: flindersPeak, rear: buninyong } as const, compassBearing: 309.5 },
+    { line: { kind: 'one-mark', mark: buninyong } as const, compassBearing: 310 },
+  ];
+  for (const [compass, read, error] of [['magnetic', 'C', 'CE'], ['gyro', 'G', 'GE']] as const) {
+    const found = sight({ sightings, compass, ship: flindersPeak, variation: -1 });
+    const lines = found.steps.slice(0, 7);
+    assert.deepEqual(lines.map(({ code, symbol }) => `${code} ${symbol}`), [
+      'transit.true.charted T_1', `transit.error.${compass} ${error}_1`,
+      'transit.true.two-marks T_2', `transit.error.${compass} ${error}_2`,
+      'transit.true.one-mark T_3', `transit.error.${compass} ${error}_3`,
+      `transit.mean ${error}`,
+    ]);
+    sightings.forEach(({ compassBearing }, index) => {
+      const [truth, ofError] = [lines[2 * index], lines[2 * index + 1]];
+      const [T, X] = [`T_${index + 1}`, `${read}_${index + 1}`];
+      assert.deepEqual(Object.keys(ofError?.values ?? {}), [T, X]);
+      assertSameDirection(truth?.result.value ?? NaN, index === 0 ? 10 : flindersToBuninyong.forward, 2e-6, T);
+      assert.deepEqual([ofError?.values[T], ofError?.values[X]], [truth?.result, { value: compassBearing, unit: 'bearing' }]);
+      // E = T − C, by the figures put in.
+      assertSameDirection(ofError?.result.value ?? NaN, (truth?.result.value ?? NaN) - compassBearing, 1e-9);
+      assertSameDirection(lines[6]?.values[`${error}_${index + 1}`]?.value ?? NaN, ofError?.result.value ?? NaN, 1e-9);
+    });
+    assert.equal(Object.keys(lines[6]?.values ?? {}).length, 3);
+    assertWorks(found);
+  }
+});
+
 test('errors on both sides of half a turn have a mean there', () => {
   const found = sight({ sightings: [{ line: charted(179), compassBearing: 0 }, { line: charted(182), compassBearing: 0 }] });
   assertClose(Math.abs(found.error), 179.5, 1e-12);

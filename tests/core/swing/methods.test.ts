@@ -186,6 +186,18 @@ test('the Sun below the horizon, or without a place or a variation, gives a reas
   assert.deepEqual(swing([longAgo], { place }).rows, [{ ok: false, reason: 'no-variation' }]);
 });
 
+test('the Sun is read in the first and the last second of the years known, and no later', () => {
+  const place = { latitude: 40, longitude: -140 };
+  const at = (time: string): SwingRow => ({ method: 'sun', heading: 0, bearing: 220, instant: new Date(time) });
+  for (const time of ['1900-01-01T00:00:00Z', '2099-12-31T23:59:59Z', '2100-01-01T00:00:00Z']) {
+    const [row] = swing([at(time)], { place, variation: 0 }).rows;
+    assert.ok(row?.ok, time);
+    // About three in the afternoon of midwinter: the Sun stands in the south-west.
+    assertClose(row.magneticBearing ?? NaN, 220, 10, time);
+  }
+  for (const time of ['1899-12-31T23:59:59Z', '2100-01-01T00:00:01Z']) assert.throws(() => swing([at('2026-01-01T00:00:00Z'), at(time)], { place, variation: 0 }), /^RangeError: rows\[1\]\.instant/);
+});
+
 // The ship on her circle by coordinates: no angle formula of the code.
 function bearingOnCircle(objectBearing: number, distance: number, radius: number, magneticHead: number, side: 1 | -1): number {
   const rad = Math.PI / 180;
