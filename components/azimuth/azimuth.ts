@@ -9,7 +9,7 @@ import { bearingSeries } from '../../core/sight/bearing-series.js';
 import type { BearingSeries, NoSeries } from '../../core/sight/bearing-series.js';
 import { compassKinds } from '../../core/sight/compass-kind.js';
 import { bodyNamed } from '../../core/sky/body.js';
-import { formatInstant } from '../../core/time/instant.js';
+import { formatDate, formatInstant } from '../../core/time/instant.js';
 import { answerStyles } from '../shared/answer-styles.js';
 import { valueOf } from '../shared/field.js';
 import { headlineView } from '../shared/headline-view.js';
@@ -204,7 +204,9 @@ export class LubberAzimuth extends SightElement {
     const mean = this.#meanOfSeries;
     const instant = sightInputs.instant ?? mean?.instant ?? null;
     const bearing = mean ? null : (valueOf(this.states.bearing) ?? null);
-    return { inputs: { ...placingInputs(this.#placing), ...sightInputs, instant, bearing, series: this.#seriesText || null }, result };
+    // A day without a time gives the variation all the same.
+    const day = instantOfDay(this.states.date, this.states.time);
+    return { inputs: { ...placingInputs(this.#placing), ...sightInputs, instant, day: day && formatDate(day), bearing, series: this.#seriesText || null }, result };
   }
 
   #record(): void {

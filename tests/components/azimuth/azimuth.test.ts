@@ -5,6 +5,7 @@ import '../../../components/record/define.js';
 import '../../../components/ship/define.js';
 import type { LubberAzimuth } from '../../../components/azimuth/azimuth.js';
 import type { LubberRecord } from '../../../components/record/record.js';
+import type { LubberResultEvent } from '../../../components/shared/events.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import { assertAccessible } from '../../support/axe.js';
 import { root, type } from '../../support/in-widget.js';
@@ -73,6 +74,18 @@ describe('a day without a time', () => {
       expect(text(element, '.cautions'), method).not.to.contain('Enter a date');
       expect(text(element, '.explanation'), method).to.contain('Enter the time of the bearing');
     }
+  });
+
+  it('tells the day with the result, so that it can be worked out again', async () => {
+    const element = await fixture<LubberAzimuth>(html`<lubber-azimuth
+      method="altitude" altitude="30" declination="10N" latitude="37.03N" longitude="7.91W" heading="010" date="2029-01-15"
+    ></lubber-azimuth>`);
+    const told: LubberResultEvent['detail'][] = [];
+    element.addEventListener('lubber-result', (event) => told.push((event as LubberResultEvent).detail));
+    await type(element, 'bearing', '100');
+    expect(told.at(-1)?.inputs).to.include({ instant: null, day: '2029-01-15' });
+    await type(element, 'time', '0905');
+    expect(told.at(-1)?.inputs).to.include({ instant: '2029-01-15T09:05:00Z', day: '2029-01-15' });
   });
 });
 
