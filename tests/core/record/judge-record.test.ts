@@ -62,6 +62,28 @@ test('two corrections of one entry: the newer stands for both', () => {
   assert.deepEqual(observedDeviations(book([seen(0, 90, 9), put(1, 2), put(2, 3)]), 'standard').map(({ deviation }) => deviation), [3]);
 });
 
+// A correction's fields stand in the place of what it strikes out: corrected anew, the first misreading came back beside the last.
+test('a correction corrected anew stands in the place of the first entry, however often', () => {
+  const put = (days: number, corrects: number, deviation: number): EntryDraft =>
+    strike(days, corrects, { replacement: 'observation', headingStandard: 90, deviation, deviationOf: 'standard' });
+  const found = (drafts: readonly EntryDraft[]) => observedDeviations(book(drafts), 'standard').map(({ number, deviation }) => [number, deviation]);
+  const struck = (drafts: readonly EntryDraft[]) => [...struckOut(book(drafts))].sort(([one], [other]) => one - other);
+  const twice = [seen(0, 90, 9), put(1, 1, 2), put(2, 2, 3)];
+  assert.deepEqual(found(twice), [[3, 3]]);
+  assert.deepEqual(struck(twice), [[1, 3], [2, 3]]);
+  assert.deepEqual(found([...twice, put(3, 3, 4)]), [[4, 4]]);
+  // Taken back with nothing in its place, the one before holds again, and the first stays struck out.
+  assert.deepEqual(found([...twice, strike(3, 3)]), [[2, 2]]);
+  assert.deepEqual(struck([...twice, strike(3, 3)]), [[1, 2], [3, 4]]);
+  assert.deepEqual(found([...twice, strike(3, 3), strike(4, 2)]), [[1, 9]]);
+  // Struck out for nothing, then given what should have stood there.
+  assert.deepEqual(found([seen(0, 90, 9), strike(1, 1), put(2, 2, 3)]), [[3, 3]]);
+  // Two ways to the same entry: the newer stands for both.
+  assert.deepEqual(found([...twice, put(3, 1, 5)]), [[4, 5]]);
+  assert.deepEqual(struck([...twice, put(3, 1, 5)]), [[1, 4], [2, 4], [3, 4]]);
+  assert.deepEqual(found([seen(0, 0, 1), seen(0, 90, 9), put(1, 2, 2)]), [[1, 1], [3, 2]]);
+});
+
 test('an event restarts the statistics by when it happened, not by when it was written', () => {
   const entries = book([seen(0, 0, 1), seen(5, 0, 2), event(3, 'dock')]);
   assert.deepEqual(judge(entries).observed.map(({ deviation }) => deviation), [2]);
