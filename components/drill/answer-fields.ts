@@ -2,8 +2,9 @@ import { roundTo } from '../../core/angle/format-angle.js';
 import type { AnswerForm } from '../../core/answer/question.js';
 import { readAnswer } from '../../core/answer/mark.js';
 import type { Field } from '../shared/field.js';
+import { signedText } from '../shared/signed-text.js';
 import { bearingField, errorField } from '../shared/trade-fields.js';
-import { signedText, typedSigned } from './answer-text.js';
+import { typedSigned } from './answer-text.js';
 
 /** A coefficient: degrees with + or −; east and west are understood too. */
 const signedField: Field<number> = {

@@ -1,17 +1,11 @@
-import { formatNumber as formatWithPoint, roundTo } from '../../core/angle/format-angle.js';
+import { formatNumber as formatWithPoint } from '../../core/angle/format-angle.js';
 import type { AnswerForm, Question } from '../../core/answer/question.js';
 import { markAnswer, readAnswer } from '../../core/answer/mark.js';
-import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
+import { formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { plusOf, signedText } from '../shared/signed-text.js';
 
-const plusOf = (degrees: number, decimals: number): string => (roundTo(degrees, decimals) > 0 ? '+' : '');
-
-/** A number of degrees with its sign: `+1.5°`, `−8.0°`, `0.0°`. */
-export function signedText(degrees: number, decimals = 1): string {
-  return `${plusOf(degrees, decimals)}${formatAngle(degrees, decimals)}`;
-}
-
-/** The same as it is typed: `+1.5`. */
+/** A coefficient as it is typed: `+1.5`. */
 export function typedSigned(degrees: number): string {
   return `${plusOf(degrees, 1)}${formatWithPoint(degrees, 1)}`;
 }

@@ -7,7 +7,7 @@ import { bodyName } from '../shared/body-name.js';
 import { formatBearing, formatLongitude } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { quantityText } from '../shared/quantity-text.js';
-import { signedText } from './answer-text.js';
+import { signedText } from '../shared/signed-text.js';
 
 /** Whole degrees are written whole. */
 const decimalsOf = (value: number): number => (Number.isInteger(value) ? 0 : 1);

@@ -1,19 +1,25 @@
 import { html } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { Advice } from '../../core/record/advice.js';
+import type { Quantity } from '../../core/working/quantity.js';
 import { formatAngle } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { quantityText } from '../shared/quantity-text.js';
+import { signedText } from '../shared/signed-text.js';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function textOf(host: LubberElement, advice: Advice): string {
   const values: Record<string, string> = {};
-  for (const [name, value] of Object.entries(advice.values)) values[name] = typeof value === 'string' ? value : value.unit === 'angle' ? formatAngle(value.value, 1) : quantityText(value);
+  const text = (value: Quantity): string => {
+    if (advice.code === 'coefficient-changed') return signedText(value.value);
+    return value.unit === 'angle' ? formatAngle(value.value, 1) : quantityText(value);
+  };
+  for (const [name, value] of Object.entries(advice.values)) values[name] = typeof value === 'string' ? value : text(value);
   if (values['event']) values['event'] = capital(host.t(`record.event.${values['event']}`));
-  const text = host.t(`advice.${advice.code}`, values);
+  const sentence = host.t(`advice.${advice.code}`, values);
   // After what may have changed the ship or the gear about the compass the guidance asks for more than checks.
-  return advice.code === 'checks-after-event' && advice.level === 'warning' ? `${text} ${host.t('advice.adjust-after-change')}` : text;
+  return advice.code === 'checks-after-event' && advice.level === 'warning' ? `${sentence} ${host.t('advice.adjust-after-change')}` : sentence;
 }
 
 /** What the book advises, warnings first, each with the source of its rule. */

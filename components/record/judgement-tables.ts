@@ -2,8 +2,9 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { RecordJudgement } from '../../core/record/judge-record.js';
 import { errorInColumn } from '../shared/error-parts.js';
-import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
+import { formatAngle, formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { signedText } from '../shared/signed-text.js';
 
 const MOST_ROWS = 200;
 
@@ -66,9 +67,9 @@ export function coefficientTable(host: LubberElement, { refit }: RecordJudgement
       head: ['name', 'found', 'card', 'change'].map((key) => host.t(`record.coefficients.${key}`)),
       rows: refit.coefficients.map(({ name, found, doubt, card, change, significant }) => [
         name,
-        found === null ? host.t('record.coefficients.none') : `${formatError(found)}${doubt === null ? '' : ` ±\u00a0${formatAngle(doubt)}`}`,
-        orDash(card),
-        change === null ? '–' : html`${errorInColumn(change)}${significant ? '▲' : ''}`,
+        found === null ? host.t('record.coefficients.none') : `${signedText(found)}${doubt === null ? '' : ` ±\u00a0${formatAngle(doubt)}`}`,
+        card === null ? '–' : signedText(card),
+        change === null ? '–' : `${significant ? '▲ ' : ''}${signedText(change)}`,
       ]),
     })}
     ${refit.coefficients.some(({ significant }) => significant) ? html`<p class="hint">▲ ${host.t('record.coefficients.significant')}</p>` : nothing}`;
