@@ -4,6 +4,7 @@ import type { MagneticCompass, RecordEntry } from '../../core/record/entry.js';
 import { entryMarks } from '../../core/record/entry-marks.js';
 import { bodyName } from '../shared/body-name.js';
 import { errorInColumn } from '../shared/error-parts.js';
+import { formatError, formatLatitude, formatLongitude } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { bearingText, filledFields, shortInstant } from './entry-text.js';
 
@@ -45,6 +46,19 @@ function columnsFor(compass: MagneticCompass): readonly Column[] {
     figure('card', own(({ cardDeviation }) => cardDeviation)),
     figure('difference', own(({ difference }) => difference), true),
   ];
+}
+
+/** On paper, where no row opens: where she was, without which nobody can check the variation. */
+function place({ latitude, longitude }: RecordEntry): TemplateResult | typeof nothing {
+  if (latitude === null || longitude === null) return nothing;
+  const text = [formatLatitude(latitude, 0), formatLongitude(longitude, 0)].map((each) => each.replace(/\s/g, '')).join(' ');
+  return html`<br /><small class="soft"><bdi dir="ltr">${text}</bdi></small>`;
+}
+
+/** On paper the gyro stands below the compass, its head and its error. */
+function gyro(host: LubberElement, entry: RecordEntry, { key }: Column): TemplateResult | typeof nothing {
+  const text = key === 'head' ? bearingText(entry.headingGyro) : key === 'error' && entry.errorGyro !== null ? formatError(entry.errorGyro) : '';
+  return text === '' ? nothing : html`<br /><small class="soft">${host.t('north.G')} ${text}</small>`;
 }
 
 /** What was observed, in one cell: a body, an event, or that there was nothing to see. */
@@ -96,9 +110,9 @@ function row(host: LubberElement, entry: RecordEntry, before: RecordEntry | null
             </button>`
           : entry.number}
       </td>
-      <td class=${state.narrow ? '' : 'nowrap'}><bdi dir="ltr"><span class="nowrap">${day}</span> <span class="nowrap">${time}</span></bdi></td>
+      <td class=${state.narrow ? '' : 'nowrap'}><bdi dir="ltr"><span class="nowrap">${day}</span> <span class="nowrap">${time}</span></bdi>${state.live ? nothing : place(entry)}</td>
       ${state.narrow ? nothing : html`<td>${what(host, entry)} ${notes(host, entry, before, struckBy)}</td>`}
-      ${columns.map((column) => html`<td class="figure ${column.spare ? 'spare' : ''}"><bdi dir="ltr">${column.text(entry)}</bdi></td>`)}
+      ${columns.map((column) => html`<td class="figure ${column.spare ? 'spare' : ''}"><bdi dir="ltr">${column.text(entry)}${state.live ? nothing : gyro(host, entry, column)}</bdi></td>`)}
       ${state.narrow ? nothing : html`<td class="nowrap"><bdi>${entry.observer}</bdi></td>`}
     </tr>
     ${state.narrow && (entry.kind !== 'observation' || entry.remarks !== '' || struckBy !== undefined || entryMarks(entry, before).length > 0)

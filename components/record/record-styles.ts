@@ -48,6 +48,6 @@ export const recordStyles = css`
     .book { --cell: 0.35rem; }
     .book th, .book td { padding-block: 0.08rem; }
     .book button.open { display: inline; border: 0; color: inherit; padding: 0; min-height: 0; text-decoration: none; font-size: inherit; }
-    .book tr { break-inside: avoid; }
+    .book tr, table:not(.book) { break-inside: avoid; }
   }
 `;

@@ -417,6 +417,20 @@ describe('what the book makes of its entries', () => {
     await settled(element, () => text(element).includes('Have the compass adjusted if structure or electrical gear near it was altered, or if lightning has struck.'));
   });
 
+  // Position and gyro belong to each line of a compass observation book (forms of flag States, in part; common practice).
+  it('prints where she was and what the gyro said, which on the screen stand behind each row', async () => {
+    const element = await open();
+    await element.appendEntry({ ...seen(0), latitude: -71.17, longitude: -179.508, headingStandard: 4, headingGyro: 358.5, errorGyro: -0.5 });
+    await settled(element, () => rows(element).length === 1);
+    const besides = /71°10′S 179°30′W|G 358\.5°|G 0\.5° W/g;
+    expect(rows(element)[0]).not.to.match(besides);
+    dispatchEvent(new Event('beforeprint'));
+    await element.updateComplete;
+    expect(rows(element)[0]?.match(besides)).to.have.length(3);
+    dispatchEvent(new Event('afterprint'));
+    await element.updateComplete;
+  });
+
   it('pages through a long book by keyboard, and prints all of it', async () => {
     const element = await open();
     for (let minute = 0; minute < 30; minute++) await element.appendEntry(seen(minute));
