@@ -37,11 +37,10 @@ export const ironStyles = css`
   figure { margin: 0 0 var(--space-3); }
   .two { display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: var(--space-4) var(--space-9); align-items: start; }
   th .soft { color: var(--soft); }
-  .narrow .coefficients { --cell: var(--space-1); font-size: var(--small); }
+  .narrow .explanation table { --cell: var(--space-half); font-size: var(--small); }
   table.voyage th.group { padding-block-start: var(--space-3); color: var(--soft); font-size: var(--small); }
   .tight .coefficients th .soft { display: none; }
-  .explanation td, .explanation th.figure { white-space: nowrap; }
-  .narrow .explanation th.figure { white-space: normal; }
+  .explanation td, .explanation tbody .figure { white-space: nowrap; }
 
   svg .rule { stroke: var(--line); stroke-width: 1; }
   svg .axis { stroke: var(--soft); stroke-width: 1; }

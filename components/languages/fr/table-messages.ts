@@ -23,7 +23,7 @@ export const tableMessages: Catalogue = {
   'iron.heel.column.heading': 'compas',
   'iron.heel.column.upright': 'droit',
   'iron.heel.column.heeled': 'gîté',
-  'iron.heel.column.error': 'différence',
+  'iron.heel.column.error': 'écart',
   'iron.heel.column.estimate': 'estimation linéaire',
   'iron.voyage.table': 'Le navire en deux lieux',
   'iron.voyage.changes': 'Change avec le lieu',
