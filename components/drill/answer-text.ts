@@ -11,18 +11,14 @@ export function typedSigned(degrees: number): string {
 }
 
 const writers: Readonly<Record<AnswerForm, (value: number) => string>> = {
-  bearing: (value) => formatBearing(value),
-  error: (value) => formatError(value),
-  signed: (value) => signedText(value),
+  bearing: formatBearing,
+  error: formatError,
+  signed: signedText,
 };
-
-function numberText(form: AnswerForm, value: number): string {
-  return writers[form](value);
-}
 
 /** The right answer to a question as it is written. */
 export function answerText(host: LubberElement, question: Question): string {
-  return question.is === 'number' ? numberText(question.form, question.answer) : host.t(`drill.option.${question.answer}`);
+  return question.is === 'number' ? writers[question.form](question.answer) : host.t(`drill.option.${question.answer}`);
 }
 
 /** What the learner gave, as it was understood; as typed where it was not. */
@@ -30,7 +26,7 @@ export function givenText(host: LubberElement, question: Question, text: string)
   if (text.trim() === '') return host.t('drill.nothing');
   if (question.is === 'choice') return host.t(`drill.option.${text}`);
   const reading = readAnswer(question.form, text);
-  return reading.ok ? numberText(question.form, reading.value) : text;
+  return reading.ok ? writers[question.form](reading.value) : text;
 }
 
 /** Whether a text is right. */

@@ -31,6 +31,19 @@ describe('the bench by itself', () => {
     });
   }
 
+  // Its last column was cut at 768 and at 320 px.
+  it('shows the table of heeling errors whole in narrow boxes', async () => {
+    const element = await fixture<LubberIron>(html`<lubber-iron latitude="75-30S" longitude="149-00E" date="2026-07-01"></lubber-iron>`);
+    element.state = { ...element.state, view: 'heel', heel: 12, R: -8 };
+    for (const width of [320, 720]) {
+      element.style.cssText = `display: block; inline-size: ${width}px`;
+      await new Promise((resolve) => setTimeout(resolve, 100));
+      await element.updateComplete;
+      const [table] = one(element, '.explanation').querySelectorAll('.scroll');
+      expect((table?.scrollWidth ?? Infinity) - (table?.clientWidth ?? 0), `${width} px`).to.equal(0);
+    }
+  });
+
   for (const theme of ['day', 'dusk', 'night']) {
     it(`keeps its contrast in the theme ${theme}`, async () => {
       const element = await fixture<LubberIron>(html`<lubber-iron theme=${theme}></lubber-iron>`);
