@@ -74,7 +74,7 @@ export class LubberSwing extends SwingProperties {
       deviations: () => (this.method ?? 'deviation') === 'deviation',
       shown: () => ({ stages: this.#two ? 'two' : 'one', stage: this.#stage }),
       show: (shown) => Object.assign(this, shown),
-      changed: () => this.#edited(),
+      changed: () => this.change('edits', keptSheet(this.#desk.sheet) as unknown as FieldInput),
     },
     plannedSheet(8),
   );
@@ -92,7 +92,7 @@ export class LubberSwing extends SwingProperties {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    const restored = changed.has('draft') && this.rows === undefined && this.#restore(!changed.get('draft'));
+    const restored = (changed.has('draft') && this.rows === undefined && this.#restore(!changed.get('draft'))) || this.#takeKept();
     const before = this.#desk.sheet;
     this.#takeOver((name) => changed.has(name));
     if (changed.has('headings') && this.headings !== undefined && this.#desk.sheet === before && !this.isLocked('rows') && !restored) {
@@ -132,6 +132,15 @@ export class LubberSwing extends SwingProperties {
     takeSettingTexts(this, draft.settings);
     this.#show(withPlannedRows(draft.sheet, countNamed(this.headings)));
     this.say(this.t('swing.draft.restored'));
+    return true;
+  }
+
+  /** Takes up the readings as a browser gives them back to a form, as text; a draft is no older. */
+  #takeKept(): boolean {
+    const sheet = typeof this.edits === 'string' && !this.#draft.kept ? readDraft(this.edits)?.sheet : undefined;
+    if (!sheet) return false;
+    this.#show(withPlannedRows(sheet, countNamed(this.headings)));
+    this.edits = keptSheet(this.#desk.sheet);
     return true;
   }
 
@@ -189,22 +198,9 @@ export class LubberSwing extends SwingProperties {
     super.updated(changed);
   }
 
-  #edited(): void {
-    this.change('edits', keptSheet(this.#desk.sheet) as unknown as FieldInput);
-  }
-
   override change(name: string, value: FieldInput): void {
     this.#draft.touch();
-    if (name === 'edits' && typeof value === 'string') this.#takeKept(value);
-    else super.change(name, value);
-  }
-
-  /** Takes up the readings as the browser has kept them for the form; a draft is no older. */
-  #takeKept(text: string): void {
-    const sheet = this.#draft.kept ? null : readDraft(text)?.sheet;
-    if (!sheet) return;
-    this.#show(withPlannedRows(sheet, countNamed(this.headings)));
-    this.#edited();
+    super.change(name, value);
   }
 
   readonly #clear = (): void => {

@@ -249,10 +249,10 @@ describe('what stands in no field of its own', () => {
 
   it('comes back too: the readings of a swing, over those of the page and not over a draft', async () => {
     const read = (swing: LubberElement): unknown[] => ['reading-0', 'reading-1', 'use-1'].map((id) => (id === 'use-1' ? input(swing, id).checked : input(swing, id).value));
-    const kept = await keptAfter('lubber-swing', [['method', 'deviation']], async (swing) => {
+    const kept = await keptAfter('lubber-swing', [['headings', '16']], async (swing) => {
       await type(swing, 'reading-0', '5W');
       await type(swing, 'reading-1', 'half of it');
-      input(swing, 'use-1').click();
+      for (const id of ['use-1', 'use-2']) input(swing, id).click();
       await swing.updateComplete;
     });
     const form = await fixture<HTMLFormElement>(html`<form><lubber-swing rows=${'000\t1E\n090\t2E'}></lubber-swing></form>`);
@@ -263,10 +263,12 @@ describe('what stands in no field of its own', () => {
     swing.formStateRestoreCallback(kept);
     await swing.updateComplete;
     expect(read(swing)).to.deep.equal(['5W', 'half of it', false]);
+    // Another number of headings, as was chosen, would take a row without a reading for one merely planned.
+    expect(input(swing, 'use-2').checked).to.equal(false);
     form.reset();
     await swing.updateComplete;
     expect(read(swing)).to.deep.equal(['1E', '2E', true]);
-    localStorage.setItem('lubber-swing:form', JSON.stringify({ rows: [{ heading: '000', reading: '7E' }, { heading: '090', reading: '8E' }] }));
+    localStorage.setItem('lubber-swing:form', JSON.stringify({ rows: [{ heading: '000', reading: '7E' }, { heading: '090', reading: '8E' }], settings: { headings: '16' } }));
     const drafted = await fixture<LubberElement>(html`<lubber-swing draft="form"></lubber-swing>`);
     drafted.formStateRestoreCallback(kept);
     await drafted.updateComplete;
