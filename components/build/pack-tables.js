@@ -1,6 +1,6 @@
 /**
  * Writes the long tables of core as texts, which take half the room: the magnetic models, the waves of
- * the Sun, Moon and planets, the stars. In the sources they stand as published; what reads them back is
+ * the Sun, Moon and planets, the stars, the swing of the Earth's axis. In the sources they stand as published; what reads them back is
  * `unpack-*.ts` beside them, and `tests/package/packed-tables.test.ts` compares figure for figure.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
@@ -50,10 +50,11 @@ function orbitCode({ meanMotion, longitude, latitude, distance }, tools) {
   return `/* @__PURE__ */ unpackOrbit(${meanMotion}, '${[longitude, latitude, distance].map((series) => seriesText(series, tools)).join(',,,')}')`;
 }
 
+const rowsCode = (rows, signs) => `unpackRows('${rows.map((row) => list(row, signs)).join(',')}')`;
+
 function moonCode({ meanMotion, ...coordinates }, tools) {
   const parts = Object.entries(coordinates).map(([name, { series, sun }]) => {
-    const rows = sun.map((row) => list(row, tools.signs)).join(',');
-    return `${name}: { series: /* @__PURE__ */ unpackSeries('${seriesText(series, tools)}'), sun: /* @__PURE__ */ unpackRows('${rows}') }`;
+    return `${name}: { series: /* @__PURE__ */ unpackSeries('${seriesText(series, tools)}'), sun: /* @__PURE__ */ ${rowsCode(sun, tools.signs)} }`;
   });
   return `{ meanMotion: ${meanMotion}, ${parts.join(', ')} }`;
 }
@@ -83,6 +84,11 @@ export async function packTables(out) {
   const packed = source.replace(/(export const starCatalogue = )\{.*?\n\};/s, (_, start) => `${start}${starsCode(starCatalogue, signs)};`);
   writeFileSync(file('sky/star-catalogue'), `import { unpackStars } from './unpack-stars.js';\n${packed}`);
 
-  const { starMagnitudes } = await load('sky/star-magnitudes');
-  writeFileSync(file('sky/star-magnitudes'), `import { unpackRow } from './unpack-series.js';\nexport const starMagnitudes = /* @__PURE__ */ unpackRow('${list(starMagnitudes, signs)}');\n`);
+  for (const [path, name, codeOf] of [
+    ['sky/star-magnitudes', 'starMagnitudes', (magnitudes) => `unpackRow('${list(magnitudes, signs)}')`],
+    ['sky/nutation-terms', 'nutationTerms', (terms) => rowsCode(terms, signs)],
+  ]) {
+    const code = codeOf((await load(path))[name]);
+    writeFileSync(file(path), `import { ${code.slice(0, code.indexOf('('))} } from './unpack-series.js';\nexport const ${name} = /* @__PURE__ */ ${code};\n`);
+  }
 }

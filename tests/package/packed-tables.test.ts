@@ -9,6 +9,7 @@ const tables: readonly (readonly [file: string, name: string])[] = [
   ...['earth', 'moon', 'venus', 'mars', 'jupiter', 'saturn'].map((name) => [`sky/${name}-series`, `${name}Series`] as const),
   ['sky/star-catalogue', 'starCatalogue'],
   ['sky/star-magnitudes', 'starMagnitudes'],
+  ['sky/nutation-terms', 'nutationTerms'],
 ];
 
 const load = async (folder: string, file: string): Promise<Record<string, unknown>> =>
