@@ -57,7 +57,7 @@ export class FormPart {
   /** Hands the form the answer; without one nothing is submitted. The browser keeps what was typed while another page is shown. */
   tell(answer: FormAnswer | null, required: boolean, message: string, anchor: HTMLElement | undefined): void {
     // A list is kept as text, as an attribute would give it; what was emptied as an empty one.
-    const kept = (value: unknown): unknown => (typeof value === 'object' && value ? JSON.stringify(value) : (value ?? ''));
+    const kept = (value: unknown): string => (typeof value === 'object' && value ? JSON.stringify(value) : String(value ?? ''));
     const typed = [...this.#changes.keys()].map((name) => [name, kept(this.#host[name])]);
     this.internals?.setFormValue(answer && JSON.stringify(answer.data), JSON.stringify(typed));
     if (!required || answer?.complete) this.internals?.setValidity({});

@@ -298,6 +298,15 @@ describe('what stands in no field of its own', () => {
     expect([drill.state?.seed, drill.state?.count, written(drill)]).to.deep.equal([seed, 2, '123']);
   });
 
+  // Typed first and moved by the slider then, it is a number.
+  it('comes back as it was left: the heading looked at', async () => {
+    const kept = await keptAfter('lubber-deviation-curve', [['heading', '047']], async (curve) => {
+      Object.assign(curve, { heading: 48 });
+      await curve.updateComplete;
+    });
+    expect(input(await back('lubber-deviation-curve', kept), 'heading').value).to.equal('48');
+  });
+
   // What the user had emptied, or taken off the bench, stood there again.
   it('comes back as it was left: a field of the page that was emptied', async () => {
     const kept = await keptAfter('lubber-amplitude', [['bearing', '113.5']], async (sight) => type(sight, 'bearing', ''));
