@@ -21,6 +21,7 @@ import { mainButtonStyles } from '../shared/main-button-styles.js';
 import { missingView } from '../shared/missing-view.js';
 import { printAlone } from '../shared/print-alone.js';
 import { inReadingOrder } from '../shared/reading-order.js';
+import { signatureStyles } from '../shared/signature-styles.js';
 import { cardContent } from './card-content.js';
 import type { CardContent, CardResult, Particulars } from './card-content.js';
 import { cardEntry } from './card-entry.js';
@@ -52,7 +53,7 @@ import type { Correctors } from '../../core/deviation/corrector-states.js';
  * @csspart caution - one of the cautions
  */
 export class LubberDeviationCard extends LubberElement {
-  static override styles: CSSResultGroup = [longTextStyles, sharedStyles, mainButtonStyles, answerStyles, deviationTableStyles, deviationChartStyles, correctorsStyles, cardStyles];
+  static override styles: CSSResultGroup = [longTextStyles, sharedStyles, mainButtonStyles, answerStyles, deviationTableStyles, deviationChartStyles, correctorsStyles, signatureStyles, cardStyles];
 
   /** A deviation card as plain data; as attribute its JSON. */
   @property() card?: DeviationCard | string;

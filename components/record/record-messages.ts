@@ -254,4 +254,7 @@ export const recordMessages: Catalogue = {
   'record.honest': 'The chain shows an edit; it cannot show that the whole book was written anew. Keep the last hash and the exports elsewhere too.',
   'record.last': 'Last entry No. {number}, hash {hash}.',
   'record.print': 'Print the book',
+  'record.sign.officer': 'Officer, name and signature',
+  'record.sign.master': 'Master',
+  'record.sign.dated': 'Date',
 };

@@ -11,6 +11,8 @@ import { fileStyles } from '../shared/file-styles.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import { mainButtonStyles } from '../shared/main-button-styles.js';
 import { missingView } from '../shared/missing-view.js';
+import { signatureLines } from '../shared/signature-lines.js';
+import { signatureStyles } from '../shared/signature-styles.js';
 import { exportBook, textOfFile } from './book-file.js';
 import type { BookFormat } from './book-file.js';
 import type { Judged } from './book-judge.js';
@@ -49,7 +51,7 @@ import { transferView } from './transfer-view.js';
  * @csspart standing - the line that says what the answer is for
  */
 export class LubberRecord extends RecordBookElement {
-  static override styles: CSSResultGroup = [fileStyles, sharedStyles, mainButtonStyles, answerStyles, errorColumnStyles, recordStyles];
+  static override styles: CSSResultGroup = [fileStyles, sharedStyles, mainButtonStyles, answerStyles, errorColumnStyles, signatureStyles, recordStyles];
 
   /** What is entered goes into the book, and into no form. */
   static override readonly formAssociated: boolean = false;
@@ -149,6 +151,7 @@ export class LubberRecord extends RecordBookElement {
       ${missingView(this, [])} ${statusView(this, book)}
       <p class="told no-print ${this.told.wrong ? 'wrong' : ''}" role="status">${this.told.text}</p>
       ${isOpen ? this.#openView(book) : nothing} ${standingCautions(this)}
+      ${isOpen && this.#paper.on ? signatureLines(this, ['record.sign.officer', 'record.sign.master', 'record.sign.dated']) : nothing}
     `);
   }
 }

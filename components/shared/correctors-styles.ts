@@ -1,6 +1,6 @@
 import { css } from 'lit';
 
-/** The entry of correctors: a line each, three parts of it; and the lines an adjuster signs on. */
+/** The entry of correctors: a line each, three parts of it. */
 export const correctorsStyles = css`
   .correctors-entry table { inline-size: 100%; margin-block-end: var(--space-2); }
   [dir='rtl'] .correctors-entry input { text-align: right; }
@@ -16,9 +16,4 @@ export const correctorsStyles = css`
     border-block-end: 1px solid var(--edge); border-radius: 0; padding-block: 0; padding-inline: 0 var(--space-1);
   }
   .correctors-entry select { background: var(--paper); }
-  .signatures { display: grid; grid-template-columns: 2fr 1.4fr 1fr; gap: 0 var(--space-6); margin-block-start: var(--space-9); }
-  .signatures p { border-block-start: 1px solid var(--ink); margin: 0; padding-block-start: var(--space-half); font-size: var(--small); color: var(--soft); }
-  @media print {
-    .signatures { margin-block-start: 11mm; break-inside: avoid; }
-  }
 `;

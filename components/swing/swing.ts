@@ -8,6 +8,7 @@ import { deviationChartStyles } from '../shared/deviation-chart-styles.js';
 import type { FieldInput } from '../shared/field.js';
 import type { GivenCard } from '../shared/given-card.js';
 import { sharedStyles } from '../shared/lubber-element.js';
+import { signatureStyles } from '../shared/signature-styles.js';
 import { tickStyles } from '../shared/tick-styles.js';
 import { CardReader } from './card-reader.js';
 import { DraftKeeper } from './draft-keeper.js';
@@ -61,7 +62,7 @@ import type { WorkedRounds } from './worked-rounds.js';
  * @csspart caution - one of the cautions
  */
 export class LubberSwing extends SwingProperties {
-  static override styles: CSSResultGroup = [tickStyles, sharedStyles, answerStyles, deviationChartStyles, correctorsStyles, swingStyles];
+  static override styles: CSSResultGroup = [tickStyles, sharedStyles, answerStyles, deviationChartStyles, correctorsStyles, signatureStyles, swingStyles];
 
   @state() private mixed = false;
   /** The sheet as the user's last change left it, for the form. */

@@ -250,4 +250,7 @@ export const recordMessages: Catalogue = {
   'record.honest': 'Die Kette zeigt eine Änderung; sie zeigt nicht, ob das ganze Buch neu geschrieben wurde. Letzte Prüfsumme und Ausgaben auch anderswo aufbewahren.',
   'record.last': 'Letzte Eintragung Nr. {number}, Prüfsumme {hash}.',
   'record.print': 'Das Buch drucken',
+  'record.sign.officer': 'Offizier, Name und Unterschrift',
+  'record.sign.master': 'Kapitän',
+  'record.sign.dated': 'Datum',
 };

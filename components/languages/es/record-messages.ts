@@ -249,4 +249,7 @@ export const recordMessages: Catalogue = {
   'record.honest': 'La cadena delata una modificación; no puede delatar que todo el registro se escribiera de nuevo. Guardar también en otro sitio el último hash y las exportaciones.',
   'record.last': 'Última anotación n.º {number}, hash {hash}.',
   'record.print': 'Imprimir el registro',
+  'record.sign.officer': 'Oficial, nombre y firma',
+  'record.sign.master': 'Capitán',
+  'record.sign.dated': 'Fecha',
 };

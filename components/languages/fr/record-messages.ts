@@ -249,4 +249,7 @@ export const recordMessages: Catalogue = {
   'record.honest': 'La chaîne montre une retouche ; elle ne peut montrer que tout le registre a été réécrit. Garder aussi ailleurs la dernière empreinte et les exportations.',
   'record.last': 'Dernière inscription n° {number}, empreinte {hash}.',
   'record.print': 'Imprimer le registre',
+  'record.sign.officer': 'Officier, nom et signature',
+  'record.sign.master': 'Capitaine',
+  'record.sign.dated': 'Date',
 };

@@ -251,4 +251,7 @@ export const recordMessages: Catalogue = {
   'record.honest': 'Rantai menunjukkan suntingan; rantai tidak dapat menunjukkan bahwa seluruh buku ditulis ulang. Simpan hash terakhir dan hasil ekspor di tempat lain juga.',
   'record.last': 'Catatan terakhir No. {number}, hash {hash}.',
   'record.print': 'Cetak buku',
+  'record.sign.officer': 'Perwira, nama dan tanda tangan',
+  'record.sign.master': 'Nakhoda',
+  'record.sign.dated': 'Tanggal',
 };

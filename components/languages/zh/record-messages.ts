@@ -249,4 +249,7 @@ export const recordMessages: Catalogue = {
   'record.honest': '校验链能显示改动，但不能显示整本是否被重写。请另处保存最后的散列值和导出文件。',
   'record.last': '最后一条为第{number}号，散列值{hash}。',
   'record.print': '打印记录簿',
+  'record.sign.officer': '驾驶员姓名及签字',
+  'record.sign.master': '船长',
+  'record.sign.dated': '日期',
 };

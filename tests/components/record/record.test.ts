@@ -418,7 +418,7 @@ describe('what the book makes of its entries', () => {
   });
 
   // Position and gyro belong to each line of a compass observation book (forms of flag States, in part; common practice).
-  it('prints where she was and what the gyro said, which on the screen stand behind each row', async () => {
+  it('prints where she was and what the gyro said, which on the screen stand behind each row, and can be signed', async () => {
     const element = await open();
     await element.appendEntry({ ...seen(0), latitude: -71.17, longitude: -179.508, headingStandard: 4, headingGyro: 358.5, errorGyro: -0.5 });
     await settled(element, () => rows(element).length === 1);
@@ -427,6 +427,7 @@ describe('what the book makes of its entries', () => {
     dispatchEvent(new Event('beforeprint'));
     await element.updateComplete;
     expect(rows(element)[0]?.match(besides)).to.have.length(3);
+    expect(text(element), 'lines to sign on').to.match(/Officer, name and signature ?Master ?Date/);
     dispatchEvent(new Event('afterprint'));
     await element.updateComplete;
   });
