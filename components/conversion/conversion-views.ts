@@ -30,14 +30,16 @@ function markView(host: LubberElement, state: ConversionState, input: Conversion
 /** In place of an answer: what is still needed, and how it is done. */
 function waitingView(host: LubberElement, state: ConversionState): TemplateResult {
   const bearing = state.kind === 'bearing';
-  const { sources, source } = state;
+  const { sources, source, headingBy } = state;
+  // A gyro leads to true by its error alone; its head enters a card by way of true.
+  const byGyro = (bearing ? state.bearingBy : headingBy) === 'gyro';
   const ofSource = { value: sources.deviation, table: sources.table, card: { state: 'empty', text: '' }, coefficients: { state: 'empty', text: '' } } as const;
   return html`${missingView(host, [
       ...(bearing ? [{ state: state.bearing, label: host.t('conversion.bearing'), needed: true }] : []),
       { state: state.heading, label: host.t(bearing ? 'conversion.heading' : 'conversion.course'), needed: true },
-      { state: state.variation, label: host.t('conversion.variation'), needed: true },
-      { state: ofSource[source], label: host.t('conversion.deviation'), needed: source !== 'card' },
-      { state: state.gyroError, label: host.t('conversion.gyroError'), needed: false },
+      { state: state.variation, label: host.t('conversion.variation'), needed: !byGyro && !state.modelVariation },
+      { state: ofSource[source], label: host.t('conversion.deviation'), needed: !byGyro && source !== 'card' },
+      { state: state.gyroError, label: host.t('conversion.gyroError'), needed: byGyro || (headingBy === 'gyro' && source !== 'value') },
     ])}
     <ol class="how">
       ${[1, 2, 3].map((step) => html`<li>${host.t(`conversion.how.${step}`)}</li>`)}
@@ -46,9 +48,10 @@ function waitingView(host: LubberElement, state: ConversionState): TemplateResul
 
 /** The answer, or what stands in its way. */
 export function headlineView(host: LubberElement, state: ConversionState, input: ConversionInput | null, result: Conversion | null): TemplateResult {
-  if (!input || !result) return waitingView(host, state);
+  const reached = result && result.values[result.to] !== null;
+  const told = result?.noDeviation && result.noDeviation.reason !== 'not-given';
+  if (!input || !result || (!reached && !told)) return waitingView(host, state);
   if (host.answer !== 'shown') return html``;
-  const reached = result.values[result.to] !== null;
   return html`${reached ? answerView(host, result, state.variation.state === 'empty' ? (state.modelVariation?.model ?? '') : '') : nothing} ${noDeviationView(host, result)} ${markView(host, state, input, result)}
   ${input.wind && result.leeway === null && result.values.true !== null ? html`<p class="waiting">${host.t('conversion.wind.neither')}</p>` : nothing}`;
 }

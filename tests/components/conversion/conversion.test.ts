@@ -42,6 +42,23 @@ describe('a conversion without attributes', () => {
   });
 });
 
+// An officer with a head and no card was shown four dashes, and no word of what to do next.
+describe('a conversion half entered', () => {
+  const said = async (more: Partial<LubberConversion>): Promise<string> => {
+    const element = await fixture<LubberConversion>(html`<lubber-conversion heading="003"></lubber-conversion>`);
+    Object.assign(element, more);
+    await element.updateComplete;
+    return /Still needed: [^.]*\./.exec(headline(element))?.[0] ?? '';
+  };
+  it('says what is still needed, and of a gyro its error alone', async () => {
+    expect(await said({ variation: '5E' })).to.equal('Still needed: Deviation.');
+    expect(await said({ variation: '5E', headingBy: 'gyro' })).to.equal('Still needed: Gyro error.');
+    expect(await said({ headingBy: 'gyro' })).to.equal('Still needed: Gyro error.');
+    expect(await said({ gyroError: '1E', headingBy: 'gyro' })).to.equal('');
+    expect(await said({ variation: '5E', deviation: '1W' })).to.equal('');
+  });
+});
+
 describe('printed examples typed by keyboard', () => {
   // Lectures in Navigation (US Navy course, 1917; Project Gutenberg 27642), pelorus example: ship heading 278.4 by
   // compass with deviation 5E, variation 9W; bearings by compass and the true bearings printed for them.
