@@ -4,6 +4,7 @@ import type { CorrectorAdvice } from '../../core/deviation/corrector-advice.js';
 import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { quantityText } from '../shared/quantity-text.js';
+import { signedText } from '../shared/signed-text.js';
 
 /** How the work goes on the two headings, where something is taken out by eye. */
 function workText(host: LubberElement, { headings, values, code }: CorrectorAdvice): string {
@@ -19,7 +20,8 @@ function workText(host: LubberElement, { headings, values, code }: CorrectorAdvi
 }
 
 function adviceText(host: LubberElement, advice: CorrectorAdvice): string {
-  const texts = Object.fromEntries(Object.entries(advice.values).map(([name, value]) => [name, quantityText(value)]));
+  // Coefficients have signs, deviations letters.
+  const texts = Object.fromEntries(Object.entries(advice.values).map(([name, value]) => [name, /^[A-E]$/.test(name) ? signedText(value.value) : quantityText(value)]));
   const turn = advice.values['clockwise']?.value ?? 0;
   const slew = host.t(turn < 0 ? 'swing.advice.anticlockwise' : 'swing.advice.clockwise', { angle: formatAngle(Math.abs(turn), 0) });
   return `${host.t(`swing.advice.${advice.code}`, { ...texts, slew })} ${workText(host, advice)}`.trim();

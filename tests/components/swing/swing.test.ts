@@ -362,7 +362,7 @@ describe('judging', () => {
     const element = await fixture<LubberSwing>(html`<lubber-swing .rows=${shipRows(16)}></lubber-swing>`);
     const advice = flat(root(element).querySelector('.advice'));
     expect(advice).to.match(/Advice only: the manufacturer’s manual and a licensed compass adjuster prevail/);
-    expect(advice).to.match(/B 3\.0° W: fore-and-aft magnets below the card, red ends aft\..*Source:/);
+    expect(advice).to.match(/B −3\.0°: fore-and-aft magnets below the card, red ends aft\..*Source:/);
     expect(advice).not.to.match(/\{|swing\.advice/);
   });
 
