@@ -120,7 +120,7 @@ export abstract class DrillSetElement extends LubberElement {
   }
 
   override formStateRestoreCallback(kept: unknown): void {
-    for (const [name, text] of typedTexts(kept)) if (name === 'state') this.state = JSON.parse(text) as unknown;
+    for (const [name, text] of typedTexts(this, kept)) if (name === 'state') this.state = JSON.parse(text) as unknown;
   }
 
   /** The form begins anew, and so does the set. */

@@ -174,11 +174,9 @@ export abstract class FieldElement extends FormElement {
   }
 
   override formStateRestoreCallback(state: unknown): void {
-    const { elementProperties } = this.constructor as typeof FieldElement;
     // What the page has given is taken over first, or it would come over what was typed.
     if (!this.hasUpdated) this.performUpdate();
-    for (const [name, text] of typedTexts(state)) {
-      if (!elementProperties.has(name)) continue;
+    for (const [name, text] of typedTexts(this, state)) {
       this.change(name, text);
       this.settle(name);
     }

@@ -29,11 +29,11 @@ export class FormPart {
   /** Whether a fieldset around the widget is disabled. */
   disabled = false;
 
-  readonly #host: Record<string, unknown>;
+  readonly #host: HTMLElement & Record<string, unknown>;
   readonly #changes = new Map<string, Change>();
 
   constructor(host: HTMLElement) {
-    this.#host = host as unknown as Record<string, unknown>;
+    this.#host = host as HTMLElement & Record<string, unknown>;
     this.internals = internalsOf(host);
   }
 
@@ -59,16 +59,23 @@ export class FormPart {
     // A list is kept as text, as an attribute would give it; what was emptied as an empty one.
     const kept = (value: unknown): string => (typeof value === 'object' && value ? JSON.stringify(value) : String(value ?? ''));
     const typed = [...this.#changes.keys()].map((name) => [name, kept(this.#host[name])]);
-    this.internals?.setFormValue(answer && JSON.stringify(answer.data), JSON.stringify(typed));
+    this.internals?.setFormValue(answer && JSON.stringify(answer.data), JSON.stringify([whose(this.#host), ...typed]));
     if (!required || answer?.complete) this.internals?.setValidity({});
     else this.internals?.setValidity({ valueMissing: true }, message, anchor);
   }
 }
 
-/** What was typed, by property, as the browser has kept it; nothing where it kept something else. */
-export function typedTexts(kept: unknown): (readonly [name: string, text: string])[] {
+/** Tells a widget from the others of a page. */
+const whose = (host: HTMLElement & { readonly name?: string }): string => `${host.localName} ${host.id} ${host.name}`;
+
+/**
+ * What was typed into a widget, by property, as the browser has kept it; nothing where it kept something else.
+ * Firefox counts the widgets of a form, and where they are defined one after the other takes one for another.
+ */
+export function typedTexts(host: HTMLElement, kept: unknown): readonly (readonly [name: string, text: string])[] {
   try {
-    return (JSON.parse(String(kept)) as [string, unknown][]).filter((each): each is [string, string] => typeof each[1] === 'string');
+    const [of, ...typed] = JSON.parse(String(kept)) as [string, ...[string, string][]];
+    return of === whose(host) ? typed : [];
   } catch {
     return [];
   }

@@ -31,8 +31,7 @@ export abstract class LinesElement extends SightElement {
   override change(name: string, value: FieldInput): void {
     // The whole list, as the browser has kept it for the form.
     if (name === 'lines') {
-      const kept = givenMarks(value);
-      if (kept.length > 0) this.#setLines(kept);
+      this.#setLines(givenMarks(value));
       this.#settleAll();
       return;
     }

@@ -167,19 +167,35 @@ describe('a form that is reset', () => {
   });
 });
 
+/** What a browser has kept of a widget: whose it is, then name and text of each field. */
+const keptOf = ({ localName, id, name }: LubberElement, typed: readonly (readonly [name: string, text: string])[]): string => JSON.stringify([`${localName} ${id} ${name}`, ...typed]);
+
 describe('what was typed', () => {
   it('is taken up again where the browser has kept it, without an event', async () => {
     const { sight } = await inForm();
     const heard: Event[] = [];
     sight.addEventListener('lubber-result', (event) => heard.push(event));
     for (const [name, text] of [['bearing', '114.5'], ['latitude', 'half of it']] as const) {
-      sight.formStateRestoreCallback(JSON.stringify([[name, text], ['constructor', 'x'], ['date', 7]]));
+      sight.formStateRestoreCallback(keptOf(sight, [[name, text]]));
       await sight.updateComplete;
       expect(input(sight, name).value).to.equal(text);
     }
     expect(root(sight).querySelector('#latitude-problem')?.textContent).to.match(/not understood/);
-    for (const odd of ['', '[]', '{', new FormData()]) sight.formStateRestoreCallback(odd);
-    expect(heard.length).to.equal(0);
+    for (const odd of ['', '[]', '{', '7', 'null', '{}', '[["bearing","1"]]', new FormData()]) sight.formStateRestoreCallback(odd);
+    await sight.updateComplete;
+    expect([sight.bearing, heard.length]).to.deep.equal(['114.5', 0]);
+  });
+
+  // Firefox counts the widgets of a form as they are defined, and gave the latitude of one to another.
+  it('in another widget is not taken', async () => {
+    const { form, sight } = await inForm();
+    const other = document.createElement('lubber-variation');
+    form.append(other);
+    await other.updateComplete;
+    other.formStateRestoreCallback(keptOf(sight, [['latitude', '12N']]));
+    sight.formStateRestoreCallback(keptOf(Object.assign(document.createElement('lubber-amplitude'), { name: 'sunset' }), [['bearing', '200']]));
+    await sight.updateComplete;
+    expect([other.latitude, sight.bearing]).to.deep.equal([undefined, '113.5']);
   });
 
   // Where the script comes late a browser does so before anything is drawn; instant and lines of the page then came over it.
@@ -189,8 +205,8 @@ describe('what was typed', () => {
     sight.setAttribute('instant', '2026-11-26T08:52:40Z');
     transit.setAttribute('marks', '[{"charted":"260","bearing":"258"}]');
     form.append(sight, transit);
-    sight.formStateRestoreCallback('[["date","2026-11-25"]]');
-    transit.formStateRestoreCallback(JSON.stringify([['lines', '[{"charted":"260","bearing":"257"}]']]));
+    sight.formStateRestoreCallback(keptOf(sight, [['date', '2026-11-25']]));
+    transit.formStateRestoreCallback(keptOf(transit, [['lines', '[{"charted":"260","bearing":"257"}]']]));
     await transit.updateComplete;
     expect([input(sight, 'date').value, input(sight, 'time').value, input(transit, 'bearing-0').value]).to.deep.equal(['2026-11-25', '08:52:40', '257']);
     form.reset();
@@ -235,11 +251,6 @@ describe('what stands in no field of its own', () => {
     expect(['frontLatitude-0', 'frontLongitude-0', 'bearing-0', 'name-0'].map((name) => input(transit, name).value)).to.deep.equal(['50-03N', 'half of it', '002', 'Lighthouse']);
     expect(root(transit).querySelector('[id="frontLongitude-0-problem"]')?.textContent).to.match(/not understood/);
     expect((transit as LubberElement & { compass: string }).compass).to.equal('gyro');
-    for (const odd of ['[["lines","[]"]]', '[["lines","{"]]', '[["lines","7"]]']) {
-      transit.formStateRestoreCallback(odd);
-      await transit.updateComplete;
-      expect(root(transit).querySelectorAll('[id^=bearing-]').length, odd).to.be.above(0);
-    }
   });
 
   it('comes back too: how an azimuth is placed, and a series', async () => {
@@ -257,9 +268,6 @@ describe('what stands in no field of its own', () => {
     });
     const form = await fixture<HTMLFormElement>(html`<form><lubber-swing rows=${'000\t1E\n090\t2E'}></lubber-swing></form>`);
     const swing = form.querySelector('lubber-swing') as LubberElement;
-    for (const odd of ['[["edits","[]"]]', '[["edits","{"]]', '[["edits","7"]]']) swing.formStateRestoreCallback(odd);
-    await swing.updateComplete;
-    expect(read(swing)).to.deep.equal(['1E', '2E', true]);
     swing.formStateRestoreCallback(kept);
     await swing.updateComplete;
     expect(read(swing)).to.deep.equal(['5W', 'half of it', false]);
