@@ -55,7 +55,7 @@ function lineCautions(mark: MarkError, number: string, doubts: TransitDoubts): C
     const supposed = sensitivity(markDistance, shipDistance, doubts.opening).offLine;
     const allowed = ODD * Math.hypot(supposed, doubts.ship, doubts.marks * (1 + shipDistance / markDistance));
     if (Math.abs(ship.offLine) > allowed) {
-      cautions.push(warning('off-line', { number, distance: quantity(Math.abs(ship.offLine), 'metres'), allowed: quantity(allowed, 'metres') }));
+      cautions.push(warning('off-line', { number, distance: distanceOf(Math.abs(ship.offLine)), allowed: distanceOf(allowed) }));
     }
     // Marks whose line is not known are no finer for being far away.
     if (close.length === 0 && shipDistance > SENSITIVE_RATIO * markDistance) {

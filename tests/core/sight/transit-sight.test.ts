@@ -249,6 +249,8 @@ test('off the line by 500 m with the marks 1.86 km away: said, and to which dist
   const caution = found.cautions.find(({ code }) => code === 'off-line');
   const distance = caution?.values['distance'];
   assertClose(typeof distance === 'object' ? distance.value : NaN, 500, 0.5);
+  const allowed = caution?.values['allowed'];
+  assert.deepEqual([distance, allowed].map((each) => typeof each === 'object' && each.unit === 'metres' && Number.isInteger(each.value)), [true, true], 'in whole metres, as it is said at sea');
   assertClose(found.marks[0]?.ship?.offLine ?? NaN, 500, 0.5, 'north of a line that leads west is to its right');
 });
 
