@@ -17,13 +17,13 @@ function withDoubt(host: LubberElement, value: number | null, error: number | nu
 
 /** A to E by least squares with their standard errors, by the eight points, and where it is in use the exact fit. */
 export function coefficientsView(host: LubberElement, result: Swing): TemplateResult {
-  const { approximate, fit, model, eightPoints } = result;
+  const { approximate, fit, model, eightPoints, constantLost } = result;
   const exact = model === 'exact';
   const row = (name: CoefficientName): TemplateResult => html`<tr>
     <th scope="row"><b>${name}</b> <span class="part">${host.t(`swing.coefficient.${name}`)}</span></th>
     <td class="figure">${withDoubt(host, approximate.coefficients[name], approximate.standardErrors[name], 2, '°')}</td>
     ${exact ? html`<td class="figure">${withDoubt(host, fit.coefficients[name], fit.standardErrors[name], 4, '')}</td>` : nothing}
-    <td class="figure">${eightPoints.ok ? html`<bdi dir="ltr">${signed(eightPoints.coefficients[name], 2)}°</bdi>` : ''}</td>
+    <td class="figure">${eightPoints.ok ? withDoubt(host, constantLost && name === 'A' ? null : eightPoints.coefficients[name], null, 2, '°') : ''}</td>
   </tr>`;
   return html`<h3>${host.t('swing.coefficients')}</h3>
     <div class="scroll" role="group" aria-label=${host.t('swing.coefficients')}>
