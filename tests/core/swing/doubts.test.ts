@@ -177,8 +177,8 @@ function sunAltitude(latitude: number, longitude: number, instant: Date): number
 // Tilt of 0.3° and 2 s of time by common practice, no source; dZ/dt = (sin L − cos L tan h cos Z) × 15.04″ a second, Pub. 9.
 test('the doubt of the Sun grows with altitude and with the way the bearing moves; too low and too high it is none at all', () => {
   const place = { latitude: -12, longitude: 179.9 };
-  let [low, high, read] = [0, 0, 0];
-  for (let minute = 0; minute < 720; minute += 7) {
+  let [low, high, read, set] = [0, 0, 0, 0];
+  for (let minute = 0; minute < 790; minute += 7) {
     const instant = new Date(Date.UTC(2026, 1, 10, 17, minute));
     const altitude = sunAltitude(place.latitude, place.longitude, instant);
     const row: SwingRow = { method: 'sun', heading: 0, bearing: 100, instant };
@@ -196,11 +196,16 @@ test('the doubt of the Sun grows with altitude and with the way the bearing move
     const drift = 2 * (15.041 / 3600) * (Math.sin(L) - Math.cos(L) * Math.tan(h) * Math.cos(Z));
     assertClose(found.sigma, Math.hypot(0.5, 0.3 * Math.tan(Math.max(0, h)), drift), 2e-3, `at ${altitude}°`);
     assertClose(rowOf({ ...row, sigma: 0.2 }, { place, variation: 0 }).sigma, 0.2, 1e-12);
+    // Below the horizon nothing is left of the tilt.
+    if (altitude < 0) {
+      set += 1;
+      assertClose(rowOf(row, { place, variation: 0, sigmas: { sun: 1e-6 } }).sigma / Math.abs(drift), 1, 0.02, 'drift');
+    }
     assertClose(rowOf(row, { place, variation: 0, sigmas: { sun: 5 } }).sigma, Math.hypot(5, 0.3 * Math.tan(Math.max(0, h)), drift), 2e-3);
     assert.equal(codes(swing([row], { place, variation: 0 })).includes('sun-high'), altitude > 30, `${altitude}`);
     read += 1;
   }
-  assert.ok(low > 2 && high > 2 && read > 60, `${low} ${high} ${read}`);
+  assert.ok(low > 2 && high > 2 && read > 60 && set > 0, `${low} ${high} ${read} ${set}`);
   assert.equal(reasonOf({ method: 'sun', heading: 0, bearing: 100, instant: new Date('2026-06-21T12:00:00Z') }, { place: { latitude: 90, longitude: 0 }, variation: 0 }), 'no-azimuth');
 });
 
@@ -354,8 +359,62 @@ test('an A taken from elsewhere is told with its value, and stands in the card, 
   assert.ok(taken.card?.kind === 'exact');
   assertClose(taken.card.coefficients.A, Math.sin(1.5 * RAD), 1e-12);
   // A large one is no work for magnets and is said to be so, taken or found.
-  for (const constant of [4, -4]) assert.ok(swing(rows, { constant }).advice.length > 0);
-  assert.notDeepEqual(swing(rows, { constant: 4 }).advice, swing(rows, { constant: 0 }).advice);
+  const alignment = (found: Swing) => found.advice.find(({ code }) => code === 'alignment.check')?.values['A'];
+  for (const constant of [4, -4]) assert.deepEqual(alignment(swing(rows, { constant })), { value: constant, unit: 'error' });
+  assert.equal(alignment(lost), undefined);
+  const crooked = evenly(16).map((heading): SwingRow => ({ method: 'deviation', heading, deviation: 5 + deviationOf(ship, heading) }));
+  const found = alignment(swing(crooked, { model: 'approximate', constant: -4 }));
+  assert.ok(typeof found === 'object');
+  assertClose(found.value, 5 + ship.A, 1e-9, 'the one found prevails');
+});
+
+test('a known bearing that is struck out tells no A', () => {
+  const rows = evenly(16).map((heading): SwingRow => ({ method: 'unknown-object', heading, bearing: shown(80, heading) }));
+  const known: SwingRow = { method: 'known-object', heading: 10, bearing: shown(80, 10) };
+  const object = { bearing: 80, by: 'magnetic' } as const;
+  assert.equal(swing([...rows, known], { object }).constantLost, false);
+  const found = swing([...rows, { ...known, struck: true }], { object });
+  assert.deepEqual([found.constantLost, found.fit.coefficients.A], [true, null]);
+});
+
+test('headings that do not tell a coefficient give no card and no advice: cardinal ones D, intercardinal ones E, one line of them B or C', () => {
+  const on = (headings: readonly number[]): Swing => swing(headings.flatMap((heading) => [0, 1, 2].map((): SwingRow => ({ method: 'deviation', heading, deviation: deviationOf(ship, heading) }))), { model: 'approximate', constant: 0 });
+  for (const [headings, lacks] of [[[0, 90, 180, 270], 'D'], [[45, 135, 225, 315], 'E'], [[0, 180], 'B'], [[90, 270], 'C']] as const) {
+    const found = on(headings);
+    assert.equal(found.fit.coefficients[lacks], null, lacks);
+    assert.deepEqual([found.card, found.check, found.advice], [null, null, []], lacks);
+  }
+});
+
+test('the limit asked for is the one checked', () => {
+  const rows = evenly(8).map((heading): SwingRow => ({ method: 'deviation', heading, deviation: 0.8 * deviationOf(ship, heading), steering: heading - 3 }));
+  const limit = { code: 'own', largest: 2, inclusive: true, months: null, source: 'practice' } as const;
+  assert.deepEqual([swing(rows).check?.withinLimit, swing(rows, { limit }).check?.withinLimit], [true, false]);
+  const steering = (settings: SwingSettings) => steeringSwing(rows, swing(rows, settings), settings);
+  assert.equal(steering({ limit })?.check?.withinLimit, false);
+  for (const model of ['exact', 'approximate'] as const) assert.equal(steering({ model })?.model, model);
+  assert.ok(steeringSwing(rows.slice(0, 6), swing(rows.slice(0, 6)), { planned: 8 })?.cautions.some(({ code }) => code === 'headings-missing'));
+});
+
+test('what is lost besides A is told while headings are missing; A alone has its own sentence', () => {
+  const unknown = evenly(8).map((heading): SwingRow => ({ method: 'unknown-object', heading, bearing: shown(100, heading) }));
+  const half = [0, 20, 40, 60, 80, 100, 120, 140].map((heading): SwingRow => ({ method: 'unknown-object', heading, bearing: shown(100, heading) }));
+  const lost = swing(half).cautions.find(({ code }) => code === 'not-determined')?.values['coefficients'];
+  assert.ok(typeof lost === 'string' && lost.startsWith('A '), lost as string);
+  assert.ok(!codes(swing(unknown)).includes('not-determined'));
+  // Seven of eight give B to E, and there is a curve: the fit's own words count again.
+  const seven = codes(swing(unknown.slice(0, 7), { planned: 8 }));
+  assert.ok(seven.includes('too-few-to-find-slips') && seven.includes('headings-missing'), seven.join());
+});
+
+test('one near object among rows of other kinds is enough for its parallax; what else there is to say stays beside a swing named the wrong way', () => {
+  const rows = evenly(8).map((heading): SwingRow => ({ method: 'deviation', heading, deviation: -deviationOf(ship, heading) }));
+  const mixed: SwingRow[] = [...rows, { method: 'known-object', heading: 10, bearing: 80 }];
+  assert.ok(codes(swing(mixed, { object: { bearing: 80, by: 'magnetic' }, circle: { radius: 300, distance: 9000 } })).includes('parallax'));
+  assert.ok(!codes(swing(rows, { circle: { radius: 300, distance: 9000 } })).includes('parallax'));
+  const told = codes(swing(rows.slice(0, 7), { planned: 8, oldCard: { kind: 'approximate', coefficients: ship } }));
+  assert.equal(told[0], 'reversed-naming');
+  assert.ok(told.includes('headings-missing'));
 });
 
 test('half the compass gives neither card nor advice', () => {
@@ -414,6 +473,14 @@ test('a swing that leaves more deviation than it found says how much, for each c
   assert.deepEqual(turnedRound?.cautions, found.cautions);
   assert.equal(turnedRound?.steering?.cautions[0]?.code, 'larger-than-found');
   assert.deepEqual(turnedRound.steering.fit, found.steering?.fit);
+  for (const [before, after] of [[stage(-1, 1), stage(1.5, 1)], [stage(1, 1), stage(1.5, 1)], [stage(-1, 1), stage(-1.5, 1)]] as const) {
+    assert.equal(adjustedSwing(before, after, true)?.cautions[0]?.code, 'larger-than-found');
+    assert.notEqual(adjustedSwing(after, before, true)?.cautions[0]?.code, 'larger-than-found');
+  }
+  // Where one of the rounds has no card there is nothing to compare.
+  const begun = swungStage([{ method: 'deviation', heading: 0, deviation: 0 }], none);
+  for (const [before, after] of [[begun, left], [left, begun]] as const) assert.ok(!adjustedSwing(before, after, true)?.cautions.some(({ code }) => code === 'larger-than-found'));
+  assert.deepEqual(adjustedSwing(null, left, false), { ...left, stage: 'single', found: null });
   assert.ok(!adjustedSwing(null, left, true)?.cautions.some(({ code }) => code === 'larger-than-found'));
   assert.ok(!adjustedSwing(found, found, true)?.cautions.some(({ code }) => code === 'larger-than-found'), 'as much is not more');
 });
@@ -442,6 +509,8 @@ test('every bad row and setting is named', () => {
     [{ circle: { radius: -1, distance: 500 } }, /^circle\.radius/],
     [{ circle: { radius: NaN, distance: 500 } }, /^circle\.radius/],
     [{ circle: { radius: 0, distance: 0 } }, /^circle\.distance/],
+    [{ circle: { radius: 1, distance: NaN } }, /^circle\.distance/],
+    [{ circle: { radius: 1, distance: Infinity } }, /^circle\.distance/],
     [{ circle: { radius: 100, distance: 200 } }, /^circle\.distance/],
     [{ object: { bearing: -1, by: 'true' } }, /^object\.bearing/],
   ];
