@@ -54,7 +54,7 @@ const headings = evenly(-720, 720);
 
 test('forces, deviation and heeling error on any heading are those of the matrix, both hemispheres, both sides', () => {
   fc.assert(
-    fc.property(mildIron, fields, headings, heels, (iron, field, heading, heel) => {
+    fc.property(fc.oneof(mildIron, strongIron), fields, headings, heels, (iron, field, heading, heel) => {
       const expected = force(iron, field, heading, heel);
       const found = compassField(iron, field, heading, heel);
       [found.x, found.y, found.z].forEach((part, i) => assertClose(part, expected[i] ?? NaN, 1e-6));
@@ -304,7 +304,11 @@ test('a curve has as many headings as asked for, whole; where the needle is lost
   // P of three times H against her head: half a turn of deviation on north, of which the parts tell nothing near it.
   const [north] = ironCurve({ ...noIron, P: -60_000 }, { h: 20_000, z: 0 }, 0, 4);
   assert.equal(north?.deviation, 180);
-  assert.ok((north.rest ?? NaN) > -180 && (north.rest ?? NaN) <= 180);
+  for (const { deviation, parts, rest } of ironCurve({ ...noIron, P: -60_000, Q: 20_000 }, { h: 20_000, z: 0 }, 0, 32)) {
+    const sum = Object.values(parts ?? {}).reduce((all: number, part: number) => all + part, 0);
+    assertSameDirection(rest ?? NaN, (deviation ?? NaN) - sum, 1e-9);
+    assert.ok((rest ?? NaN) > -180 && (rest ?? NaN) <= 180);
+  }
   assert.deepEqual(ironCautions(noIron, { h: 20_000, z: 0 }, -31).map(({ code, values }) => [code, values['heel']]), [['iron.heel-large', { value: -31, unit: 'angle' }]]);
   assert.deepEqual(ironCautions({ ...noIron, P: -20_000 }, { h: 20_000, z: 0 }).map(({ code }) => code), ['iron.needle-vanishes']);
 });
