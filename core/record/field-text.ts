@@ -42,7 +42,7 @@ function takeNumber(form: Extract<FieldForm, { is: 'number' }>, value: unknown):
   return taken(form.turn === 'half-turn' ? wrap180(rounded) : rounded);
 }
 
-const FORM_OF_INSTANT = /^(?:19|20|21)\d\d-\d\d-\d\dT\d\d:\d\d:\d\dZ$/;
+const FORM_OF_INSTANT = /^(?:(?:19|20)\d\d|2100)-\d\d-\d\dT\d\d:\d\d:\d\dZ$/;
 
 /** Whether a text is an instant as the book writes it. */
 export function isWrittenInstant(text: unknown): text is string {
@@ -60,7 +60,9 @@ function takeInstant(value: unknown): FieldOutcome {
   if (typeof value !== 'string') return refuse('not-an-instant');
   if (isWrittenInstant(value)) return taken(value);
   const reading = parseInstant(value);
-  return reading.ok ? taken(formatInstant(reading.value)) : refuse('not-an-instant');
+  const written = reading.ok ? formatInstant(reading.value) : '';
+  // A leap second at the end of 2100 is no more of it.
+  return isWrittenInstant(written) ? taken(written) : refuse('not-an-instant');
 }
 
 function takeDay(value: unknown): FieldOutcome {

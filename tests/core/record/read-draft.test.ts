@@ -67,6 +67,20 @@ test('anything at all is read or refused, never thrown, and reading twice change
   );
 });
 
+test('an instant is one of 1900 to 2100, however it is given; a leap second is the first of the next day', () => {
+  const kept = (instant: unknown): string | null => {
+    const reading = readDraft({ ...base, instant });
+    return reading.ok ? reading.fields.instant : null;
+  };
+  for (const [given, expected] of [['1900-01-01T00:00:00Z', '1900-01-01T00:00:00Z'], ['2100-12-31T23:59:59Z', '2100-12-31T23:59:59Z'], ['2016-12-31T23:59:60Z', '2017-01-01T00:00:00Z'], ['2026-11-26 0905', '2026-11-26T09:05:00Z']] as const) {
+    assert.equal(kept(given), expected);
+    if (!given.includes(':60')) assert.equal(kept(new Date(expected)), expected);
+  }
+  for (const given of ['1899-12-31T23:59:59Z', '2101-01-01T00:00:00Z', '2150-06-01T00:00:00Z', '2100-12-31T23:59:60Z', '2026-11-26', '2026-11-26T24:00:00Z', new Date('2101-01-01T00:00:00Z'), new Date('1899-12-31T23:59:59Z'), 0, null]) {
+    assert.equal(kept(given), null, String(given));
+  }
+});
+
 test('"no observation (overcast)" is an entry', () => assert.deepEqual(problems({ kind: 'no-observation', instant: new Date(0), remarks: 'overcast' }), []));
 
 test('360 is written 000, 180 W is written 180 E, and decimals are those of the book', () => {
