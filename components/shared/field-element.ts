@@ -105,8 +105,8 @@ export abstract class FieldElement extends FormElement {
   isLocked(name: string): boolean {
     if (this.isDisabled) return true;
     const kebab = name.replace(/[A-Z]/g, '-$&').toLowerCase();
-    // A page may set a list, or take the names away.
-    const locked = String(this.locked ?? '').split(/[\s,]+/);
+    // A page may set a list, or take the names away: what is left then, `null`, is no field's.
+    const locked = String(this.locked).split(/[\s,]+/);
     const whole = name === 'date' || name === 'time' ? 'instant' : name;
     return [name, kebab, whole].some((each) => locked.includes(each));
   }
@@ -156,8 +156,6 @@ export abstract class FieldElement extends FormElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     super.willUpdate(changed);
-    // An attribute taken away leaves null, and so may a framework.
-    this.locked ??= '';
     // What the host set is no half-typed text: what is wrong with it is said at once.
     if (this.changedByUser) return;
     for (const name of this.changedFields(changed)) if (this.#own(name) !== undefined) this.#settled.add(name);

@@ -149,7 +149,7 @@ export abstract class LubberElement extends FieldElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     super.updated(changed);
-    if (this.headingLevel !== undefined) setHeadingLevels(this.renderRoot, this.headingLevel ?? 2);
+    if (changed.has('headingLevel') || this.headingLevel) setHeadingLevels(this.renderRoot, this.headingLevel);
     if (!this.changedByUser) return;
     this.changedByUser = false;
     this.#announcer.changed();
