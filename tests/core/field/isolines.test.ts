@@ -92,3 +92,55 @@ test('variation 180 and -180 are one line; an unreached level has none; a level 
   assert.deepEqual(isolines(grid, 'f', [1000]), [{ level: 1000, lines: [] }]);
   assert.throws(() => isolines(grid, 'f', [NaN]), /^RangeError: levels: /);
 });
+
+test('a corner on the level counts as above it, and a saddle holds together as the mean of its four corners says', () => {
+  const crossings = (a: number, b: number, c: number, d: number) => crossCell(a, b, c, d, 1).flat().map(({ side, part }) => `${side}: ${part + 0}`);
+  assert.deepEqual(crossings(1, 0, 0, 0), ['3: 0', '0: 0']);
+  assert.deepEqual(crossings(0, 1, 0, 0), ['0: 1', '1: 0']);
+  assert.deepEqual(crossings(0, 0, 1, 0), ['1: 1', '2: 1']);
+  assert.deepEqual(crossings(0, 0, 0, 1), ['2: 0', '3: 1']);
+  assert.deepEqual(crossCell(1, 1, 1, 1, 1), []);
+  const joined = (a: number, b: number, c: number, d: number, level: number) => crossCell(a, b, c, d, level).map(([from, to]) => `${from.side}${to.side}`).join(' ') === '32 01';
+  // North-west and south-east above: together where the mean is at the level or above.
+  assert.deepEqual([joined(4, 0, 4, 0, 2), joined(4, 0, 4, -0.1, 2), joined(9, 1, 3, 1, 3), joined(5, 1, 4, 1, 3), joined(3, 2, 3, -3, 2.5), joined(3, -3, 9, 2, 2.5)], [true, false, true, false, false, true]);
+  // The other two above: the cut corners are the same ones where the mean is below.
+  assert.deepEqual([joined(0, 4, 0, 4, 2), joined(0, 4, -0.1, 4, 2), joined(1, 9, 1, 3, 3), joined(1, 5, 1, 4, 3)], [false, true, false, true]);
+  const [first] = crossCell(0, 0, 4, 3, 1.5);
+  assert.deepEqual(first, [{ side: 3, part: 0.5 }, { side: 1, part: 0.375 }]);
+  const [south] = crossCell(0, 0, 4, 1, 2);
+  assert.equal(south?.[1].side === 2 ? south[1].part : NaN, 1 / 3);
+});
+
+/** A world of steps of 90° by hand: rows 90° N, equator, 90° S; columns 180°, 90° W, 0°, 90° E. */
+function world(equator: readonly [number, number, number, number], element: 'f' | 'variation' = 'f', poles = 0) {
+  const values = Float64Array.from([poles, poles, poles, poles, ...equator, poles, poles, poles, poles]);
+  const nothing = new Float64Array(12);
+  const plain = { x: nothing, y: nothing, z: nothing, h: nothing, f: nothing, variation: nothing, declination: nothing, inclination: nothing };
+  return { step: 90, model: 'WMM2025', latitudes: Float64Array.from([90, 0, -90]), longitudes: Float64Array.from([-180, -90, 0, 90]), ...plain, [element]: values, ...(element === 'variation' ? { declination: values } : {}) } as const;
+}
+const points = (lines: readonly (readonly (readonly [number, number])[])[]): string[] => lines.map((line) => line.map(([x, y]) => `${x},${y}`).sort().join(' ')).sort();
+
+test('two hills are two rings, and one on the seam is a line on either side of it', () => {
+  const [rings] = isolines(world([0, 4, 0, 4]), 'f', [1]);
+  assert.deepEqual(rings?.lines.map((line) => line.length), [5, 5]);
+  assert.deepEqual(points(rings.lines.map((line) => line.slice(1))), points([[[-157.5, 0], [-90, 67.5], [-22.5, 0], [-90, -67.5]], [[22.5, 0], [90, 67.5], [157.5, 0], [90, -67.5]]]));
+  for (const line of rings.lines) assert.deepEqual(line[0], line[4]);
+  const [cut] = isolines(world([4, 0, 0, 0]), 'f', [1]);
+  assert.deepEqual(points(cut?.lines ?? []), points([[[-180, 67.5], [-112.5, 0], [-180, -67.5]], [[180, 67.5], [112.5, 0], [180, -67.5]]]));
+  // Several levels in any order, each its own; the one on the ground is not reached from above.
+  const [high, none, low] = isolines(world([0, 4, 0, 0]), 'f', [3, 5, 1]);
+  assert.deepEqual([high?.level, none?.level, low?.level], [3, 5, 1]);
+  assert.deepEqual(points([high?.lines[0]?.slice(1) ?? []]), points([[[-112.5, 0], [-90, 22.5], [-67.5, 0], [-90, -22.5]]]));
+  assert.deepEqual(none?.lines, []);
+  assert.equal(low?.lines.length, 1);
+});
+
+test('a direction is the same line a turn on, under both its names', () => {
+  const coarse = magneticFieldGrid({ step: 15, instant });
+  const [plain, turned, ...rest] = isolines(coarse, 'variation', [-10, 350, 180]);
+  assert.deepEqual(turned?.lines, plain?.lines);
+  assert.deepEqual(isolines(coarse, 'declination', [-10, 350, 180]), [plain, turned, ...rest]);
+  // Across south: from 170° over the seam of the figures to -170°, 180 halfway.
+  const [south] = isolines(world([170, -170, 170, 170], 'variation', 170), 'variation', [180]);
+  assert.ok(south?.lines.flat().some(([longitude, latitude]) => latitude === 0 && longitude === -135));
+});

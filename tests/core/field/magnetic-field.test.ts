@@ -5,6 +5,7 @@ import { fieldElements, fieldElementsChange } from '../../../core/field/field-el
 import { magneticField } from '../../../core/field/magnetic-field.js';
 import { magneticModels, magneticModelYears } from '../../../core/field/magnetic-models.js';
 import type { MagneticModelName } from '../../../core/field/magnetic-models.js';
+import { instantOfDecimalYear } from '../../../core/time/decimal-year.js';
 import { assertClose, assertSameDirection } from '../../support/assert-close.js';
 
 const instant = new Date('2026-11-25T06:30:00Z');
@@ -143,4 +144,44 @@ test('asking at many dates in turn gives the same as asking at each alone', () =
   magneticField(place, mutable);
   mutable.setUTCFullYear(2027);
   assert.deepEqual(magneticField(place, mutable), first[11]);
+});
+
+// The technical reports of the models: each holds for the five years from its epoch; its coefficients, and with them
+// X, Y and Z, change evenly in them.
+const epochs = [['WMM2015', 2015], ['WMM2015v2', 2015], ['WMM2020', 2020], ['WMM2025', 2025]] as const;
+
+test('a model named holds from its epoch to five years on, both ends included, and no millisecond longer', () => {
+  const there = { latitude: -33, longitude: -71 };
+  for (const [model, epoch] of epochs) {
+    const [first, last] = [Date.UTC(epoch, 0, 1), Date.UTC(epoch + 5, 0, 1)];
+    for (const time of [first, last]) assert.equal(magneticField(there, new Date(time), { model }).model, model);
+    for (const time of [first - 1, last + 1]) refuses('instant', () => magneticField(there, new Date(time), { model }));
+    assert.deepEqual(magneticModels.find(({ name }) => name === model), { name: model, from: epoch, until: epoch + 5 });
+  }
+  refuses('instant', () => magneticField(there, new Date(Date.UTC(2015, 0, 1) - 1)));
+  refuses('instant', () => magneticField(there, new Date(Date.UTC(2030, 0, 1) + 1)));
+  refuses('instant', () => magneticField(there, new Date(NaN), { model: 'WMM2020' }));
+  refuses('latitude', () => magneticField({ latitude: 90.1, longitude: 0 }, new Date(Date.UTC(2026, 0, 1))));
+  refuses('longitude', () => magneticField({ latitude: 0, longitude: 360 }, new Date(Date.UTC(2026, 0, 1))));
+  refuses('longitude', () => magneticField({ latitude: 0, longitude: -180.1 }, new Date(Date.UTC(2026, 0, 1))));
+  refuses('heightKm', () => magneticField({ latitude: 0, longitude: 0, heightKm: 851 }, new Date(Date.UTC(2026, 0, 1))));
+});
+
+test('north, east and down change evenly through the years of a model, and the changes told of the rest are the slopes there', () => {
+  for (const [model, epoch] of epochs) {
+    for (const [latitude, longitude] of [[0, 180], [0, -180], [62, -0.001], [-55, 359.9], [85.5, 140], [-90, 30], [89.999, -179.9]] as const) {
+      const place = { latitude, longitude };
+      const at = (year: number) => magneticField(place, instantOfDecimalYear(year), { model });
+      const [start, middle, end] = [at(epoch), at(epoch + 2.5), at(epoch + 5)];
+      const [before, after] = [at(epoch + 2.49), at(epoch + 2.51)];
+      for (const name of ['x', 'y', 'z'] as const) {
+        assertClose(middle[name] - start[name], 2.5 * start.annualChange[name], 1e-4, `${model} ${name} ${latitude}`);
+        assertClose(end[name] - start[name], 5 * middle.annualChange[name], 1e-4, `${model} ${name} ${latitude}`);
+      }
+      for (const name of ['h', 'f', 'inclination', 'variation'] as const) {
+        const slope = ((after[name] ?? NaN) - (before[name] ?? NaN)) / 0.02;
+        assertClose(middle.annualChange[name] ?? NaN, slope, Math.max(1e-3, Math.abs(slope) * 1e-3), `${model} ${name} ${latitude}`);
+      }
+    }
+  }
 });
