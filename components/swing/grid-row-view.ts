@@ -24,11 +24,11 @@ interface RowShown {
   readonly common: string;
 }
 
-/** What a compass's reading came to. */
-function figures([deviation, residual, bad]: FoundTexts, byCompass: string | null, stacked: boolean): TemplateResult {
+/** What a compass's reading came to. Where the grid is narrow the line below a bad one bears the mark alone. */
+function figures([deviation, residual, bad]: FoundTexts, byCompass: string | null, stacked: boolean, below: boolean): TemplateResult {
   const [found, east] = errorParts(deviation);
   const [off, offEast] = errorParts(residual);
-  const mark = bad ? '▲ ' : '';
+  const mark = bad && !below ? '▲ ' : '';
   if (stacked) {
     return html`<td class="figure ${bad ? 'bad' : ''}">
       ${byCompass === null ? nothing : html`${byCompass}<br />`}${found}<span class="letter">${east}</span><br />${mark}${off}<span class="letter">${offEast}</span>
@@ -49,9 +49,9 @@ export function rowView(host: LubberElement, place: number, content: GridContent
   const typed = guard([row, common, refused], () => html`${own.map((column) => typedCell(host, place, column, content, actions))} ${mixed && !below ? mixedCells(host, place, row, locked, actions) : nothing}`);
   const use = (compass: 'standard' | 'steering'): TemplateResult => html`<td class="use-cell">${guard([row, common], () => useCell(host, place, row, locked, actions, compass))}</td>`;
   const steering = (): TemplateResult =>
-    html`${guard([row, common, refused], () => typedCell(host, place, 'steering', content, actions))} ${figures(beside, null, stacked)} ${use('steering')}`;
+    html`${guard([row, common, refused], () => typedCell(host, place, 'steering', content, actions))} ${figures(beside, null, stacked, below)} ${use('steering')}`;
   return html`<tr class=${look}>
-      ${typed} ${figures(texts, byCompass, stacked)} ${use('standard')} ${state.steering && !below ? steering() : nothing}
+      ${typed} ${figures(texts, byCompass, stacked, below)} ${use('standard')} ${state.steering && !below ? steering() : nothing}
     </tr>
     ${state.steering && below
       ? html`<tr class="beside ${look}"><th scope="row" colspan=${own.length - 1}>${columnLabel(host, 'steering', state)}</th>${steering()}</tr>`

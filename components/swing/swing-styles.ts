@@ -48,7 +48,10 @@ export const swingStyles = css`
   .narrow table.grid.crowded td.typed input { min-inline-size: 3rem; padding-inline: 1px; font-size: var(--medium); }
   .narrow table.grid.crowded td.time input { min-inline-size: 4.6rem; }
   .narrow table.grid td.figure { line-height: 1.25; }
-  table.grid tr.beside th { font-weight: 400; text-align: end; vertical-align: middle; }
+  .narrow table.grid.crowded td.figure { font-size: var(--small); }
+  .narrow table.grid.crowded th { font-size: 0.75rem; }
+  .narrow table.grid tr.beside th { padding-inline-end: 0; }
+  table.grid tr.beside th { font-weight: 400; font-size: var(--small); text-align: end; vertical-align: middle; }
   table.grid tr.beside td.steering { border-inline-start: 0; padding-inline-start: 0; }
   table.grid td.typed input:focus { background: var(--raise); outline: 2px solid var(--accent); outline-offset: -2px; }
   table.grid td.typed input[aria-invalid='true'] { color: var(--bad); box-shadow: inset 0 -2px 0 var(--bad); }

@@ -103,7 +103,7 @@ export const swingMessages: Catalogue = {
   'swing.column.byCompass': 'Cc',
   'swing.column.found': 'δ',
   'swing.column.residual': 'Écart',
-  'swing.column.use': 'Garder',
+  'swing.column.use': 'Prise',
   'swing.undo': 'Annuler',
   'swing.redo': 'Rétablir',
   'swing.addRow': 'Ajouter une ligne',

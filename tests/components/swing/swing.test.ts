@@ -397,6 +397,31 @@ describe('a narrow page', () => {
   });
 });
 
+describe('a narrow grid', () => {
+  // A reading that does not fit bore a mark that pushed its box for using it out of sight; so did the steering compass's label.
+  const deviations = shipRows(16, (deviation, place) => deviation + (place === 5 ? 9 : 0)).split('\n');
+  for (const [what, set, rows] of [
+    ['with a bad reading', {}, deviations],
+    ['of two compasses', { compasses: 'two' }, deviations.map((line, place) => `${line}\t${((place * 22.5 + (place === 5 ? 14 : 2)) % 360).toFixed(1)}`)],
+    ['by the Sun', { method: 'sun', latitude: '40N', longitude: '20W', date: '2026-11-26' }, deviations.map((line, place) => `${line.split('\t')[0] ?? ''}\t${120.5 + place}\t08:${10 + place}:20`)],
+  ] as const) {
+    it(`${what} has room at 320 pixels`, async () => {
+      const frame = document.createElement('div');
+      frame.style.inlineSize = '304px';
+      document.body.append(frame);
+      const element = document.createElement('lubber-swing');
+      Object.assign(element, { ...set, rows: rows.join('\n') });
+      frame.append(element);
+      await settled(element);
+      expect(flat(root(element).querySelector('.headline'))).to.match(/16 of|Headings used/);
+      if (what !== 'by the Sun') expect(problem(element, 5)).to.match(/Does not fit/);
+      const box = root(element).querySelector('.scroll') as Element;
+      expect(box.scrollWidth, what).to.be.at.most(box.clientWidth);
+      frame.remove();
+    });
+  }
+});
+
 describe('locked readings', () => {
   // Method and north of a locked row could be chosen, and changed its deviation.
   it('keep the method and the north of each row', async () => {
