@@ -39,7 +39,7 @@ function waitingView(host: LubberElement, state: ConversionState): TemplateResul
       { state: state.heading, label: host.t(bearing ? 'conversion.heading' : 'conversion.course'), needed: true },
       { state: state.variation, label: host.t('conversion.variation'), needed: !byGyro && !state.modelVariation },
       { state: ofSource[source], label: host.t('conversion.deviation'), needed: !byGyro && source !== 'card' },
-      { state: state.gyroError, label: host.t('conversion.gyroError'), needed: byGyro || (headingBy === 'gyro' && source !== 'value') },
+      { state: state.gyroError, label: host.t('conversion.gyroError'), needed: byGyro || (source !== 'value' && headingBy === 'gyro') },
     ])}
     <ol class="how">
       ${[1, 2, 3].map((step) => html`<li>${host.t(`conversion.how.${step}`)}</li>`)}
@@ -48,11 +48,11 @@ function waitingView(host: LubberElement, state: ConversionState): TemplateResul
 
 /** The answer, or what stands in its way. */
 export function headlineView(host: LubberElement, state: ConversionState, input: ConversionInput | null, result: Conversion | null): TemplateResult {
+  const reason = result ? noDeviationView(host, result) : nothing;
   const reached = result && result.values[result.to] !== null;
-  const told = result?.noDeviation && result.noDeviation.reason !== 'not-given';
-  if (!input || !result || (!reached && !told)) return waitingView(host, state);
+  if (!input || !result || (!reached && reason === nothing)) return waitingView(host, state);
   if (host.answer !== 'shown') return html``;
-  return html`${reached ? answerView(host, result, state.variation.state === 'empty' ? (state.modelVariation?.model ?? '') : '') : nothing} ${noDeviationView(host, result)} ${markView(host, state, input, result)}
+  return html`${reached ? answerView(host, result, state.variation.state === 'empty' ? (state.modelVariation?.model ?? '') : '') : nothing} ${reason} ${markView(host, state, input, result)}
   ${input.wind && result.leeway === null && result.values.true !== null ? html`<p class="waiting">${host.t('conversion.wind.neither')}</p>` : nothing}`;
 }
 

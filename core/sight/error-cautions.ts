@@ -34,14 +34,15 @@ function gyroCautions({ error, variation, latitude = 0 }: ErrorSplit): Caution[]
 export function errorCautions(split: ErrorSplit, doubt: number): Caution[] {
   const cautions: Caution[] = [];
   const { variation, deviation, difference, cardDeviation } = split;
-  // Near a dip pole the variation itself may be so large, or hide what is: there the deviation tells.
-  const otherSide = Math.abs(deviation ?? split.error) > 90;
+  // Near a dip pole the variation itself may be so large, or hide what is: the deviation tells, but where no needle points anywhere.
+  const blackout = variation.source !== 'none' && variation.zone === 'blackout';
+  const otherSide = Math.abs(deviation ?? split.error) > 90 && (Math.abs(split.error) > 90 || !blackout);
   if (otherSide) cautions.push(warning('other-side', { error: quantity(split.error, 'error') }));
   // On the other side of the compass neither gyro nor deviation is to blame: one warning says it.
   if (split.compass === 'gyro') return otherSide ? cautions : gyroCautions(split);
   if (variation.source === 'none') cautions.push(warning('variation-missing'));
   if (variation.source === 'none' || deviation === null) return cautions;
-  if (variation.zone === 'blackout') cautions.push(warning('blackout-zone'));
+  if (blackout) cautions.push(warning('blackout-zone'));
   if (variation.zone === 'caution') cautions.push(warning('caution-zone'));
   const slip = variation.source === 'given' ? variationSlip(variation.value, variation.modelled, variation.sigma) : [];
   cautions.push(...slip);

@@ -50,13 +50,14 @@ describe('a variation typed with the wrong name', () => {
 
 // South of 65° S the variation passes 70° E (any chart of the field): a clock half a day out points the needle the other way, and the error alone hides it.
 describe('a needle the other way about where the variation is large', () => {
-  const said = (error: number): string[] => {
-    const variation = { source: 'model', model: 'WMM2025', value: 76, sigma: 0.5, zone: 'normal' } as const;
+  const said = (error: number, zone: CompassZone = 'normal'): string[] => {
+    const variation = { source: 'model', model: 'WMM2025', value: 76, sigma: 0.5, zone } as const;
     const deviation = wrap180(error - 76);
     const split = { trueBearing: 90, compassBearing: 90 - error, compass: 'magnetic', error, variation, deviation, cardDeviation: 4, difference: wrap180(deviation - 4) } as const;
     return errorCautions(split, 0.6).map(({ code }) => code);
   };
   it('is told as such by the deviation', () => assert.deepEqual([said(-84), said(100)], [['other-side'], ['far-from-card']]));
+  it('is nothing to wonder at where no needle points anywhere', () => assert.deepEqual([said(-84, 'blackout')[0], said(-120, 'blackout')[1]], ['blackout-zone', 'blackout-zone']));
 });
 
 // With 6° W of variation and 5° E by the card the compass shows 1° W, whatever it was read from (arithmetic; an officer's objection).
