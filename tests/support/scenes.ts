@@ -89,7 +89,7 @@ export const subjects: Readonly<Record<string, Subject>> = {
   'lubber-field-map': {
     answered: 'date="2026-11-26" latitude="48-17.0S" longitude="071-42.5W"',
     refused: 'date="2026-13-41" latitude="95N" longitude="17x"',
-    warned: 'date="2026-11-26" lines="h" view="pacific" latitude="84N" longitude="150E"',
+    warned: 'date="2026-11-26" lines="horizontal" view="north" latitude="84N" longitude="150E"',
     locked: 'date latitude longitude lines view',
   },
   'lubber-record': {
