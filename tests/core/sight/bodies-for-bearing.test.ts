@@ -71,24 +71,31 @@ describe('what can be seen', () => {
       return [Math.cos(h) * Math.cos(z), Math.cos(h) * Math.sin(z), Math.sin(h)];
     };
     const angle = (one: readonly number[], other: readonly number[]): number => (Math.acos(Math.min(1, one.reduce((all, part, i) => all + part * (other[i] ?? 0), 0))) * 180) / Math.PI;
-    const found = { inGlare: 0, high: 0, byBearingAlone: 0 };
-    for (let turn = 0; turn < 400; turn += 1) {
-      const instant = new Date(Date.UTC(2026, 10, 20, 5 * turn));
-      const { bodies } = surveySky(20, 0, instant);
+    const found = { inGlare: 0, high: 0, byBearingAlone: 0, besideSun: 0 };
+    // Three months of nights, and the days on which Venus, overhead at noon, draws near the Sun and away again.
+    const nights = Array.from({ length: 300 }, (_, turn) => [20, Date.UTC(2026, 10, 20, 7 * turn)] as const);
+    const days = [14, 15, 31, 32].flatMap((day) => [10, 12, 14].map((hour) => [10, Date.UTC(2025, 2, day, hour)] as const));
+    for (const [latitude, time] of [...nights, ...days]) {
+      const instant = new Date(time);
+      const { bodies } = surveySky(latitude, 0, instant);
       const [sun, moon] = [bodies.find(({ body }) => body === 'Sun'), bodies.find(({ body }) => body === 'Moon')];
-      for (const ranked of bodiesForBearing(20, 0, instant).bodies) {
-        if (ranked.body === 'Sun' || ranked.body === 'Moon') continue;
+      for (const ranked of bodiesForBearing(latitude, 0, instant).bodies) {
+        if (ranked.body === 'Sun' || ranked.body === 'Moon') {
+          assert.ok(!ranked.reasons.includes('in-glare'));
+          continue;
+        }
         const ofSun = sun ? angle(direction(ranked), direction(sun)) : 180;
         const ofMoon = moon && moon.magnitude < -9 ? angle(direction(ranked), direction(moon)) : 180;
         const inGlare = ofSun < 15 || ofMoon < 8;
         assert.equal(ranked.reasons.includes('in-glare'), inGlare, `${ranked.body} ${instant.toISOString()}: ${ofSun}° and ${ofMoon}°`);
         if (!inGlare) continue;
         found.inGlare += 1;
+        if (ofSun < 15) found.besideSun += 1;
         if (ranked.altitude > 60) found.high += 1;
         if (moon && ofMoon < 8 && Math.abs(Math.sin(((ranked.azimuth - (moon.azimuth ?? 0)) * Math.PI) / 360)) > Math.sin((8 * Math.PI) / 360)) found.byBearingAlone += 1;
       }
     }
-    assert.ok(found.inGlare > 20 && found.high > 3 && found.byBearingAlone > 3, JSON.stringify(found));
+    assert.ok(found.inGlare > 20 && found.high > 3 && found.byBearingAlone > 3 && found.besideSun > 1, JSON.stringify(found));
   });
 
   it('there is no place beyond a pole and no sky after 2100', () => {
