@@ -67,3 +67,15 @@ test('the magnetic equator closes at the 180° meridian; bad arguments are refus
   assert.throws(() => magneticEquatorLatitude(0, new Date('2031-01-01T00:00:00Z')), /^RangeError: instant: /);
   assert.throws(() => magneticPoles(new Date('2031-01-01T00:00:00Z')), /^RangeError: instant: /);
 });
+
+// The axis of a dipole goes through the centre of the Earth: its ends are opposite each other, by either latitude.
+test('the geomagnetic poles are opposite each other, in every model, longitudes in (-180, 180]', () => {
+  for (const [time, model] of [['2015-01-01', 'WMM2015'], ['2019-12-31', 'WMM2015v2'], ['2020-01-01', 'WMM2020'], ['2029-12-31', 'WMM2025']] as const) {
+    const { geomagnetic: { north, south }, dip } = magneticPoles(new Date(`${time}T00:00:00Z`), { model });
+    assert.equal(south.latitude, -north.latitude);
+    assert.equal(south.geocentricLatitude, -north.geocentricLatitude);
+    assert.ok(north.geocentricLatitude > 80 && north.geocentricLatitude < north.latitude, 'a geodetic latitude is the larger');
+    assert.ok(Math.abs(Math.abs(north.longitude - south.longitude) - 180) < 1e-9);
+    for (const { longitude } of [north, south, dip.north, dip.south]) assert.ok(longitude > -180 && longitude <= 180);
+  }
+});

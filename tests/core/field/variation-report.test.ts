@@ -1,7 +1,10 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { magneticField } from '../../../core/field/magnetic-field.js';
+import type { ModelAgainstRose } from '../../../core/field/model-against-rose.js';
 import { outsideModels } from '../../../core/field/outside-models.js';
 import { roseSteps } from '../../../core/field/rose-steps.js';
+import { differenceCautions, placeCautions, roseCautions } from '../../../core/field/variation-cautions.js';
 import { variationReport } from '../../../core/field/variation-report.js';
 import { evaluate } from '../../../core/working/evaluate.js';
 import { assertClose } from '../../support/assert-close.js';
@@ -94,4 +97,49 @@ test('bad arguments are named', () => {
   assert.throws(() => variationReport({ ...ok, instant: new Date(NaN) }), { message: /^instant: / });
   assert.throws(() => variationReport({ ...ok, rose: { ...printed, year: 12 } }), { message: /^year: / });
   assert.throws(() => variationReport(ok, { model: 'WMM1990' as 'WMM2025' }), { message: /^model: / });
+});
+
+// What a difference means, and the years after which a rose is old: common practice, no source; the figures by hand.
+test('what is said of a rose beside the model, with its figures, on either side of each limit', () => {
+  const compared = (more: Partial<ModelAgainstRose>): ModelAgainstRose => ({ charted: -4, modelled: -3, uncertainty: 0.3, difference: 1, years: 5, ...more });
+  const said = (more: Partial<ModelAgainstRose>) => differenceCautions(compared(more)).map(({ code, level, values }) => [code, level, values]);
+  const angle = (value: number) => ({ value, unit: 'angle' });
+  assert.deepEqual(said({}), [['rose-differs', 'warning', { difference: angle(1), doubt: angle(0.3) }]]);
+  assert.deepEqual(said({ difference: -1 }), [['rose-differs', 'warning', { difference: angle(1), doubt: angle(0.3) }]]);
+  for (const difference of [0.59, -0.6]) assert.deepEqual(said({ difference }), [['rose-agrees', 'note', { difference: angle(Math.abs(difference)), doubt: angle(0.3) }]]);
+  assert.equal(said({ difference: -0.61 })[0]?.[0], 'rose-differs');
+  assert.equal(said({ difference: 1, uncertainty: 0.5 })[0]?.[0], 'rose-agrees');
+  assert.deepEqual(said({ years: 10.1 }), [['rose-outdated', 'warning', { difference: angle(1), doubt: angle(0.3), years: { value: 10.1, unit: 'years' } }]]);
+  assert.equal(said({ years: 10 })[0]?.[0], 'rose-differs');
+  // The letter turned: as far to the other side, within a degree.
+  for (const charted of [4, -4]) {
+    assert.deepEqual(said({ charted, modelled: -charted + 0.9, difference: -2 * charted }), [['rose-turned', 'warning', { charted: { value: charted, unit: 'error' } }]]);
+    assert.equal(said({ charted, modelled: -charted + 1.1, difference: -2 * charted })[0]?.[0], 'rose-differs');
+  }
+  assert.equal(said({ charted: 0.9, modelled: -0.9, difference: -1.8 })[0]?.[0], 'rose-differs', 'too small to tell a letter by');
+  for (const lacking of [{ modelled: null }, { difference: null }, { uncertainty: null }]) assert.deepEqual(said(lacking), []);
+});
+
+test('what is said of a rose by itself: its age, a date before it, a variation that went through zero', () => {
+  const rose = { variation: -0.5, year: 2015, annualChangeMinutes: 8 };
+  const said = (variation: number, years: number, charted: number) => roseCautions({ ...rose, variation }, years, charted).map(({ code, level, values }) => [code, level, values]);
+  assert.deepEqual(said(-0.5, 5, -0.1), []);
+  assert.deepEqual(said(-0.5, 5, 0.2), [['rose-through-zero', 'note', { was: { value: -0.5, unit: 'error' }, is: { value: 0.2, unit: 'error' } }]]);
+  assert.deepEqual(said(0.5, 5, -0.2)[0]?.[0], 'rose-through-zero');
+  assert.deepEqual(said(-0.5, 5, 0), [], 'at zero it has passed nothing');
+  assert.deepEqual(said(179.9, 5, -179.9), [], 'across south it passed no zero');
+  assert.deepEqual(said(-0.5, 0, -0.5), []);
+  assert.deepEqual(said(-0.5, -2, 0.2), [['rose-ahead', 'note', { years: { value: 2, unit: 'years' } }]]);
+  assert.deepEqual(said(-5, 10, -4), []);
+  assert.deepEqual(said(-5, 10.5, -4), [['rose-old', 'note', { years: { value: 10.5, unit: 'years' } }]]);
+});
+
+test('over a dip pole there is no variation, and at a geographic one it counts from the meridian named', () => {
+  const instant = new Date('2026-07-01T00:00:00Z');
+  const field = magneticField({ latitude: 0, longitude: 0 }, instant);
+  const codes = (latitude: number, more: Partial<typeof field>) => placeCautions({ latitude, longitude: -120 }, { ...field, ...more }).map(({ code, values }) => [code, values]);
+  assert.deepEqual(codes(0, {}), []);
+  assert.deepEqual(codes(80, { zone: 'blackout', variation: null }), [['blackout-zone', {}], ['dip-pole', {}]]);
+  assert.deepEqual(codes(80, { zone: 'caution' }), [['caution-zone', {}]]);
+  for (const latitude of [90, -90]) assert.deepEqual(codes(latitude, {}), [['geographic-pole', { longitude: { value: -120, unit: 'longitude' } }]]);
 });
