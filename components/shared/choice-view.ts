@@ -19,7 +19,7 @@ export function choiceView(
   const isChosen = (value: string): boolean => value === chosen && !host.unknownWord(name);
   return html`<fieldset part="field" aria-describedby="${name}-problem">
     <legend part="label" class="legend">${label}${lockedMark(host, name)}</legend>
-    <div class="choices ${Math.max(...options.map((option) => option.label.length)) > LONG ? 'long' : options.length === 3 ? 'three' : ''}">
+    <div class="choices ${options.some((option) => option.label.length > LONG) ? 'long' : options.length === 3 ? 'three' : ''}">
       ${options.map(
         (option) => html`<label class=${isChosen(option.value) ? 'chosen' : ''}>
           <input part="input"

@@ -143,7 +143,7 @@ export abstract class FieldElement extends FormElement {
   change(name: string, value: FieldInput): void {
     // The same again brings no update, and the next one may be the host's.
     const before = this.#own(name);
-    if (Object.is(before, value)) return;
+    if (before === value) return;
     (this as unknown as Record<string, FieldInput>)[name] = value;
     this.formPart.note(name, before, value);
     this.changedByUser = true;

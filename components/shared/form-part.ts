@@ -40,7 +40,7 @@ export class FormPart {
   /** The user has changed a property; what stood there before the first change is the page's. */
   note(name: string, before: unknown, typed: unknown): void {
     const last = this.#changes.get(name);
-    this.#changes.set(name, { before: last && Object.is(last.typed, before) ? last.before : before, typed });
+    this.#changes.set(name, { before: last && last.typed === before ? last.before : before, typed });
   }
 
   /** Whether a text stands there because the user has typed it. */
@@ -50,7 +50,7 @@ export class FormPart {
 
   /** Gives back what the page had given for all that the user has changed; what it has set since stays. */
   reset(): void {
-    for (const [name, { before, typed }] of this.#changes) if (Object.is(this.#host[name], typed)) this.#host[name] = before;
+    for (const [name, { before, typed }] of this.#changes) if (this.#host[name] === typed) this.#host[name] = before;
     this.#changes.clear();
   }
 
