@@ -10,7 +10,7 @@ export const printStyles = css`
     button, .no-print { display: none; }
     .scroll { overflow: visible; }
     tr, li, svg, figure, .field, fieldset, .pair, [part='doubt'] table { break-inside: avoid; }
-    h3, summary, caption { break-after: avoid; }
+    h2, h3, summary, caption { break-after: avoid; }
     th, td { padding-block: var(--space-half); }
     .frame .columns { display: block; }
     .columns > .fields { columns: 3; column-gap: var(--space-6); margin-block-end: var(--space-4); }
