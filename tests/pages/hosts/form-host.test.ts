@@ -34,9 +34,16 @@ async function logbook(folder: string): Promise<{ address: string; posted: URLSe
   return { address: `http://127.0.0.1:${(server.address() as AddressInfo).port}/`, posted, close };
 }
 
-/** The field of the first widget, as it stands. */
-const field = (page: Page, name: string): Promise<string> =>
-  page.evaluate((id) => document.querySelector('lubber-amplitude')?.shadowRoot?.querySelector<HTMLInputElement>(`#${id}`)?.value ?? '', name);
+/** A field as it stands, of the first widget unless another is named. */
+const field = (page: Page, name: string, tag = 'lubber-amplitude'): Promise<string> =>
+  page.evaluate((of, id) => document.querySelector(of)?.shadowRoot?.querySelector<HTMLInputElement>(`#${id}`)?.value ?? '', tag, name);
+
+/** Types over a field. */
+async function typeOver(page: Page, tag: string, name: string, text: string): Promise<void> {
+  const entry = await page.evaluateHandle((of, id) => document.querySelector(of)?.shadowRoot?.querySelector<HTMLInputElement>(`#${id}`) ?? document.body, tag, name);
+  await entry.evaluate((one) => (one as HTMLInputElement).select());
+  await page.keyboard.type(text);
+}
 
 async function press(page: Page, id: string): Promise<void> {
   await page.focus(`#${id}`);
@@ -57,6 +64,13 @@ for (const name of browserNames) {
         assert.equal(await page.evaluate(() => document.activeElement?.shadowRoot?.activeElement?.id), 'latitude', 'the browser leads to what is missing');
         await typePrintedSight(page, frame);
         await assertPrintedAnswer(frame);
+        await typeOver(page, 'lubber-swing', 'reading-0', '5W');
+        await typeOver(page, 'lubber-transit', 'bearing-0', '257');
+        // A page that listens for its end is not set aside whole.
+        await page.evaluate(() => {
+          addEventListener('unload', () => undefined);
+          Object.assign(window, { first: true });
+        });
         await Promise.all([page.waitForNavigation(), press(page, 'send')]);
         assert.equal(log.posted.length, 1);
         const sent = log.posted[0] as URLSearchParams;
@@ -66,9 +80,10 @@ for (const name of browserNames) {
         assert.ok(Math.abs(sight.result.deviation - 1.4) < 0.05);
 
         await page.evaluate(() => history.back());
-        // A page that was only set aside loads nothing when it comes back: it is looked for until it is there.
         for (let round = 0; round < 100 && (await field(page, 'bearing').catch(() => '')) === ''; round += 1) await new Promise((resolve) => setTimeout(resolve, 50));
+        assert.equal(await page.evaluate(() => 'first' in window), false, 'the page is made anew');
         assert.deepEqual([await field(page, 'bearing'), await field(page, 'latitude')], ['101.0', '24-30.0N'], 'what was typed is there still');
+        assert.deepEqual([await field(page, 'reading-0', 'lubber-swing'), await field(page, 'reading-1', 'lubber-swing'), await field(page, 'bearing-0', 'lubber-transit')], ['5W', '2E', '257'], 'and comes before what the page gives');
 
         await press(page, 'reset');
         await page.waitForFunction(() => document.querySelector('lubber-amplitude')?.shadowRoot?.querySelector<HTMLInputElement>('#bearing')?.value === '');
