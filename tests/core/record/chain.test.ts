@@ -102,4 +102,16 @@ test('a correction of an entry that is not there, a bad clock and a nameless boo
   assert.throws(() => nextEntry(' ', null, sample(''), new Date(0)), /RangeError: book/);
 });
 
+test('fields that are none of an entry are refused by the first that is wrong; a book may have a name of 200 characters', () => {
+  const bad = { ...sample(''), latitude: 91, bearing: NaN };
+  assert.throws(() => nextEntry(BOOK, null, bad, new Date(0)), /^RangeError: fields\.latitude: out-of-range$/);
+  assert.equal(nextEntry('x'.repeat(200), null, sample(''), new Date(0)).previous, firstHash('x'.repeat(200)));
+  assert.throws(() => nextEntry('x'.repeat(201), null, sample(''), new Date(0)), /^RangeError: book/);
+  // The entry itself and what comes after it are not there yet; the one before is.
+  const [first] = bookOf([sample('one')]) as [RecordEntry];
+  const correction = (corrects: number) => ({ ...sample('reason'), kind: 'correction' as const, corrects });
+  assert.equal(nextEntry(BOOK, first, correction(1), new Date(0)).corrects, 1);
+  for (const corrects of [2, 3]) assert.throws(() => nextEntry(BOOK, first, correction(corrects), new Date(0)), /^RangeError: fields\.corrects/);
+});
+
 test('the schema is versioned', () => assert.match(recordSchema, /^lubberline-record\/\d+$/));
