@@ -259,3 +259,50 @@ test('what stands is in the order of what happened; of one second, in the order 
   const entries = book([seen(3, 0, 3), seen(1, 0, 1), seen(1, 0, 2), seen(0, 0, 0)]);
   assert.deepEqual(standingEntries(entries).map(({ entry }) => entry.number), [4, 2, 3, 1]);
 });
+
+// Sums by hand; true head = head + error, error = true head − head, deviation = error − variation.
+test('what follows of one look: the compass of the bearing tells the head first, then the gyro; nothing follows from what was not read', () => {
+  const after = (draft: Partial<EntryDraft>, watched: 'standard' | 'steering' = 'standard') => {
+    const reading = prepareEntry({ kind: 'observation', instant: at(0), ...draft }, { watched });
+    assert.ok(reading.ok, JSON.stringify(reading));
+    const { errorGyro, errorStandard, errorSteering, deviationOf, deviation, difference } = reading.fields;
+    return [errorGyro, errorStandard, errorSteering, deviationOf, deviation, difference];
+  };
+  const heads = { headingGyro: 100, errorGyro: 2, headingStandard: 90, headingSteering: 95 };
+  assert.deepEqual(after({ ...heads, bearingBy: 'standard', bearing: 350, trueBearing: 0 }), [2, 10, 5, null, null, null], 'true head 100 by the standard compass');
+  assert.deepEqual(after(heads), [2, 12, 7, null, null, null], 'true head 102 by the gyro');
+  assert.deepEqual(after({ ...heads, headingGyro: null, errorSteering: 4 }), [2, 9, 4, null, null, null], 'a gyro whose head was not read tells none');
+  assert.deepEqual(after({ bearingBy: 'standard', trueBearing: 20, headingStandard: 10 }), [null, null, null, null, null, null]);
+  assert.deepEqual(after({ headingStandard: 10, variation: 5 }), [null, null, null, null, null, null], 'no error, no deviation');
+  assert.deepEqual(after({ headingStandard: 10, errorStandard: 7 }), [null, 7, null, null, null, null], 'no variation, no deviation');
+  assert.deepEqual(after({ headingStandard: 10, errorStandard: 7, variation: 5, deviation: 1 }), [null, 7, null, 'standard', 1, null], 'the one brought stays');
+  assert.deepEqual(after({ headingStandard: 10, errorStandard: 7, errorSteering: 9, variation: 5, deviationOf: 'steering' }), [null, 7, 9, 'steering', 4, null]);
+  // Round half a turn: 179° W less 5° E is 176° E, less a card of 179° W is 5° W. And across north: 359 + 3 is 002.
+  assert.deepEqual(after({ headingStandard: 10, errorStandard: -179, variation: 5, cardDeviation: -179 }), [null, -179, null, 'standard', 176, -5]);
+  assert.deepEqual(after({ headingGyro: 359, errorGyro: 3, headingStandard: 350, headingSteering: 4 }), [3, 12, -2, null, null, null]);
+  const steering = prepareEntry({ kind: 'observation', instant: at(0), headingStandard: 0, headingSteering: 90, deviation: 1, deviationOf: 'steering' }, { card: { kind: 'approximate', coefficients: { A: 0, B: 3, C: 0, D: 0, E: 0 } } });
+  assert.ok(steering.ok);
+  assert.deepEqual([steering.fields.cardDeviation, steering.fields.difference], [3, -2]);
+});
+
+test('a compass is observed where its own head was read and its deviation is told, or follows from its own error', () => {
+  const drafts: EntryDraft[] = [
+    { kind: 'observation', instant: at(0), headingSteering: 88, headingStandard: 80, errorStandard: 17, errorSteering: 9, variation: 12, deviation: -3, deviationOf: 'steering' },
+    { kind: 'observation', instant: at(1), headingSteering: 88, deviation: 4, deviationOf: 'standard' },
+    { kind: 'observation', instant: at(2), headingStandard: 80, variation: 12 },
+  ];
+  const entries = book(drafts, { card: null });
+  assert.deepEqual(observedDeviations(entries, 'standard').map(({ number, deviation }) => [number, deviation]), [[1, 5]]);
+  assert.deepEqual(observedDeviations(entries, 'steering').map(({ number, deviation }) => [number, deviation]), [[1, -3]]);
+  // An entry of another hand that names its compass and leaves the sum to the reader.
+  const bare = { ...(entries[0] as RecordEntry), deviation: null, deviationOf: 'standard' } as const;
+  assert.deepEqual(observedDeviations([bare], 'standard').map(({ deviation }) => deviation), [5]);
+});
+
+test('six observations leave one degree of freedom, and a change of four times its doubt is chance (Student: 12.7)', () => {
+  const found = judge(Array.from({ length: 6 }, (_, i) => seen(i, i * 60, 3 * Math.sin((i * 60 * Math.PI) / 180) + (i % 2 ? 0.5 : -0.5)))).refit.coefficients.find(({ name }) => name === 'B');
+  // The waver is square to all five terms: s² = 6 × 0.25, doubt of B = s √(2/6).
+  assertClose(found?.change ?? NaN, 3, 0.01);
+  assertClose(found?.doubt ?? NaN, Math.sqrt(1.5 / 3), 0.01);
+  assert.equal(found?.significant, false);
+});

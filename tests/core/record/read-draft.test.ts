@@ -19,6 +19,17 @@ const refused: readonly [string, Record<string, unknown>, readonly string[]][] =
   ['latitude 91', { latitude: 91 }, ['latitude: out-of-range']],
   ['a bearing that is NaN', { bearing: NaN }, ['bearing: not-a-number']],
   ['a bearing as text', { bearing: '045' }, ['bearing: not-a-number']],
+  ['latitude 91 south', { latitude: -91 }, ['latitude: out-of-range']],
+  ['half a number of an entry', { kind: 'correction', corrects: 1.5, remarks: 'x' }, ['corrects: out-of-range']],
+  ['the entry before the first', { kind: 'correction', corrects: 0, remarks: 'x' }, ['corrects: out-of-range']],
+  ['the number of an entry as text', { kind: 'correction', corrects: '1', remarks: 'x' }, ['corrects: out-of-range']],
+  ['a number for a text', { remarks: 5 }, ['remarks: not-a-text']],
+  ['a number for a day', { cardDate: 20260101 }, ['cardDate: not-a-day']],
+  ['31 February for a card', { cardDate: '2026-02-31' }, ['cardDate: not-a-day']],
+  ['no time at all', { instant: null }, ['instant: missing']],
+  ['an empty kind', { kind: '' }, ['kind: missing']],
+  ['a correction that puts an event nobody named in the place', { kind: 'correction', corrects: 1, remarks: 'x', replacement: 'event' }, ['event: missing']],
+  ['a correction that puts an observation of nothing in the place', { kind: 'correction', corrects: 1, remarks: 'x', replacement: 'observation', bearing: null }, ['bearing: nothing-observed']],
   ['a field nobody knows', { colour: 'red' }, ['colour: unknown-field']],
   ['remarks without end', { remarks: 'x'.repeat(2001) }, ['remarks: too-long']],
   ['nothing observed', { bearing: null }, ['bearing: nothing-observed']],
@@ -56,6 +67,17 @@ test('what is kept to a hundredth and shown to a tenth is rounded once', () => {
       assert.ok(Math.abs(book - value) < 0.01);
     }),
   );
+});
+
+test('what is no record of fields has no kind; what a record inherits is not its own', () => {
+  for (const draft of [null, undefined, 5, 'observation', true, [], [base], () => base]) assert.deepEqual(readDraft(draft), { ok: false, problems: [{ field: 'kind', problem: 'missing' }] }, String(draft));
+  assert.deepEqual(problems(Object.create(base)), ['kind: missing', 'instant: missing']);
+});
+
+test('ends of lines of every kind are one, an empty choice is none, and a day is written one way', () => {
+  const reading = readDraft({ ...base, remarks: 'a\rb\r\nc\u2028d\re', watch: '', cardDate: '1 Mar 2025', target: undefined });
+  assert.ok(reading.ok);
+  assert.deepEqual([reading.fields.remarks, reading.fields.watch, reading.fields.cardDate, reading.fields.target], ['a\nb\nc\nd\ne', null, '2025-03-01', '']);
 });
 
 test('anything at all is read or refused, never thrown, and reading twice changes nothing', () => {
