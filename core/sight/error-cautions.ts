@@ -36,8 +36,9 @@ export function errorCautions(split: ErrorSplit, doubt: number): Caution[] {
   const { variation, deviation, difference, cardDeviation } = split;
   // Near a dip pole the variation itself may be so large, or hide what is: the deviation tells, but where no needle points anywhere.
   const blackout = variation.source !== 'none' && variation.zone === 'blackout';
-  const otherSide = Math.abs(deviation ?? split.error) > 90 && (Math.abs(split.error) > 90 || !blackout);
-  if (otherSide) cautions.push(warning('other-side', { error: quantity(split.error, 'error') }));
+  const turned = Math.abs(split.error) > 90 || blackout ? split.error : (deviation ?? 0);
+  const otherSide = Math.abs(turned) > 90 && Math.abs(deviation ?? turned) > 90;
+  if (otherSide) cautions.push(warning('other-side', { error: quantity(turned, 'error') }));
   // On the other side of the compass neither gyro nor deviation is to blame: one warning says it.
   if (split.compass === 'gyro') return otherSide ? cautions : gyroCautions(split);
   if (variation.source === 'none') cautions.push(warning('variation-missing'));

@@ -5,6 +5,7 @@ import type { CompassZone } from '../../../core/field/zone.js';
 import { errorCautions } from '../../../core/sight/error-cautions.js';
 import { expectedError } from '../../../core/sight/expected-error.js';
 import { variationSource } from '../../../core/sight/variation-source.js';
+import type { Caution } from '../../../core/working/caution.js';
 import { assertClose } from '../../support/assert-close.js';
 
 /** What is said of a deviation found with a variation of the model, and its doubt; degrees, west negative. */
@@ -50,13 +51,15 @@ describe('a variation typed with the wrong name', () => {
 
 // South of 65° S the variation passes 70° E (any chart of the field): a clock half a day out points the needle the other way, and the error alone hides it.
 describe('a needle the other way about where the variation is large', () => {
-  const said = (error: number, zone: CompassZone = 'normal'): string[] => {
+  const cautions = (error: number, zone: CompassZone = 'normal'): readonly Caution[] => {
     const variation = { source: 'model', model: 'WMM2025', value: 76, sigma: 0.5, zone } as const;
     const deviation = wrap180(error - 76);
     const split = { trueBearing: 90, compassBearing: 90 - error, compass: 'magnetic', error, variation, deviation, cardDeviation: 4, difference: wrap180(deviation - 4) } as const;
-    return errorCautions(split, 0.6).map(({ code }) => code);
+    return errorCautions(split, 0.6);
   };
+  const said = (error: number, zone?: CompassZone): string[] => cautions(error, zone).map(({ code }) => code);
   it('is told as such by the deviation', () => assert.deepEqual([said(-84), said(100)], [['other-side'], ['far-from-card']]));
+  it('is told with the figure that tells it', () => assert.deepEqual(cautions(-84)[0]?.values['error'], { value: -160, unit: 'error' }));
   it('is nothing to wonder at where no needle points anywhere', () => assert.deepEqual([said(-84, 'blackout')[0], said(-120, 'blackout')[1]], ['blackout-zone', 'blackout-zone']));
 });
 
