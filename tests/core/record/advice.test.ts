@@ -146,6 +146,8 @@ test('the drift by the sums of least squares: mean, change in thirty days, its d
   const flatTrend = (count: number) => timeTrend(comparisons.slice(0, count));
   assert.deepEqual(flatTrend(2), { count: 2, mean: (0.2 - 0.4) / 2, perMonth: null, perMonthDoubt: null, significant: false, line: null });
   assert.notEqual(flatTrend(3)?.perMonth, null);
+  // Three on a line but for 0.1° and 0.2°: the slope is 5.8 times its doubt, and Student asks 12.7 of one degree of freedom.
+  assert.equal(judge(([[0, 0], [1, 1.3], [2, 2]] as const).map(([day, deviation]) => seen(day, 0, deviation))).trend?.significant, false);
   // Within the hour no line is laid: root mean square about the middle below one hour.
   const hours = (step: number) => judge([0, 1, 2].map((i) => seen((i * step) / 24, 0, i))).trend?.perMonth;
   assert.equal(hours(1.2), null);
@@ -253,6 +255,14 @@ test('an entry is ahead of the clock from five minutes on, and a correction may 
   assert.deepEqual(entryMarks(early, one), ['earlier']);
   assert.deepEqual(entryMarks({ ...early, kind: 'correction' }, one), []);
   assert.deepEqual(entryMarks(early, { ...one, kind: 'correction' }), []);
+});
+
+test('corrections that strike out each other, as no book of ours has them, come to an end', () => {
+  const [first, second, third] = book([seen(0, 0, 0), seen(1, 0, 1), seen(2, 0, 2)]) as [RecordEntry, RecordEntry, RecordEntry];
+  const correcting = (entry: RecordEntry, corrects: number): RecordEntry => ({ ...entry, kind: 'correction', replacement: 'observation', corrects });
+  const standing = standingEntries([first, correcting(second, 3), correcting(third, 2)]).map(({ entry }) => entry.number);
+  assert.ok(standing.includes(1) && standing.length < 3);
+  assert.ok(standingEntries([first, correcting(second, 2)]).some(({ entry }) => entry.number === 1));
 });
 
 test('what stands is in the order of what happened; of one second, in the order of writing', () => {

@@ -64,6 +64,22 @@ test('an entry altered and sealed anew breaks the chain at the one after it', ()
   assert.deepEqual(verifyChain(BOOK, forged), { ok: false, number: 3, reason: 'out-of-place' });
 });
 
+test('a field that is not in its form is found though its hash is right: more decimals than the book keeps, a text not trimmed, a number not its own', () => {
+  const entries = bookOf([sample('one'), sample('two')]);
+  const [one, two] = entries as [RecordEntry, RecordEntry];
+  const sealed = (change: Partial<RecordEntry>): RecordEntry => {
+    const unsealed = { ...two, ...change };
+    return { ...unsealed, hash: entryHash(unsealed) };
+  };
+  // The canonical text has five decimals, and so the same hash.
+  assert.equal(entryHash({ ...two, latitude: -48.283301 }), two.hash);
+  for (const change of [{ latitude: -48.283301 }, { bearing: 360 }, { remarks: ' two' }, { written: '2026-11-01T00:00:00.000Z' }, { written: 'yesterday' }, { watch: 'noon' as 'middle' }, { longitude: -180 }]) {
+    assert.deepEqual(verifyChain(BOOK, [one, sealed(change)]), { ok: false, number: 2, reason: 'altered' }, JSON.stringify(change));
+  }
+  assert.deepEqual(verifyChain(BOOK, [one, sealed({ number: 3 })]), { ok: false, number: 2, reason: 'out-of-place' });
+  assert.deepEqual(verifyChain(BOOK, [one, sealed({ remarks: 'other' })]).ok, true);
+});
+
 test('an entry taken out or two exchanged are found', () => {
   const entries = bookOf([sample('one'), sample('two'), sample('three')]);
   const [one, two, three] = entries as [RecordEntry, RecordEntry, RecordEntry];
