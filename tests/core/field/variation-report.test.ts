@@ -143,3 +143,11 @@ test('over a dip pole there is no variation, and at a geographic one it counts f
   assert.deepEqual(codes(80, { zone: 'caution' }), [['caution-zone', {}]]);
   for (const latitude of [90, -90]) assert.deepEqual(codes(latitude, {}), [['geographic-pole', { longitude: { value: -120, unit: 'longitude' } }]]);
 });
+
+// 179° 59′ E changing 20′ E a year is 180° 19′ after one year, which is 179° 41′ W: by hand.
+test('the working of a rose has three lines, and a fourth only where the change carried it across south', () => {
+  const lines = (variation: number, annualChangeMinutes: number) => roseSteps({ variation, year: 2020, annualChangeMinutes }, newYear(2021)).map(({ code, symbol, result }) => `${code} ${symbol} ${result.value.toFixed(3)} ${result.unit}`);
+  const three = ['rose.years n 1.000 years', 'rose.change v 0.333 angle'];
+  assert.deepEqual(lines(-4, 20), [...three, 'rose.variation V_chart -3.667 angle']);
+  assert.deepEqual(lines(179 + 59 / 60, 20), [...three, 'rose.variation V_chart 180.317 angle', 'rose.turned V_chart -179.683 error']);
+});
