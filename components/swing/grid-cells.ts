@@ -18,7 +18,7 @@ export function typedCell(host: LubberElement, place: number, column: TypedColum
   const onKey = (event: KeyboardEvent): void => {
     const key = gridKey(event, event.target as HTMLInputElement);
     if (!key) return;
-    event.preventDefault();
+    if (key.to !== 'further') event.preventDefault();
     actions.press(key, place, column);
   };
   const onPaste = (event: ClipboardEvent): void => {

@@ -40,6 +40,9 @@ export class GridDesk {
   /** The cell being typed in. */
   typing: string | null = null;
 
+  /** Where a row's readings were begun, while they are gone through by Tab. */
+  #begun: { readonly place: number; readonly column: TypedColumn } | null = null;
+
   readonly #host: DeskHost;
   readonly #history = new GridHistory<Laid>();
 
@@ -135,6 +138,11 @@ export class GridDesk {
   }
 
   press(key: NonNullable<GridKey>, place: number, column: TypedColumn): void {
+    const begun = this.#begun?.place === place ? this.#begun.column : column;
+    this.#begun = key.to === 'further' ? { place, column: begun } : null;
+    if (key.to === 'further') return;
+    // Notes are read row by row: after a row's second reading to the first of the next, as in a spreadsheet.
+    if (key.to === 'next line') return this.press({ to: 'cell', down: 1, across: 0 }, place, begun);
     const columns = this.#host.columns();
     if (key.to !== 'cell') {
       if (this.#locked) return;

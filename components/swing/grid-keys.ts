@@ -3,6 +3,7 @@ import { readsFromRight } from '../shared/reads-from-right.js';
 /** What a key in a cell of the grid asks for. */
 export type GridKey =
   | { readonly to: 'cell'; readonly down: number; readonly across: number }
+  | { readonly to: 'next line' | 'further' }
   | { readonly to: 'undo' | 'redo' }
   | null;
 
@@ -15,7 +16,7 @@ function leaves(input: HTMLInputElement, direction: 1 | -1): boolean {
   return start === end && start === (direction > 0 ? value.length : 0);
 }
 
-/** Arrows, Enter and undo as in a spreadsheet; Tab is the browser's own. Sideways arrows go where they point. */
+/** Arrows, Enter and undo as in a spreadsheet; going further by Tab is the browser's own. Sideways arrows go where they point. */
 export function gridKey(event: KeyboardEvent, input: HTMLInputElement): GridKey {
   const command = (event.ctrlKey || event.metaKey) && !event.altKey;
   const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
@@ -25,7 +26,9 @@ export function gridKey(event: KeyboardEvent, input: HTMLInputElement): GridKey 
   const onwards = readsFromRight(input.closest('tr')) ? -1 : 1;
   switch (key) {
     case 'Enter':
-      return move(event.shiftKey ? -1 : 1, 0);
+      return event.shiftKey ? move(-1, 0) : { to: 'next line' };
+    case 'Tab':
+      return event.shiftKey ? null : { to: 'further' };
     case 'ArrowDown':
       return move(1, 0);
     case 'ArrowUp':

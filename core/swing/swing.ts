@@ -58,7 +58,7 @@ export interface Swing {
   readonly check: CardCheck | null;
   /** A is lost to the methods used. */
   readonly constantLost: boolean;
-  /** One standard deviation of what all rows share, the variation, degrees: it is in A and not in its standard error. */
+  /** One standard deviation of what all rows share, the variation, degrees: it is in A and not in its standard error; 0 where A is lost. */
   readonly commonDoubt: number;
   /** Advice to a licensed adjuster. */
   readonly advice: readonly CorrectorAdvice[];
@@ -136,7 +136,7 @@ export function swing(rows: readonly SwingRow[], settings: SwingSettings = {}): 
     card,
     check: card ? checkCard(card, settings.limit ?? deviationLimits[0]) : null,
     constantLost,
-    commonDoubt: commonDoubtOf(rows, settings),
+    commonDoubt: constantLost ? 0 : commonDoubtOf(rows, settings),
     advice: adviceOf(series.fit, constant),
     cautions: swingCautions({ rows, settings, counted, fit, constantLost }),
   };

@@ -79,6 +79,20 @@ describe('the keyboard', () => {
     expect(walk).to.deep.equal(['heading-1', 'heading-2', 'reading-2', 'reading-1', 'reading-0', 'heading-0', 'reading-0']);
   });
 
+  // Notes of a Sun swing are read row by row: three presses of Tab led from a time to the next bearing.
+  it('Enter after Tab goes to where the row was begun, as in a spreadsheet; after an arrow straight down', async () => {
+    const element = await make();
+    element.method = 'sun';
+    await settled(element);
+    cell(element, 'reading-0').focus();
+    const walk: string[] = [];
+    for (const key of ['Tab', 'Enter', 'Enter', 'Tab', 'ArrowDown', 'Enter', 'Shift+Tab', 'Enter', 'Tab', 'Shift+Enter']) {
+      await press(element, key);
+      walk.push(where(element));
+    }
+    expect(walk).to.deep.equal(['second-0', 'reading-1', 'reading-2', 'second-2', 'second-3', 'second-4', 'reading-4', 'reading-5', 'second-5', 'second-4']);
+  });
+
   it('goes sideways where an arrow points, also in a table from right to left', async () => {
     const element = await make();
     element.dir = 'rtl';

@@ -240,6 +240,9 @@ test('what all rows share, the variation, is told apart: of the model where it i
   for (const [rows, settings] of [[[object], byMagnetic], [[given], {}], [[{ ...gyro, headingBy: 'magnetic' } as SwingRow], {}], [[{ method: 'shore-compass', heading: 0, bearing: 1, shoreBearing: 181 } as SwingRow], byTrue], [[{ method: 'unknown-object', heading: 0, bearing: 1 } as SwingRow], byTrue]] as const) {
     assert.equal(doubt(rows, settings), 0, rows[0]?.method);
   }
+  // Where A is lost nothing shared by all rows can be in it.
+  const unknown = Array.from({ length: 8 }, (_, place): SwingRow => ({ method: 'gyro', heading: 45 * place, reading: 45 * place + 2 }));
+  assert.equal(doubt(unknown, { gyroError: undefined }), 0);
 });
 
 test('the model’s variation is taken at the place and time, a transit’s front mark or mark standing for the place', () => {
