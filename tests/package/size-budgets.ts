@@ -24,7 +24,7 @@ export const budgets: readonly Budget[] = [
   { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 37.7 },
   { what: 'variation', modules: defined(['variation']), allowed: 34.4 },
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 56.6 },
-  { what: 'transit', modules: defined(['transit']), allowed: 41 },
+  { what: 'transit', modules: defined(['transit']), allowed: 41.1 },
   { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 73.8 },
   { what: 'map of the field', modules: defined(['field-map']), allowed: 39.5 },
   { what: 'the chart library, late', modules: defined(['deviation-curve']), late: 'uplot', allowed: 30 },
