@@ -40,7 +40,7 @@ export class GridDesk {
   /** The cell being typed in. */
   typing: string | null = null;
 
-  /** Where a row's readings were begun, while they are gone through by Tab. */
+  /** Where the user began to type in a row, while it is gone through by Tab. */
   #begun: { readonly place: number; readonly column: TypedColumn } | null = null;
 
   readonly #host: DeskHost;
@@ -138,11 +138,11 @@ export class GridDesk {
   }
 
   press(key: NonNullable<GridKey>, place: number, column: TypedColumn): void {
-    const begun = this.#begun?.place === place ? this.#begun.column : column;
-    this.#begun = key.to === 'further' ? { place, column: begun } : null;
+    const begun = this.#begun?.place === place ? this.#begun : null;
+    this.#begun = key.to === 'further' ? (begun ?? (this.typing === `${column}-${place}` ? { place, column } : null)) : null;
     if (key.to === 'further') return;
     // Notes are read row by row: after a row's second reading to the first of the next, as in a spreadsheet.
-    if (key.to === 'next line') return this.press({ to: 'cell', down: 1, across: 0 }, place, begun);
+    if (key.to === 'next line') return this.press({ to: 'cell', down: 1, across: 0 }, place, begun?.column ?? column);
     const columns = this.#host.columns();
     if (key.to !== 'cell') {
       if (this.#locked) return;

@@ -86,11 +86,18 @@ describe('the keyboard', () => {
     await settled(element);
     cell(element, 'reading-0').focus();
     const walk: string[] = [];
-    for (const key of ['Tab', 'Enter', 'Enter', 'Tab', 'ArrowDown', 'Enter', 'Shift+Tab', 'Enter', 'Tab', 'Shift+Enter']) {
-      await press(element, key);
+    for (const key of ['123', 'Tab', '0905', 'Enter', 'Enter', '124', 'Tab', 'ArrowDown', 'Enter', 'Shift+Tab', '125', 'Tab', 'Shift+Enter']) {
+      await (/^\d/.test(key) ? type(element, key) : press(element, key));
       walk.push(where(element));
     }
-    expect(walk).to.deep.equal(['second-0', 'reading-1', 'reading-2', 'second-2', 'second-3', 'second-4', 'reading-4', 'reading-5', 'second-5', 'second-4']);
+    expect(walk).to.deep.equal([
+      ...['reading-0', 'second-0', 'second-0', 'reading-1', 'reading-2', 'reading-2', 'second-2'],
+      ...['second-3', 'second-4', 'reading-4', 'reading-4', 'second-4', 'second-3'],
+    ]);
+    // A heading that was only passed on the way is not where the row was begun.
+    cell(element, 'heading-6').focus();
+    for (const key of ['Tab', '126', 'Tab', '0910', 'Enter']) await (/^\d/.test(key) ? type(element, key) : press(element, key));
+    expect(where(element)).to.equal('reading-7');
   });
 
   it('goes sideways where an arrow points, also in a table from right to left', async () => {
