@@ -46,7 +46,9 @@ export function onTranslation(listener: () => void): () => void {
   return () => listeners.delete(listener);
 }
 
-const primaryOf = (language: string): string => language.toLowerCase().split('-')[0] ?? 'en';
+/** Remembered, since every text asks for it. */
+const primaries: Record<string, string> = {};
+const primaryOf = (language: string): string => (primaries[language] ??= language.toLowerCase().split('-')[0] ?? 'en');
 
 /** The language the widgets speak on a page of a language: that one, or English where it has not been added. */
 export function shownLanguage(language: string): string {

@@ -21,7 +21,7 @@ export const budgets: readonly Budget[] = [
   // Nothing of it comes late: the search for the next rising (1.4 kB) is wanted at once wherever a ship shares her time,
   // and what stands behind closed summaries (1.2 kB) as soon as the browser is idle. That would hide the weight, not take it away.
   { what: 'amplitude', modules: defined(['amplitude']), allowed: 48 },
-  { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 37.7 },
+  { what: 'conversion', modules: defined(['conversion']), wanted: 18, allowed: 37.8 },
   { what: 'variation', modules: defined(['variation']), allowed: 34.4 },
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 56.6 },
   { what: 'transit', modules: defined(['transit']), allowed: 41.1 },
@@ -32,6 +32,6 @@ export const budgets: readonly Budget[] = [
   { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 101.9 },
   { what: 'script of the drill', script: 'lubberline-drill.js', wanted: 60, allowed: 71.9 },
   { what: 'script without the map, chart library and all', script: 'lubberline-without-map.js', wanted: 130, allowed: 238.2 },
-  { what: 'script of everything', script: 'lubberline.js', allowed: 250.9 },
+  { what: 'script of everything', script: 'lubberline.js', allowed: 251 },
   { what: 'script of a course', script: 'lubberline-course.js', allowed: 9 },
 ];
