@@ -1,9 +1,10 @@
 import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, describe, it } from 'node:test';
-import { packagesAreInstalled } from '../install.js';
+import { packagesAreInstalled, projectFolder } from '../install.js';
 
 describe('whether the packages are installed', () => {
   let folder: string;
@@ -34,4 +35,10 @@ describe('whether the packages are installed', () => {
     rmSync(join(folder, 'node_modules', 'lit'), { recursive: true });
     assert.equal(packagesAreInstalled(folder), false);
   });
+});
+
+it('a plain npm ci runs no script of a package: one of them would fetch a browser, and fail without a network', () => {
+  const ofThisProject = Object.fromEntries(Object.entries(process.env).filter(([name]) => !name.startsWith('npm_')));
+  const asked = execFileSync('npm', ['config', 'get', 'ignore-scripts'], { cwd: projectFolder, encoding: 'utf8', env: ofThisProject });
+  assert.equal(asked.trim(), 'true');
 });
