@@ -13,6 +13,7 @@ import type { Chance } from './chance.js';
 import type { Draft, Given, Level } from './exercise.js';
 import type { Distractor } from '../answer/question.js';
 import { given, givenText, givenWord } from './given.js';
+import { isSeenByEye } from './seen-by-eye.js';
 import { sightQuestions } from './sight-questions.js';
 import type { Tolerances } from '../answer/tolerances.js';
 
@@ -83,8 +84,7 @@ export function amplitudeExercise(chance: Chance, level: Level, tolerances: Tole
   const observation = { body, ...place, instant, moment, heightOfEye, ...read, ...(variation === null ? {} : { variation }) };
   const sight = amplitudeSight(observation);
   if (!sight.determined || sight.side !== event) return null;
-  // A planet that comes up by day is seen by nobody.
-  if (sight.cautions.some(({ code }) => code === 'lost-in-daylight')) return null;
+  if (!isSeenByEye(body, observation, true)) return null;
   return {
     task: variation === null ? `amplitude.${reading.compass}` : 'amplitude.deviation',
     givens: [...givensOf(sight, observation, level), ...givenReading(reading)],

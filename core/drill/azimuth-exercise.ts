@@ -14,27 +14,19 @@ import type { Draft, Given, Level } from './exercise.js';
 import type { Distractor } from '../answer/question.js';
 import { given, givenText, givenWord } from './given.js';
 import { readingSteps } from './reading-steps.js';
+import { isSeenByEye } from './seen-by-eye.js';
 import { sightQuestions } from './sight-questions.js';
 import type { Tolerances } from '../answer/tolerances.js';
 
 /** Altitudes at which a bearing is taken over a compass, degrees: low, but clear of the horizon. */
 const LOWEST = 6;
 const HIGHEST = 38;
-/** The Sun this far down, a planet or star is seen well. */
-const DARK = -6;
 
 const bodies: Record<Level, readonly BodyName[]> = {
   1: ['Sun'],
   2: ['Sun', 'Sun', 'Moon', 'Venus'],
   3: ['Sun', 'Moon', 'Venus', 'Mars', 'Jupiter', 'Saturn', 'Sirius', 'Arcturus', 'Vega', 'Canopus', 'Spica', 'Antares'],
 };
-
-function isSeen(body: BodyName, altitude: number, { latitude, longitude }: AnyPlace, instant: Date): boolean {
-  if (altitude < LOWEST || altitude > HIGHEST) return false;
-  if (body === 'Sun' || body === 'Moon') return true;
-  const { gha, declination } = geographicalPosition('Sun', instant);
-  return altitudeAzimuth({ latitude, declination, localHourAngle: gha + longitude }).altitude < DARK;
-}
 
 /** True bearings by the mistakes people make of the triangle. */
 function wrongBearings(sight: AzimuthBearing, longitude: number, level: Level): Distractor<number>[] {
@@ -79,7 +71,7 @@ export function azimuthExercise(chance: Chance, level: Level, tolerances: Tolera
   const instant = anyInstant(chance);
   const source = { by: 'body', body } as const;
   const sight = azimuthBearing({ source, ...place, instant });
-  if (!sight.determined || !isSeen(body, sight.altitude, place, instant)) return null;
+  if (!sight.determined || sight.altitude < LOWEST || sight.altitude > HIGHEST || !isSeenByEye(body, { ...place, instant })) return null;
   // So fast that a minute would matter more than the rule practised.
   if (Math.abs(sight.azimuthRate) > 0.5) return null;
   const clock = zoneClock(place.longitude, instant);

@@ -72,16 +72,33 @@ function altitude(latitude: number, declination: number, hourAngle: number): num
   return Math.asin(sine) / rad;
 }
 
-/** Level 3 tells of an azimuth when it was: a star or planet is seen with the Sun 6° down (common practice: civil twilight). */
+/** When the body was seen: in UTC, or by a clock and its zone; null where neither is told. */
+function seenAt(exercise: Exercise): Date | null {
+  const utc = textOf(exercise, 'instant');
+  if (utc !== null) return new Date(`${utc.replace(' ', 'T')}Z`);
+  const clock = textOf(exercise, 'zoneTime');
+  if (clock === null) return null;
+  const zone = Number(textOf(exercise, 'zoneDescription')?.replace('−', '-').replace(' h', ''));
+  return new Date(Date.parse(`${clock.replace(' ', 'T')}Z`) + zone * 3_600_000);
+}
+
+/**
+ * Where it is told when a body was seen: a star or planet is with the Sun 6° down (civil twilight); the Moon is
+ * no thin crescent, by day she shows a quarter of her face, which is 60° from the Sun, and on the horizon
+ * she is not seen by day. Common practice, no source.
+ */
 function checkSeen(exercise: Exercise, told: (code: string) => number): void {
   const body = textOf(exercise, 'body')?.replace('body.', '');
-  const clock = textOf(exercise, 'zoneTime');
-  if (clock === null || body === 'Sun' || body === 'Moon') return;
-  const zone = Number(textOf(exercise, 'zoneDescription')?.replace('−', '-').replace(' h', ''));
-  const instant = new Date(Date.parse(`${clock.replace(' ', 'T')}Z`) + zone * 3_600_000);
-  const { gha, declination } = secondPosition('Sun', instant);
-  const height = altitude(told('latitude'), declination, gha + told('longitude'));
-  assert.ok(height < -5.9, `${exercise.id}: ${body} by day, the Sun at ${height}°`);
+  const instant = seenAt(exercise);
+  if (instant === null || body === 'Sun') return;
+  const sun = secondPosition('Sun', instant);
+  const height = altitude(told('latitude'), sun.declination, sun.gha + told('longitude'));
+  if (body !== 'Moon') return assert.ok(height < -5.9, `${exercise.id}: ${body} by day, the Sun at ${height}°`);
+  const moon = secondPosition('Moon', instant);
+  // The zenith distance of the Moon where the Sun is in the zenith.
+  const fromSun = 90 - altitude(sun.declination, moon.declination, moon.gha - sun.gha);
+  assert.ok(fromSun > (height > 0.1 ? 59.9 : 19.9), `${exercise.id}: the Moon ${fromSun}° from the Sun, which is at ${height}°`);
+  assert.ok(exercise.kind !== 'amplitude' || height < 0.1, `${exercise.id}: the Moon on the horizon by day, the Sun at ${height}°`);
 }
 
 /** Dates within the magnetic model, marks of a card's size, a needle that points, a body that is seen. */
@@ -104,9 +121,8 @@ export function checkPossible(exercise: Exercise): void {
   for (const question of exercise.asked) {
     if (question.is === 'number' && question.code === 'deviation') assert.ok(Math.abs(question.answer) < 25, `${exercise.id}: a deviation of ${question.answer}°`);
   }
-  if (exercise.kind !== 'azimuth') return;
-  if (exercise.level === 3) checkSeen(exercise, told);
-  else {
+  if (exercise.kind === 'amplitude' || exercise.kind === 'azimuth') checkSeen(exercise, told);
+  if (exercise.kind === 'azimuth' && exercise.level < 3) {
     const hourAngle = exercise.level === 1 ? told('localHourAngle') : told('greenwichHourAngle') + told('longitude');
     const height = altitude(told('latitude'), told('declination'), hourAngle);
     // Low enough for a bearing over a compass, clear of the horizon: common practice, no source.
