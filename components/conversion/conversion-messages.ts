@@ -113,6 +113,7 @@ export const conversionMessages: Catalogue = {
   'caution.wrong-name': 'For this head the card says {ofHead}: has the deviation of {deviation} been given the wrong name?',
   'caution.belongs-to-head': 'The deviation {deviation} is that of the ship’s head. On the bearing itself the card says {ofBearing}, which does not count.',
   'caution.deviation-beyond': 'A deviation of {deviation} is far beyond that of a corrected compass, where 5° is the usual limit: check the figure and its name. Is it the variation, or the whole error?',
+  'caution.deviation-beyond-by-card': 'By card or coefficients the deviation is {deviation}, far beyond that of a corrected compass, where 5° is the usual limit: check them and the head. Are they this compass’s?',
   'caution.variation-unlike-model': 'The variation entered, {given}, is far from the model’s {modelled} here: check its name, E or W, the position, and the chart for a note of an anomaly.',
   'caution.gyro-error-beyond': 'A gyro error of {error} is large: check the gyro before relying on it.',
 };

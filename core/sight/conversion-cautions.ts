@@ -6,14 +6,11 @@ import type { Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
 import type { ConversionInput } from './conversion.js';
 import { variationSlip } from './variation-slip.js';
-import { ODD_GYRO_ERROR } from './odd-errors.js';
+import { ABSURD_DEVIATION, ODD_GYRO_ERROR } from './odd-errors.js';
 
 /** A value this near to what a card says is taken from it; one this far is not: degrees, common practice, no source. */
 const NEAR = 0.3;
 const FAR = 1;
-
-/** No corrected compass deviates so far, degrees (flag notices allow 5°, the Panama Canal 7°; common practice). */
-const ABSURD_DEVIATION = 20;
 
 /** What of a card's own faults matters to a conversion. */
 const ofCard = new Set(['slope-too-steep', 'lost-headings', 'half-of-compass', 'wide-gap']);
@@ -48,7 +45,7 @@ function wrongName({ deviation, cardBeside }: ConversionInput, { head }: Chain):
 export function conversionCautions(input: ConversionInput, chain: Chain): readonly Caution[] {
   const { deviation } = chain;
   const cautions = [...takenForBearing(input, chain), ...wrongName(input, chain), ...belongsToHead(input, chain)];
-  if (deviation !== null && Math.abs(deviation) > ABSURD_DEVIATION) cautions.push(warning('deviation-beyond', { deviation: quantity(deviation, 'error') }));
+  if (deviation !== null && Math.abs(deviation) > ABSURD_DEVIATION) cautions.push(warning(typeof input.deviation === 'number' ? 'deviation-beyond' : 'deviation-beyond-by-card', { deviation: quantity(deviation, 'error') }));
   if (input.variation !== null) cautions.push(...variationSlip(input.variation, input.modelledVariation?.value, input.modelledVariation?.sigma));
   if (input.zone === 'blackout') cautions.push(warning('blackout-zone'));
   if (input.zone === 'caution') cautions.push(warning('caution-zone'));

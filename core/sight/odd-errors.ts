@@ -6,3 +6,6 @@ export const ODD_BESIDE_CARD = 3;
 
 /** Deviations beyond this, degrees, are rare on a corrected compass (common flag notices: 5°; Panama Canal: 7°). */
 export const ODD_DEVIATION = 7;
+
+/** No corrected compass deviates so far, degrees (flag notices allow 5°, the Panama Canal 7°; common practice). */
+export const ABSURD_DEVIATION = 20;

@@ -106,5 +106,6 @@ export const conversionMessages: Catalogue = {
   'caution.wrong-name': 'Für diesen Kurs sagt die Tafel {ofHead}: Trägt die Ablenkung von {deviation} den falschen Namen?',
   'caution.belongs-to-head': 'Die Ablenkung {deviation} ist die des anliegenden Kurses. Für die Peilung selbst sagt die Tafel {ofBearing}, das zählt nicht.',
   'caution.deviation-beyond': 'Eine Ablenkung von {deviation} liegt weit über der eines kompensierten Kompasses, für den meist 5° als Grenze gelten: Zahl und Namen prüfen. Ist es die Missweisung oder die ganze Fehlweisung?',
+  'caution.deviation-beyond-by-card': 'Nach Tabelle oder Koeffizienten ist die Ablenkung {deviation}, weit über der eines kompensierten Kompasses, für den meist 5° als Grenze gelten: sie und den Kurs prüfen. Gehören sie zu diesem Kompass?',
   'caution.gyro-error-beyond': 'Eine Kreiselfehlweisung von {error} ist groß: den Kreisel prüfen, bevor man sich auf ihn verlässt.',
 };

@@ -105,5 +105,6 @@ export const conversionMessages: Catalogue = {
   'caution.wrong-name': 'Para este rumbo la tablilla da {ofHead}: ¿lleva el desvío de {deviation} el nombre cambiado?',
   'caution.belongs-to-head': 'El desvío {deviation} es el del rumbo del buque. A la propia demora la tablilla da {ofBearing}, que no cuenta.',
   'caution.deviation-beyond': 'Un desvío de {deviation} supera con mucho el de un compás compensado, cuyo límite usual es 5°: revisar la cifra y su nombre. ¿Es la declinación magnética o la corrección total?',
+  'caution.deviation-beyond-by-card': 'Según la tablilla o los coeficientes el desvío es {deviation}, muy superior al de un compás compensado, cuyo límite usual es 5°: revisarlos, y el rumbo. ¿Son los de este compás?',
   'caution.gyro-error-beyond': 'Un error del girocompás de {error} es grande: comprobar el girocompás antes de fiarse de él.',
 };

@@ -109,5 +109,6 @@ export const conversionMessages: Catalogue = {
   'caution.wrong-name': 'Untuk haluan ini daftar mengatakan {ofHead}: apakah deviasi {deviation} diberi nama yang salah?',
   'caution.belongs-to-head': 'Deviasi {deviation} adalah untuk haluan kapal. Untuk baringan itu sendiri daftar mengatakan {ofBearing}, yang tidak dihitung.',
   'caution.deviation-beyond': 'Deviasi {deviation} jauh melampaui deviasi pedoman yang sudah ditimbal, yang biasanya dibatasi 5°: periksa angka dan namanya. Apakah itu variasi, atau seluruh sembir?',
+  'caution.deviation-beyond-by-card': 'Menurut tabel atau koefisien deviasinya {deviation}, jauh melampaui deviasi pedoman yang sudah ditimbal, yang biasanya dibatasi 5°: periksa itu dan haluannya. Apakah itu milik pedoman ini?',
   'caution.gyro-error-beyond': 'Kesalahan gasing {error} itu besar: periksa pedoman gasing sebelum mengandalkannya.',
 };

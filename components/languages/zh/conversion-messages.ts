@@ -105,5 +105,6 @@ export const conversionMessages: Catalogue = {
   'caution.wrong-name': '此船首向上自差表为{ofHead}：自差{deviation}的符号是否弄反了？',
   'caution.belongs-to-head': '自差{deviation}是船首向上的自差。按方位查自差表得{ofBearing}，不应采用。',
   'caution.deviation-beyond': '自差{deviation}远超过校正过的罗经，其通常限值为5°：请检查数值和名称。是否误用了磁差或罗经差？',
+  'caution.deviation-beyond-by-card': '按自差表或系数，自差为{deviation}，远超过校正过的罗经，其通常限值为5°：请检查自差表或系数以及航向。它们属于本罗经吗？',
   'caution.gyro-error-beyond': '陀罗差{error}偏大：使用前请检查陀罗经。',
 };

@@ -53,11 +53,12 @@ describe('what is odd about a conversion', () => {
   it('by the card: that it belongs to the head', () => assert.deepEqual(codes({ ...bearing, deviation: card }), ['belongs-to-head']));
   it('a variation of the model where no compass points well (WMM2025 report: zones of 6 and 2 µT)', () =>
     assert.deepEqual([codes({ variation: 30, zone: 'normal' }), codes({ variation: 30, zone: 'caution' }), codes({ variation: 30, zone: 'blackout' })], [[], ['caution-zone'], ['blackout-zone']]));
+  // What a card gives was asked whether it be the variation.
   // 170W was converted without a word; no corrected compass deviates by 20° (flag notices 5°, Panama Canal 7°; common practice).
   it('an absurd deviation, typed or by a card', () => {
     const uncorrected: DeviationCard = { kind: 'approximate', coefficients: { A: 0, B: 25, C: 0, D: 0, E: 0 } };
     const on = (head: number): Partial<ConversionInput> => ({ heading: { value: head, by: 'compass' }, variation: -10, deviation: uncorrected });
-    assert.deepEqual([codes({ deviation: -170 }), codes({ deviation: 18 }), codes(on(90)), codes(on(0))], [['deviation-beyond'], [], ['deviation-beyond'], []]);
+    assert.deepEqual([codes({ deviation: -170 }), codes({ deviation: 18 }), codes(on(90)), codes(on(0))], [['deviation-beyond'], [], ['deviation-beyond-by-card'], []]);
   });
   // Common practice: a variation typed with the other name than the model has at the ship's place.
   it('a variation far from the model’s, where that is known', () => {
