@@ -10,6 +10,7 @@ import { explanations } from './azimuth-explanations.js';
 import { errorCautions } from './error-cautions.js';
 import { expectedError } from './expected-error.js';
 import { lightCautions } from './light-cautions.js';
+import { ABSURD_DEVIATION } from './odd-errors.js';
 import type { SplitError } from './split-error.js';
 
 /** What is known of a sight when its cautions are looked for. */
@@ -66,18 +67,30 @@ const BY_ITSELF = 0.5;
 /** Everything odd about an azimuth, by code. */
 export function azimuthCautions(look: AzimuthLook, judged: Judged): Caution[] {
   const expected = expectedError(judged);
-  const odd = expected !== null && Math.abs(angleFromTo(expected.error, judged.error)) > expected.odd;
+  const miss = expected === null ? 0 : Math.abs(angleFromTo(expected.error, judged.error));
   const ofError = errorCautions(judged, judged.doubtOfDeviation);
   const { variation } = judged;
   // Without a date the years of the models are not the reason.
   const dated = variation.source === 'none' && variation.reason === 'no-date' ? ofError.filter(({ code }) => code !== 'variation-missing') : ofError;
   if (dated.length < ofError.length) dated.push(note('variation-needs-date'));
-  return [
-    ...altitudeCautions(judged),
-    ...lightOf(look),
-    ...altitudeByTimeCautions(look, judged),
-    ...(odd ? explanations(look, judged, wrap360(judged.compassBearing + expected.error), BY_ITSELF * expected.odd) : []),
-    ...dated,
-    ...rateCautions(judged),
-  ];
+  const rest = [...altitudeCautions(judged), ...lightOf(look), ...altitudeByTimeCautions(look, judged), ...dated, ...rateCautions(judged)];
+  const slips = expected !== null && miss > expected.odd ? explanations(look, judged, wrap360(judged.compassBearing + expected.error), BY_ITSELF * expected.odd) : [];
+  return leadBy(slips, rest, miss > ABSURD_DEVIATION);
+}
+
+/** What no compass is to blame for: then a slip was made. */
+const PROOF = /below-h|^lost|other-s|not-by/;
+/** What is so whatever slip was made. */
+const BESIDES = /-zone|^variation-[mu]/;
+
+/**
+ * One leading warning, and what follows of it as notes: the slip that explains a look which cannot have been
+ * so, or an error beyond belief; else that look; else what is odd about the error, and as notes what would explain it.
+ */
+function leadBy(slips: readonly Caution[], rest: readonly Caution[], beyondBelief: boolean): Caution[] {
+  const all = [...slips, ...rest];
+  const proofs = rest.filter(({ code }) => PROOF.test(code));
+  const explained = beyondBelief || proofs.length > 0 ? slips : [];
+  const leading = [explained, proofs, rest.some(({ level }) => level === 'warning') ? rest : all].find(({ length }) => length > 0);
+  return all.map((caution) => (leading?.includes(caution) || BESIDES.test(caution.code) ? caution : { ...caution, level: 'note' }));
 }

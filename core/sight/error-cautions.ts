@@ -54,12 +54,14 @@ export function errorCautions(split: ErrorSplit, doubt: number): Caution[] {
   if (looksLikeGyro) cautions.push(warning('looks-like-gyro', { variation: quantity(variation.value, 'error') }));
   else if (signTurned && slip.length === 0) cautions.push(warning('variation-turned', { variation: quantity(variation.value, 'error') }));
   if (otherSide) return cautions;
+  // A slip named leads; what follows of it is not a second warning.
+  const explained = looksLikeGyro || signTurned || slip.length > 0;
   if (difference !== null && cardDeviation !== null) {
     const size = { difference: quantity(difference, 'error'), doubt: quantity(doubt, 'angle') };
-    if (Math.abs(difference) > Math.max(ODD_BESIDE_CARD, 2 * doubt)) cautions.push(warning('far-from-card', size));
+    if (Math.abs(difference) > Math.max(ODD_BESIDE_CARD, 2 * doubt)) cautions.push((explained ? note : warning)('far-from-card', size));
     else if (Math.abs(difference) > 2 * doubt) cautions.push(warning('beyond-doubt-of-card', size));
     else cautions.push(note('within-doubt-of-card', size));
-  } else if (Math.abs(deviation) > Math.max(UNUSUAL_DEVIATION[variation.zone ?? 'normal'], 2 * doubt) && !looksLikeGyro && !signTurned && slip.length === 0) {
+  } else if (Math.abs(deviation) > Math.max(UNUSUAL_DEVIATION[variation.zone ?? 'normal'], 2 * doubt) && !explained) {
     cautions.push(warning('deviation-large', { deviation: quantity(deviation, 'error') }));
   }
   return cautions;

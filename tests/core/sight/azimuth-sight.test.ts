@@ -294,6 +294,22 @@ describe('slips that explain an odd azimuth', () => {
     for (let compassBearing = 0; compassBearing < 360; compassBearing += 5) assert.ok(!codes({ ...untimed, day, compassBearing }).includes('other-body'));
     assert.throws(() => found({ ...untimed, day: new Date(NaN), compassBearing: 90 }), { name: 'RangeError', message: /^day/ });
   });
+  // A longitude named wrongly was told as three warnings of one weight: where the body would be, what fits, how large the error is.
+  it('leads with the slip where the look cannot have been so, and keeps what follows of it as notes', () => {
+    const levels = (observation: AzimuthObservation, level: string): string[] =>
+      found(observation).cautions.flatMap((caution) => (caution.level === level ? [caution.code] : []));
+    // By hour angle the Sun is under the horizon in 120° E at 12 h UTC.
+    const turned = { ...sun, longitude: -90, instant: new Date('2026-02-10T16:00:00Z'), compass: 'magnetic' as const };
+    const bearing = found({ ...turned, compassBearing: 0 });
+    const named = { ...turned, longitude: 90, compassBearing: bearing.trueBearing };
+    assert.deepEqual(levels(named, 'warning'), ['longitude-turned']);
+    assert.ok(levels(named, 'note').includes('below-horizon'), levels(named, 'note').join());
+    // No slip brings a bearing read 12° out right: the error leads. In a small error a slip is only what might be.
+    assert.deepEqual(levels({ ...sun, instant, compassBearing: right - 12 }, 'warning'), ['gyro-error-large']);
+    const west = { ...sun, latitude: 8, instant: new Date('2026-02-10T12:00:00Z') };
+    const fitting = found({ ...west, latitude: -8, compassBearing: 0 }).trueBearing;
+    assert.deepEqual([levels({ ...west, compassBearing: fitting }, 'warning'), levels({ ...west, compassBearing: fitting }, 'note').includes('latitude-turned')], [['gyro-error-large'], true]);
+  });
   it('sees another bright body', () => {
     const night = { latitude: 36, longitude: -20, instant: new Date('2026-03-01T19:50:00Z'), compass: 'gyro' as const };
     const sirius = found({ ...night, source: { by: 'body', body: 'Sirius' }, compassBearing: 0 }).trueBearing;

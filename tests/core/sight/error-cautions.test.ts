@@ -69,16 +69,16 @@ describe('an error that the card foretells', () => {
     const given = { source: 'given', value: variation, sigma: 0.25, zone: 'normal' } as const;
     const deviation = error - variation;
     const split = { trueBearing: 90, compassBearing: 90 - error, compass: 'magnetic', error, variation: given, deviation, cardDeviation, difference: deviation - cardDeviation } as const;
-    return errorCautions(split, 0.6).map(({ code }) => code);
+    return errorCautions(split, 0.6).map(({ code, level }) => (level === 'note' ? `(${code})` : code));
   };
-  it('is not suspected of being a gyro’s', () => assert.deepEqual(said(-1, -6, 5), ['within-doubt-of-card']));
+  it('is not suspected of being a gyro’s', () => assert.deepEqual(said(-1, -6, 5), ['(within-doubt-of-card)']));
   it('is what is to be expected of the compass, across 180° too', () => {
     const expected = (value: number, cardDeviation: number): number | undefined =>
       expectedError({ compass: 'magnetic', variation: { source: 'given', value, sigma: 0.25, zone: 'normal' }, deviation: null, cardDeviation, difference: null })?.error;
     assert.deepEqual([expected(-6, 5), expected(175, 10)], [-1, -175]);
   });
-  it('nor of a variation turned', () => assert.deepEqual(said(5.5, -5, 10), ['within-doubt-of-card']));
-  it('is, where the card says another thing', () => assert.deepEqual(said(-1, -6, 0), ['looks-like-gyro', 'far-from-card']));
+  it('nor of a variation turned', () => assert.deepEqual(said(5.5, -5, 10), ['(within-doubt-of-card)']));
+  it('is, where the card says another thing: one warning, and what follows of it a note', () => assert.deepEqual(said(-1, -6, 0), ['looks-like-gyro', '(far-from-card)']));
 });
 
 // What holds the needle is H, and B and C go as 1/H (Handbook of Magnetic Compass Adjustment): the iron that deviates it
