@@ -57,6 +57,21 @@ export interface AdjustmentNeeds {
 type Draft = Omit<CorrectorAdvice, 'order'>;
 
 /**
+ * The work on two headings, on which the part has the two signs. It begins where what is seen is taken out by moving the
+ * corrector the way advised: where the constant part is more than half of it and against it, on the other heading.
+ */
+function work(size: number, constant: number, [first, second]: readonly [number, number]): Pick<Draft, 'headings' | 'remove'> & { seen: Quantity; left: Quantity } {
+  const turned = constant * size < 0 && Math.abs(constant) > Math.abs(size) / 2;
+  const remove = turned ? -size : size;
+  return {
+    headings: turned ? [second, first] : [first, second],
+    remove,
+    seen: quantity(remove + constant, 'error'),
+    left: quantity(2 * constant, 'error'),
+  };
+}
+
+/**
  * The red end repels the north point: +B (drawn forward) asks for red forward, +C (drawn to
  * starboard) for red to starboard. Removing all that is seen on one heading removes the
  * constant part with it; that part shows twice on the opposite heading, and halving restores it.
@@ -66,15 +81,16 @@ function magnetAdvice(name: 'B' | 'C', { A, B, C, E }: ApproximateCoefficients):
   const size = along ? B : C;
   const constant = along ? A - E : A + E;
   const way = along ? (size > 0 ? 'red-forward' : 'red-aft') : size > 0 ? 'red-starboard' : 'red-port';
+  const { headings, remove, seen, left } = work(size, constant, along ? [90, 270] : [0, 180]);
   return {
     corrector: along ? 'fore-and-aft-magnets' : 'athwartship-magnets',
     code: `magnet.${way}`,
-    headings: along ? [90, 270] : [0, 180],
-    remove: size,
+    headings,
+    remove,
     values: {
       [name]: quantity(size, 'error'),
-      seen: quantity(size + constant, 'error'),
-      left: quantity(2 * constant, 'error'),
+      seen,
+      left,
       // The seven-tenths rule of the same chapter: a semicircular part acts by its sine.
       onIntercardinals: quantity(size * sinDegrees(45), 'error'),
     },
@@ -91,13 +107,14 @@ function sphereAdvice({ A, D, E }: ApproximateCoefficients, worth: number): Draf
   const small = Math.abs(D) < worth || D === 0;
   const abeam = small || D > 0;
   if (!small) {
+    // Halved on an adjacent intercardinal, where D acts the other way.
+    const { headings, remove, seen, left } = work(D, A, [45, 135]);
     drafts.push({
       corrector: 'spheres',
       code: abeam ? 'spheres.athwartships' : 'spheres.fore-and-aft',
-      // Halved on an adjacent intercardinal, where D acts the other way.
-      headings: [45, 135],
-      remove: D,
-      values: { D: quantity(D, 'error'), seen: quantity(A + D, 'error'), left: quantity(2 * A, 'error') },
+      headings,
+      remove,
+      values: { D: quantity(D, 'error'), seen, left },
       source: 'handbook-memory',
     });
   }

@@ -17,6 +17,20 @@ test('magnets: +B red forward, −B aft, +C red to starboard, −C to port', () 
   assert.deepEqual(codesFor({ C: -4 }), ['magnet.red-port']);
 });
 
+// With B +0.6° and A −0.9° the compass shows 0.3° W on east, and red ends forward would have made it more: "take out all that is seen"
+// by "red ends forward" could not be done. On west 1.5° W is seen, and red ends forward take it out; the sums by hand from δ = A + B sin ζ′ + D sin 2ζ′.
+test('the work begins where what is seen is taken out by the way advised', () => {
+  const work = (coefficients: Partial<typeof none>) => {
+    const [{ headings, remove, values }] = correctorAdvice({ coefficients: { ...none, ...coefficients } }) as readonly [ReturnType<typeof correctorAdvice>[number]];
+    return [...headings, ...[remove ?? NaN, values['seen']?.value ?? NaN, values['left']?.value ?? NaN].map((value) => Math.round(value * 100) / 100)];
+  };
+  assert.deepEqual(work({ A: -0.9, B: 0.6 }), [270, 90, -0.6, -1.5, -1.8]);
+  assert.deepEqual(work({ A: 0.9, B: 0.6 }), [90, 270, 0.6, 1.5, 1.8]);
+  assert.deepEqual(work({ A: -0.4, B: 3 }), [90, 270, 3, 2.6, -0.8]);
+  assert.deepEqual(work({ A: 1, C: -1.2 }), [180, 0, 1.2, 2.2, 2]);
+  assert.deepEqual(work({ A: -2, D: 1.5 }), [135, 45, -1.5, -3.5, -4]);
+});
+
 // From memory.
 test('spheres: +D athwartships, −D fore and aft', () => {
   assert.deepEqual(codesFor({ D: 3 }), ['spheres.athwartships']);
@@ -59,7 +73,8 @@ test('the order: bar, spheres in place, heeling magnet, magnets on the cardinals
       '8 alignment.check',
     ],
   );
-  assert.deepEqual(advice.map(({ headings }) => headings[0] ?? null), [90, null, 0, 90, 0, 45, 0, null]);
+  // On north nothing is seen: C and the constant part, A + E, cancel there.
+  assert.deepEqual(advice.map(({ headings }) => headings[0] ?? null), [90, null, 0, 90, 180, 45, 0, null]);
   assert.ok(advice.every(({ source }) => source.length > 0));
 });
 
