@@ -33,11 +33,11 @@ function coefficientsView({ coefficients, standardErrors, model }: DeviationFit)
 /** The largest deviation in one line, and whether the limit allows it. */
 export function answerView(host: LubberElement, { result }: CurveState): TemplateResult {
   const { largest, withinLimit } = result.check;
-  const on = host.t('curve.on', { heading: formatBearing(largest.heading, 0) });
-  const limit = host.t(withinLimit ? 'curve.within' : 'curve.beyond', { limit: formatAngle(result.limit.largest, 0) });
+  const within = host.t(withinLimit ? 'curve.within' : 'curve.beyond', { limit: formatAngle(result.limit.largest, 0) });
+  const where = [host.t('curve.on', { heading: formatBearing(largest.heading, 0) }), within].join(host.t('list.comma'));
   return html`<p class="answer" part="answer">
-      <span class="spoken">${host.t('curve.largest')} ${spokenError(largest.deviation, host.t)} ${on}, ${limit}</span>
-      <span aria-hidden="true"><span class="name">${host.t('curve.largest')}</span> <bdi dir="ltr">${formatError(largest.deviation)}</bdi><small>${on}, ${limit}</small></span>
+      <span class="spoken">${host.t('curve.largest')} ${spokenError(largest.deviation, host.t)} ${where}</span>
+      <span aria-hidden="true"><span class="name">${host.t('curve.largest')}</span> <bdi dir="ltr">${formatError(largest.deviation)}</bdi><small>${where}</small></span>
     </p>
     ${result.fit ? coefficientsView(result.fit) : nothing}`;
 }

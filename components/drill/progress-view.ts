@@ -24,7 +24,7 @@ export function progressView(host: LubberElement, state: DrillState, attempts: n
           type="button"
           class="${how} ${index === state.at ? 'here' : ''}"
           aria-current=${index === state.at ? 'step' : 'false'}
-          aria-label="${host.t('drill.number', { number: index + 1 })}, ${host.t(`drill.standing.${how}`)}"
+          aria-label=${[host.t('drill.number', { number: index + 1 }), host.t(`drill.standing.${how}`)].join(host.t('list.comma'))}
           @click=${() => go(index)}
         >
           ${index + 1}<span aria-hidden="true">${marks[how]}</span>

@@ -18,7 +18,7 @@ interface FieldViewOptions {
 function echoOf<T>(host: LubberElement, field: Field<T>, state: FieldState<T>): string {
   if (state.state !== 'value') return '';
   const shown = field.show(state.value) + (field.north ? ` ${host.t(`north.${field.north}`)}` : '');
-  return state.assumed === undefined ? shown : `${shown}, ${host.t('assumed', { what: state.assumed })}`;
+  return state.assumed === undefined ? shown : [shown, host.t('assumed', { what: state.assumed })].join(host.t('list.comma'));
 }
 
 /** The refusal in words with what is accepted; empty while the user is still typing. */

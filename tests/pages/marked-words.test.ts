@@ -73,6 +73,8 @@ describe('every widget in a language of marked words', () => {
       const texts = await stage.page.evaluate(textsOfStage);
       assert.ok(texts.some((text) => text.includes('⟦')), 'nothing is in the language');
       assert.deepEqual(texts.filter((text) => foreign(text, one.html + written).length > 0), []);
+      // What strings texts together is a text of the catalogue, too: a comma is not the same sign everywhere.
+      assert.deepEqual(texts.filter((text) => /⟧[,;] ⟦/.test(text)), []);
     });
   }
 });
