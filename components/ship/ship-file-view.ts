@@ -7,7 +7,8 @@ import type { ShipFileDesk } from './ship-file-desk.js';
 
 /** A name every file system takes. */
 function fileNameOf(ship: string): string {
-  const plain = ship.normalize('NFKD').replace(/[^\w -]/g, '').trim().replace(/\s+/g, '-').toLowerCase();
+  // A page may give a number.
+  const plain = String(ship).normalize('NFKD').replace(/[^\w -]/g, '').trim().replace(/\s+/g, '-').toLowerCase();
   return `${plain || 'ship'}.json`;
 }
 

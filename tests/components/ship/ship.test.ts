@@ -280,6 +280,21 @@ describe('the ship', () => {
     expect(saved[1]).to.match(/^blob:/);
   });
 
+  // A number for a name has no letters to be made plain, and the button threw.
+  it('hands it over under a number too', async () => {
+    const { ship } = await aboard();
+    ship.name = 17 as unknown as string;
+    await ship.updateComplete;
+    let saved = '';
+    const click = HTMLAnchorElement.prototype.click;
+    HTMLAnchorElement.prototype.click = function (this: HTMLAnchorElement) {
+      saved = this.download;
+    };
+    root(ship).querySelector<HTMLButtonElement>('#save-ship')?.click();
+    HTMLAnchorElement.prototype.click = click;
+    expect(saved).to.equal('17.json');
+  });
+
   it('keeps itself under a name only when asked to', async () => {
     localStorage.clear();
     await aboard();
