@@ -28,9 +28,14 @@ export abstract class FormElement extends LitElement {
   #takeFocus(): void {
     if (this.hasAttribute('tabindex')) return;
     this.tabIndex = -1;
-    const leave = (): void => this.removeAttribute('tabindex');
-    this.addEventListener('focus', () => this.#missing()?.focus(), { once: true });
-    this.addEventListener('focusout', leave, { once: true });
+    const handOn = (): void => this.#missing()?.focus();
+    const leave = (): void => {
+      this.removeAttribute('tabindex');
+      this.removeEventListener('focus', handOn);
+      this.removeEventListener('focusout', leave);
+    };
+    this.addEventListener('focus', handOn);
+    this.addEventListener('focusout', leave);
     // A page may only have asked whether all is well, and lead nowhere.
     setTimeout(() => this.matches(':focus-within') || leave());
   }
@@ -94,7 +99,6 @@ export abstract class FormElement extends LitElement {
   protected override updated(changed: PropertyValues<this>): void {
     super.updated(changed);
     // A result may be long: it is written out only where somebody wants it.
-    if (!this.required && !this.form) return;
-    this.formPart.tell(this.formAnswer(), this.required, this.requiredText(), this.#missing());
+    if (changed.has('required') || this.required || this.form) this.formPart.tell(this.formAnswer(), this.required, this.requiredText(), this.#missing());
   }
 }

@@ -111,6 +111,29 @@ describe('a result that is required', () => {
     // No catalogue is added on this page: English stands in, and nothing breaks.
     expect(sight.validationMessage).to.match(/asked for/);
   });
+
+  // Without a form nobody heard that nothing is required any more.
+  it('is asked for no more once it is not required, in no form too', async () => {
+    const variation = await fixture<LubberElement>(html`<lubber-variation required></lubber-variation>`);
+    expect(variation.checkValidity()).to.equal(false);
+    variation.required = false;
+    await variation.updateComplete;
+    expect([variation.checkValidity(), variation.validationMessage]).to.deep.equal([true, '']);
+  });
+
+  // A page that asked whether all is well had the next click go to the first empty field.
+  it('may be asked for by the page time and again, and the user still goes where he clicks', async () => {
+    const sight = await fixture<LubberAmplitude>(html`<lubber-amplitude required></lubber-amplitude>`);
+    for (let time = 0; time < 3; time++) expect(sight.checkValidity()).to.equal(false);
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    input(sight, 'bearing').focus();
+    expect(root(sight).activeElement?.id).to.equal('bearing');
+    expect(sight.hasAttribute('tabindex')).to.equal(false);
+    // The tabindex is the page's from now on.
+    sight.tabIndex = 0;
+    input(sight, 'bearing').blur();
+    expect(sight.getAttribute('tabindex')).to.equal('0');
+  });
 });
 
 describe('a form that is reset', () => {
