@@ -26,6 +26,8 @@ export const curveMessages: Catalogue = {
   'curve.on': 'on {heading}',
   'curve.within': 'within the limit of {limit}',
   'curve.beyond': 'beyond the limit of {limit}',
+  'curve.coefficients.fit': 'Coefficients of the readings and of the curve through them:',
+  'curve.coefficients.readings': 'Coefficients of the readings alone; the largest deviation is that of the curve “{name}”:',
   'curve.readout': '{heading} by compass: deviation {deviation}, magnetic {magnetic}.',
   'curve.readout.none': '{heading} by compass: this card gives no single deviation.',
   'curve.readout.other': 'Curve {name}: {deviation}.',

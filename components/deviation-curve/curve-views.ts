@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { DeviationFit } from '../../core/deviation/fit-deviation.js';
+import { fittedCard } from '../../core/deviation/fitted-card.js';
 import { cautionsView, standingCautions } from '../shared/caution-view.js';
 import { deviationChart } from '../shared/deviation-chart.js';
 import { deviationKey } from '../shared/deviation-key.js';
@@ -8,7 +9,7 @@ import { deviationSummary } from '../shared/deviation-summary.js';
 import { formatAngle, formatBearing, formatError, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';
-import type { CurveState } from './curve-result.js';
+import type { CurveResult, CurveState } from './curve-result.js';
 import { diagonalDiagram } from './diagonal-diagram.js';
 
 const names = ['A', 'B', 'C', 'D', 'E'] as const;
@@ -30,6 +31,10 @@ function coefficientsView({ coefficients, standardErrors, model }: DeviationFit)
   </dl>`;
 }
 
+/** Whose the coefficients are: the line above them speaks of a card where the readings make no curve of their own. */
+const whoseText = (host: LubberElement, { cards }: CurveResult, fit: DeviationFit): string =>
+  host.t(fittedCard(fit) ? 'curve.coefficients.fit' : 'curve.coefficients.readings', { name: cards[0]?.name ?? '' });
+
 /** The largest deviation in one line, and whether the limit allows it. */
 export function answerView(host: LubberElement, { result }: CurveState): TemplateResult {
   const { largest, withinLimit } = result.check;
@@ -39,7 +44,8 @@ export function answerView(host: LubberElement, { result }: CurveState): Templat
       <span class="spoken">${host.t('curve.largest')} ${spokenError(largest.deviation, host.t)} ${where}</span>
       <span aria-hidden="true"><span class="name">${host.t('curve.largest')}</span> <bdi dir="ltr">${formatError(largest.deviation)}</bdi><small>${where}</small></span>
     </p>
-    ${result.fit ? coefficientsView(result.fit) : nothing}`;
+    ${result.fit ? html`<p class="small">${whoseText(host, result, result.fit)}</p>
+          ${coefficientsView(result.fit)}` : nothing}`;
 }
 
 /** Curve and key; the canvas, where it stands, hides the vector drawing but on paper. */

@@ -24,6 +24,8 @@ export const curveMessages: Catalogue = {
   'curve.on': 'auf {heading}',
   'curve.within': 'in der Grenze von {limit}',
   'curve.beyond': 'über der Grenze von {limit}',
+  'curve.coefficients.fit': 'Koeffizienten der Ablesungen und der Kurve durch sie:',
+  'curve.coefficients.readings': 'Koeffizienten der Ablesungen allein; die größte Ablenkung ist die der Kurve „{name}“:',
   'curve.readout': 'MgK {heading}: Ablenkung {deviation}, mwK {magnetic}.',
   'curve.readout.none': 'MgK {heading}: Diese Tafel gibt keine eindeutige Ablenkung.',
   'curve.readout.other': 'Kurve {name}: {deviation}.',

@@ -24,6 +24,8 @@ export const curveMessages: Catalogue = {
   'curve.on': 'a {heading}',
   'curve.within': 'dentro del límite de {limit}',
   'curve.beyond': 'fuera del límite de {limit}',
+  'curve.coefficients.fit': 'Coeficientes de las lecturas y de la curva que pasa por ellas:',
+  'curve.coefficients.readings': 'Coeficientes solo de las lecturas; el mayor desvío es el de la curva «{name}»:',
   'curve.readout': '{heading} de aguja: desvío {deviation}, magnético {magnetic}.',
   'curve.readout.none': '{heading} de aguja: esta tablilla no da un desvío único.',
   'curve.readout.other': 'Curva {name}: {deviation}.',

@@ -24,6 +24,8 @@ export const curveMessages: Catalogue = {
   'curve.on': 'au {heading}',
   'curve.within': 'dans la limite de {limit}',
   'curve.beyond': 'au-delà de la limite de {limit}',
+  'curve.coefficients.fit': 'Coefficients des lectures et de la courbe tracée parmi elles :',
+  'curve.coefficients.readings': 'Coefficients des seules lectures ; la plus grande déviation est celle de la courbe « {name} » :',
   'curve.readout': '{heading} compas : déviation {deviation}, magnétique {magnetic}.',
   'curve.readout.none': '{heading} compas : ce tableau ne donne pas de déviation unique.',
   'curve.readout.other': 'Courbe {name} : {deviation}.',

@@ -24,6 +24,8 @@ export const curveMessages: Catalogue = {
   'curve.on': 'pada {heading}',
   'curve.within': 'dalam batas {limit}',
   'curve.beyond': 'melewati batas {limit}',
+  'curve.coefficients.fit': 'Koefisien dari bacaan dan dari kurva yang melaluinya:',
+  'curve.coefficients.readings': 'Koefisien dari bacaan saja; deviasi terbesar adalah milik kurva “{name}”:',
   'curve.readout': '{heading} pedoman: deviasi {deviation}, magnetis {magnetic}.',
   'curve.readout.none': '{heading} pedoman: daftar ini tidak memberi satu deviasi yang pasti.',
   'curve.readout.other': 'Lengkung {name}: {deviation}.',

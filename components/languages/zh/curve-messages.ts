@@ -24,6 +24,8 @@ export const curveMessages: Catalogue = {
   'curve.on': '在{heading}上',
   'curve.within': '在限值{limit}之内',
   'curve.beyond': '超过限值{limit}',
+  'curve.coefficients.fit': '观测值及其拟合曲线的系数：',
+  'curve.coefficients.readings': '仅为观测值的系数；最大自差取自曲线“{name}”：',
   'curve.readout': '罗航向{heading}：自差{deviation}，磁航向{magnetic}。',
   'curve.readout.none': '罗航向{heading}：此自差表给不出唯一的自差。',
   'curve.readout.other': '曲线“{name}”：{deviation}。',

@@ -33,6 +33,16 @@ describe('a curve without attributes', () => {
   });
 });
 
+describe('readings that make no curve beside a card that has one', () => {
+  // The coefficients of three readings stood below the largest deviation of the card as if they were the card's.
+  it('say in words whose the coefficients are', async () => {
+    const few = [0, 90, 270].map((heading) => ({ heading, deviation: heading === 90 ? 3 : -1 }));
+    const element = await fixture<LubberDeviationCurve>(html`<lubber-deviation-curve .card=${left} .points=${few}></lubber-deviation-curve>`);
+    expect(headline(element)).to.contain('Coefficients of the readings alone; the largest deviation is that of the curve “card”: A');
+    expect(headline(element)).not.to.contain('of the curve through them');
+  });
+});
+
 describe('a curve typed by keyboard', () => {
   it('passes through the printed deviations and says the largest (Handbook of Magnetic Compass Adjustment, fig. 501)', async () => {
     const element = await fixture<LubberDeviationCurve>(html`<lubber-deviation-curve></lubber-deviation-curve>`);
@@ -58,6 +68,7 @@ describe('a curve typed by keyboard', () => {
       expect(element.result?.fit?.coefficients[name as 'A'], name).to.be.closeTo(value, 0.1);
     }
     expect(headline(element)).to.match(/B \+11\.9°/);
+    expect(headline(element)).to.contain('Coefficients of the readings and of the curve through them');
     expect(find(element, '.static polygon').getAttribute('points')?.length).to.be.greaterThan(100);
   });
 
