@@ -2,6 +2,7 @@ import type { Catalogue } from '../shared/catalogue.js';
 import { correctorMessages } from '../shared/corrector-messages.js';
 import { deviationMessages } from '../shared/deviation-messages.js';
 import { markMessages } from '../shared/mark-messages.js';
+import { zoneMessages } from '../shared/zone-messages.js';
 import { adviceMessages } from './advice-messages.js';
 
 export const swingMessages: Catalogue = {
@@ -9,6 +10,7 @@ export const swingMessages: Catalogue = {
   ...adviceMessages,
   ...correctorMessages,
   ...markMessages,
+  ...zoneMessages,
   'swing.title': 'Swing for deviation',
   'swing.start': 'Enter a reading on each heading, or paste the whole table: curve and coefficients follow while you type.',
   'swing.method': 'Method',
@@ -67,7 +69,7 @@ export const swingMessages: Catalogue = {
   'swing.prompt.1': 'Ship upright, in her sea trim; derricks, cranes and loose gear stowed as for sea.',
   'swing.prompt.2': 'Steady on each heading for 2 to 4 minutes before reading: the card and the iron need the time.',
   'swing.prompt.3': 'Swing once each way and take the mean of the two; both rows may stand here.',
-  'swing.prompt.4': 'Check the gyro before and after.',
+  'swing.prompt.4': 'Check the gyro before and after; where its error has changed by more than 0.5°, swing again.',
   'swing.prompt.5': 'Note the deviations as found before anything is moved, and as left; note the state of all correctors.',
   'swing.prompt.6': 'Read standard and steering compass together: one swing serves both.',
   'swing.grid': 'Readings of the swing. Arrow keys and Enter move from cell to cell; paste lays a table from the cell on; Control Z undoes.',

@@ -1,6 +1,7 @@
 import { formatBearing } from '../angle/format-angle.js';
 import type { DeviationFit } from '../deviation/fit-deviation.js';
 import { reversedNaming } from '../deviation/reversed-naming.js';
+import type { CompassZone } from '../field/zone.js';
 import { note, warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
@@ -16,6 +17,8 @@ interface SwingFindings {
   readonly counted: readonly SettledReading[];
   readonly fit: DeviationFit;
   readonly constantLost: boolean;
+  /** Of the place, where it is known: how far a compass can be trusted there. */
+  readonly zone: CompassZone | null;
 }
 
 /** A parallax below this, degrees, is lost in the readings: common practice, no source. */
@@ -59,11 +62,11 @@ const OF_BEGINNING = new Set(['too-few-readings', 'too-few-to-find-slips', 'half
 /**
  * What the user should know of a swing: the fit's own cautions, those of headings taken
  * twice as one `headings-twice` where they are many, and `headings-missing`, `parallax`,
- * `constant-lost`, `constant-taken`, `sun-high`, `reversed-naming`. While headings planned are
+ * `constant-lost`, `constant-taken`, `sun-high`, `reversed-naming`, `caution-zone`, `blackout-zone`. While headings planned are
  * missing and those taken give no curve, the headings still to be taken stand for all that follows from it.
  */
 export function swingCautions(findings: SwingFindings): readonly Caution[] {
-  const { settings, counted, fit, constantLost } = findings;
+  const { settings, counted, fit, constantLost, zone } = findings;
   const observations = counted.map(({ heading, deviation, reading }) => ({ heading, deviation, sigma: reading.sigma }));
   // That A is lost has a sentence of its own.
   const { determined } = fit;
@@ -78,6 +81,7 @@ export function swingCautions(findings: SwingFindings): readonly Caution[] {
   cautions.push(...aboutObject(findings), ...aboutConstant(findings));
   const highest = Math.max(...counted.map(({ reading }) => reading.altitude ?? -90));
   if (highest > HIGH_SUN) cautions.push(note('sun-high', { altitude: quantity(highest, 'angle') }));
+  if (zone === 'caution' || zone === 'blackout') cautions.push(warning(`${zone}-zone`));
   const reversed = settings.oldCard ? reversedNaming(observations, settings.oldCard) : null;
   return reversed ? [reversed, ...cautions] : cautions;
 }

@@ -57,8 +57,10 @@ function placeFor({ place, transit }: SwingSettings): Position | undefined {
   return transit.kind === 'two-marks' ? transit.front : transit.mark;
 }
 
+export type SwingVariation = Exclude<VariationSource, { source: 'none' }>;
+
 /** The variation for a row, and null where nothing tells it. */
-export function variationFor(settings: SwingSettings, time?: Date): Exclude<VariationSource, { source: 'none' }> | null {
+export function variationFor(settings: SwingSettings, time?: Date): SwingVariation | null {
   const { variation, instant } = settings;
   const place = placeFor(settings);
   const when = instant ?? time ?? null;
@@ -90,14 +92,16 @@ function compared(head: { value: number; by: 'compass' | 'magnetic' }, what: Com
 
 /**
  * The bearing of a near object as the ship has it on her circle. The head by magnetic reckoning
- * needs the deviation this very bearing is to give: a few turns settle both, for the parallax
- * moves little with the head.
+ * needs the deviation this very bearing is to give: turns of one after the other settle both, for the parallax
+ * moves less than the head.
  */
 function withParallax(settings: SwingSettings, bearing: number, compassBearing: number, head: { value: number; by: 'compass' | 'magnetic' }): number {
   let parallax = 0;
-  for (let turn = 0; turn < 30; turn++) {
+  // The nearer the object, the more turns: some ten at half a mile, hundreds where it almost touches the circle.
+  for (let turn = 0, moved = 1; turn < 400 && Math.abs(moved) > 1e-9; turn++) {
     const magnetic = head.by === 'magnetic' ? head.value : head.value + wrap180(bearing + parallax - compassBearing);
-    parallax = circleParallax(settings.circle, bearing, magnetic);
+    moved = circleParallax(settings.circle, bearing, magnetic) - parallax;
+    parallax += moved;
   }
   return bearing + parallax;
 }

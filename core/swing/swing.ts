@@ -15,7 +15,7 @@ import { fitSwing } from './joint-fit.js';
 import type { SwingFit } from './joint-fit.js';
 import { swingCautions } from './swing-cautions.js';
 import { readRow, variationFor } from './swing-reading.js';
-import type { NoReadingReason, UnknownConstant } from './swing-reading.js';
+import type { NoReadingReason, SwingVariation, UnknownConstant } from './swing-reading.js';
 import type { SwingRow } from './swing-row.js';
 import type { SwingSettings } from './swing-settings.js';
 
@@ -88,13 +88,12 @@ function adviceOf(approximate: DeviationFit, constant: number | null): readonly 
 }
 
 /** The variation is shared by every row that leans on it. */
-function commonDoubtOf(rows: readonly SwingRow[], settings: SwingSettings): number {
+function commonDoubtOf(rows: readonly SwingRow[], settings: SwingSettings, variation: SwingVariation | null): number {
   const leans = rows.some(
     ({ method, headingBy }) =>
       method === 'sun' || method === 'transit' || (method === 'gyro' && headingBy !== 'magnetic') || (method === 'known-object' && settings.object?.by === 'true'),
   );
-  const sun = rows.find((row) => row.method === 'sun');
-  return leans ? (variationFor(settings, sun?.method === 'sun' ? sun.instant : undefined)?.sigma ?? 0) : 0;
+  return leans ? (variation?.sigma ?? 0) : 0;
 }
 
 /**
@@ -126,6 +125,8 @@ export function swing(rows: readonly SwingRow[], settings: SwingSettings = {}): 
   });
   const counted = chosen.readings.filter(({ struck }) => !struck);
   const card = cardOf(fit, constantLost ? constant : null);
+  const sun = rows.find((row) => row.method === 'sun');
+  const variation = variationFor(settings, sun?.instant);
   return {
     rows: readings.map((reading, index) => swung.get(index) ?? (reading as Extract<SwungRow, { ok: false }>)),
     fit,
@@ -136,8 +137,8 @@ export function swing(rows: readonly SwingRow[], settings: SwingSettings = {}): 
     card,
     check: card ? checkCard(card, settings.limit ?? deviationLimits[0]) : null,
     constantLost,
-    commonDoubt: constantLost ? 0 : commonDoubtOf(rows, settings),
+    commonDoubt: constantLost ? 0 : commonDoubtOf(rows, settings, variation),
     advice: adviceOf(series.fit, constant),
-    cautions: swingCautions({ rows, settings, counted, fit, constantLost }),
+    cautions: swingCautions({ rows, settings, counted, fit, constantLost, zone: variation?.zone ?? null }),
   };
 }

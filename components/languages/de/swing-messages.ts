@@ -60,7 +60,7 @@ export const swingMessages: Catalogue = {
   'swing.prompt.1': 'Schiff aufrecht, in Seetrimm; Ladebäume, Kräne und loses Gut seefest verstaut.',
   'swing.prompt.2': 'Vor dem Ablesen jeden Kurs 2 bis 4 Minuten anliegen lassen: Rose und Eisen brauchen die Zeit.',
   'swing.prompt.3': 'In jeder Drehrichtung einmal, und das Mittel nehmen; beide Reihen dürfen hier stehen.',
-  'swing.prompt.4': 'Den Kreisel vorher und nachher prüfen.',
+  'swing.prompt.4': 'Den Kreisel vorher und nachher prüfen; hat sich sein Fehler um mehr als 0,5° geändert, erneut schwojen.',
   'swing.prompt.5': 'Ablenkungen notieren, wie vorgefunden, bevor etwas verstellt wird, und wie hinterlassen; auch den Stand aller Kompensiermittel.',
   'swing.prompt.6': 'Regel- und Steuerkompass zugleich ablesen: Eine Bestimmung dient beiden.',
   'swing.grid': 'Ablesungen der Bestimmung. Pfeiltasten und Eingabe gehen von Zelle zu Zelle; Einfügen legt eine Tabelle ab dieser Zelle; Strg Z macht rückgängig.',

@@ -59,7 +59,7 @@ export const swingMessages: Catalogue = {
   'swing.prompt.1': 'Buque adrizado y en su asiento de mar; plumas, grúas y pertrechos sueltos estibados como para la mar.',
   'swing.prompt.2': 'Mantener cada rumbo de 2 a 4 minutos antes de leer: la rosa y los hierros lo necesitan.',
   'swing.prompt.3': 'Dar la vuelta una vez en cada sentido y tomar la media; ambas filas pueden figurar aquí.',
-  'swing.prompt.4': 'Comprobar el girocompás antes y después.',
+  'swing.prompt.4': 'Comprobar el girocompás antes y después; si su error cambió en más de 0,5°, repetir el giro.',
   'swing.prompt.5': 'Anotar los desvíos hallados antes de mover nada y los que quedan; anotar el estado de todos los correctores.',
   'swing.prompt.6': 'Leer a la vez los compases magistral y de gobierno: una sola vuelta sirve para ambos.',
   'swing.grid': 'Lecturas de la determinación. Las flechas e Intro pasan de celda en celda; al pegar se coloca una tabla desde la celda; Control Z deshace.',

@@ -60,7 +60,7 @@ export const swingMessages: Catalogue = {
   'swing.prompt.1': 'Navire droit, dans son assiette de mer ; mâts de charge, grues et matériel mobile saisis comme pour la mer.',
   'swing.prompt.2': 'Tenir chaque cap 2 à 4 minutes avant de lire : la rose et les fers en ont besoin.',
   'swing.prompt.3': 'Faire un tour dans chaque sens et prendre la moyenne des deux ; les deux lignes peuvent figurer ici.',
-  'swing.prompt.4': 'Contrôler le gyrocompas avant et après.',
+  'swing.prompt.4': 'Contrôler le gyrocompas avant et après ; si son erreur a changé de plus de 0,5°, recommencer.',
   'swing.prompt.5': 'Noter les déviations trouvées avant de rien déplacer, et celles qui restent ; noter l’état de tous les correcteurs.',
   'swing.prompt.6': 'Lire ensemble le compas étalon et le compas de route : un seul tour sert aux deux.',
   'swing.grid': 'Lectures de la régulation. Les flèches et Entrée passent de case en case ; coller pose une table à partir de la case ; Contrôle Z annule.',

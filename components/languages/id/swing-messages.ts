@@ -61,7 +61,7 @@ export const swingMessages: Catalogue = {
   'swing.prompt.1': 'Kapal tegak, dalam trim laut; batang muat, derek dan barang lepas disimpan seperti di laut.',
   'swing.prompt.2': 'Tahan pada setiap haluan 2 sampai 4 menit sebelum membaca: piringan dan besi memerlukan waktu itu.',
   'swing.prompt.3': 'Putar satu kali ke setiap arah dan ambil rata-rata keduanya; kedua baris boleh ada di sini.',
-  'swing.prompt.4': 'Periksa pedoman gasing sebelum dan sesudahnya.',
+  'swing.prompt.4': 'Periksa pedoman gasing sebelum dan sesudahnya; jika kesalahannya berubah lebih dari 0,5°, ulangi.',
   'swing.prompt.5': 'Catat deviasi seperti didapati sebelum ada yang digeser, dan seperti ditinggalkan; catat keadaan semua korektor.',
   'swing.prompt.6': 'Baca pedoman standar dan pedoman kemudi bersama: satu putaran berlaku untuk keduanya.',
   'swing.grid': 'Bacaan pemutaran kapal. Tombol panah dan Enter berpindah dari sel ke sel; menempel meletakkan tabel mulai dari sel itu; Control Z mengurungkan.',

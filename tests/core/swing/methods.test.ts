@@ -226,6 +226,29 @@ for (const [turning, side] of [['starboard', 1], ['port', -1]] as const) {
   });
 }
 
+// The turns that settle head and parallax stopped after thirty, up to 0.6° short where the object almost touches the circle's width.
+test('an object two and a bit radii off: the parallax up to 29° is allowed for as well', () => {
+  const [distance, radius] = [605, 300];
+  for (const [turning, side] of [['starboard', 1], ['port', -1]] as const) {
+    const rows = evenly(24).map((heading): SwingRow => {
+      const magneticHead = heading + deviationOf(ship, heading);
+      return { method: 'known-object', heading, bearing: shown(bearingOnCircle(75, distance, radius, magneticHead, side), heading) };
+    });
+    const found = swing(rows, { object: { bearing: 75, by: 'magnetic' }, circle: { radius, distance, turning } });
+    assertShip(found, 0.001);
+  }
+});
+
+// Zones by the WMM2025 report: H below 6000 and below 2000 nT. 80° N 100° W has 2.1 µT, 85.7° N 139° E by the north dip pole 0.1 µT,
+// 48° S 72° W some 19 µT (any chart of H). The swing said nothing of them.
+test('a swing where the compass is weak says so, whatever the method, and where it is not says nothing', () => {
+  const rows = evenly(16).map((heading): SwingRow => ({ method: 'deviation', heading, deviation: deviationOf(ship, heading) }));
+  const zone = (latitude: number, longitude: number): string[] =>
+    swing(rows, { place: { latitude, longitude }, instant: new Date('2026-06-21T18:00:00Z') }).cautions.filter(({ code }) => code.endsWith('-zone')).map(({ code, level }) => `${level} ${code}`);
+  assert.deepEqual([zone(80, -100), zone(85.7, 139), zone(-48, -72)], [['warning caution-zone'], ['warning blackout-zone'], []]);
+  assert.deepEqual(swing(rows, { variation: -17 }).cautions.map(({ code }) => code), []);
+});
+
 test('six methods in one swing agree on one ship', () => {
   const sun = suns.find(({ hc_deg }) => hc_deg < 30) as SunCase;
   const rows = evenly(24).map((heading, i): SwingRow => {
