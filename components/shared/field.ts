@@ -7,7 +7,7 @@ export type North = 'T' | 'M' | 'C' | 'G';
  * A text with the words of a language in the English ones that fields read: `3,2 oeste` is
  * `3,2 W`. `words` lists them as `este=E oeste=W`; only whole words are taken.
  */
-function inEnglish(text: string, words: string): string {
+export function inEnglish(text: string, words: string): string {
   return text.replace(/\p{L}+/gu, (word) => {
     const english = ` ${words} `.split(` ${word.toLowerCase()}=`)[1]?.split(' ')[0];
     // Chinese has no gap between word and figures, English needs one; a mark such as - stands close.

@@ -114,10 +114,12 @@ export class GridDesk {
 
   /** Whether the text was a table: one cell's worth is left to the browser. */
   paste(row: number, column: TypedColumn, text: string): boolean {
-    if (!isTable(text)) return false;
+    const { t } = this.#host.widget;
+    const words = t('entry.words');
+    if (!isTable(text, words)) return false;
     this.typing = null;
-    this.take({ rows: pasteInto(this.rows, text, { row, column, columns: this.#host.columns(), deviations: this.#host.deviations() }) }, null);
-    this.#host.widget.say(this.#host.widget.t('swing.pasted', { count: pastedCells(text).length }));
+    this.take({ rows: pasteInto(this.rows, text, { row, column, columns: this.#host.columns(), deviations: this.#host.deviations(), words }) }, null);
+    this.#host.widget.say(t('swing.pasted', { count: pastedCells(text, words).length }));
     return true;
   }
 

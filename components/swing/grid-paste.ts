@@ -1,28 +1,29 @@
+import { inEnglish } from '../shared/field.js';
 import { lineCells, unquoted } from '../shared/table-cells.js';
 import { withoutMagnetic } from './derived-column.js';
 import { hasReadings, withRow } from './grid-row.js';
 import type { GridRow, TypedColumn } from './grid-row.js';
 
-/** A letter that a spreadsheet keeps in a column of its own belongs to the figures before it. */
-function joinLetters(cells: readonly string[]): readonly string[] {
+/** A letter or word for it, as `words` has them, that a spreadsheet keeps in a column of its own belongs to the figures before it. */
+function joinLetters(cells: readonly string[], words: string): readonly string[] {
   const joined: string[] = [];
   for (const cell of cells) {
     const before = joined[joined.length - 1];
-    if (/^[EW]$/i.test(cell.trim()) && before !== undefined && /\d\s*°?$/.test(before)) joined[joined.length - 1] = `${before.trim()}${cell.trim()}`;
+    if (/^[EW]$/i.test(inEnglish(cell.trim(), words)) && before !== undefined && /\d\s*°?$/.test(before)) joined[joined.length - 1] = `${before.trim()}${inEnglish(cell.trim(), words)}`;
     else joined.push(cell);
   }
   return joined;
 }
 
 /** The lines of a clipboard as cells: by tabs where there is one, else as a table typed by hand. */
-export function pastedCells(text: string): readonly (readonly string[])[] {
+export function pastedCells(text: string, words: string): readonly (readonly string[])[] {
   const lines = text.replace(/(?:\r\n|\r|\n)+$/, '').split(/\r\n|\r|\n/);
-  return lines.map((line) => (line.includes('\t') ? joinLetters(line.split('\t').map(unquoted)) : joinLetters(lineCells(line))));
+  return lines.map((line) => joinLetters(line.includes('\t') ? line.split('\t').map(unquoted) : lineCells(line), words));
 }
 
 /** Whether a pasted text is more than the text of one cell. */
-export function isTable(text: string): boolean {
-  const cells = pastedCells(text);
+export function isTable(text: string, words: string): boolean {
+  const cells = pastedCells(text, words);
   return cells.length > 1 || (cells[0]?.length ?? 0) > 1;
 }
 
@@ -33,6 +34,8 @@ interface PastePlace {
   readonly columns: readonly TypedColumn[];
   /** What is read is a deviation: a magnetic heading beside it says nothing more. */
   readonly deviations?: boolean;
+  /** Those of the page's language. */
+  readonly words: string;
 }
 
 /** The column a table begins in: one too wide to stand where the cursor is moves to the left. */
@@ -46,7 +49,7 @@ function startOf({ column, columns }: PastePlace, width: number): number {
  * with headings of its own takes the place of rows in which nothing has been read yet.
  */
 export function pasteInto(rows: readonly GridRow[], text: string, place: PastePlace): readonly GridRow[] {
-  const cells = pastedCells(text);
+  const cells = pastedCells(text, place.words);
   const lines = place.deviations && place.columns.length === 2 ? withoutMagnetic(cells) : cells;
   const width = Math.max(...lines.map(({ length }) => length));
   const start = startOf(place, width);

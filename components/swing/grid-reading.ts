@@ -7,6 +7,7 @@ import { instantOf, parseInstant } from '../../core/time/instant.js';
 import type { CivilDate } from '../../core/time/parse-date.js';
 import { parseTimeOfDay } from '../../core/time/parse-time-of-day.js';
 import type { HeadingReckoning, RowHead, SwingMethod, SwingRow } from '../../core/swing/swing-row.js';
+import { inEnglish } from '../shared/field.js';
 import type { GridRow, TypedColumn } from './grid-row.js';
 
 /** What is the same for all rows unless a row says otherwise. */
@@ -17,6 +18,8 @@ export interface GridDefaults {
   readonly date: CivilDate | undefined;
   /** Whether a steering compass is read beside the standard. */
   readonly steering: boolean;
+  /** What the page's language calls east and west, and the months: see `inEnglish`. */
+  readonly words: string;
 }
 
 interface Refused {
@@ -102,6 +105,15 @@ function withSteering(read: ReadRow, { steering, steeringStruck }: GridRow): Rea
 
 /** Reads one row of the grid. `signed`: see `marksWestWithMinus`. */
 export function readGridRow(row: GridRow, defaults: GridDefaults, signed: boolean): ReadRow {
+  const plain = readTyped(row, defaults, signed);
+  if (plain.state !== 'refused') return plain;
+  const english = (text: string): string => inEnglish(text, defaults.words);
+  const worded = readTyped({ ...row, heading: english(row.heading), reading: english(row.reading), second: english(row.second) }, defaults, signed);
+  // What is not understood either way is refused as it was typed.
+  return worded.state === 'refused' ? plain : worded;
+}
+
+function readTyped(row: GridRow, defaults: GridDefaults, signed: boolean): ReadRow {
   const read = readStandard(row, defaults, signed);
   return defaults.steering ? withSteering(read, row) : read;
 }

@@ -42,6 +42,8 @@ export interface SwingState {
   /** Whether a steering compass is read beside the standard. */
   readonly steering: boolean;
   readonly correctors: CorrectorsByCompass;
+  /** Those of the page's language that readings may be written in. */
+  readonly words: string;
 }
 
 function methodsOf(rows: readonly GridRow[], method: SwingMethod): readonly SwingMethod[] {
@@ -84,7 +86,7 @@ export function columnsFor(rows: readonly GridRow[], method: unknown, steering: 
 type Chosen = Readonly<Partial<Record<(typeof chosenSettings)[number], unknown>>>;
 
 /** What is none of the settings. */
-type Beside = Pick<SwingState, 'rows' | 'correctors' | 'stage' | 'two' | 'steering' | 'given' | 'unknown'>;
+type Beside = Pick<SwingState, 'rows' | 'correctors' | 'stage' | 'two' | 'steering' | 'given' | 'unknown' | 'words'>;
 
 /** Settings and rows together, every word understood or replaced by the usual one. */
 export function swingState(chosen: Chosen, fields: SwingFieldStates, { rows, ...rest }: Beside): SwingState {

@@ -177,6 +177,7 @@ export class LubberSwing extends SwingProperties {
       steering: this.compasses === 'two',
       given: adjusted ? { card: null, problem: null } : given,
       unknown: this.hasUnknownWord,
+      words: this.t('entry.words'),
     });
   }
 

@@ -26,8 +26,8 @@ export interface WorkedSwing {
 
 /** Reads every row, and works out what is understood. */
 function workOut(state: SwingState, reader: RowReader): WorkedSwing {
-  const { method, headingBy, steering } = state;
-  const defaults = { method, headingBy, date: valueOf(state.fields.date), steering };
+  const { method, headingBy, steering, words } = state;
+  const defaults = { method, headingBy, date: valueOf(state.fields.date), steering, words };
   const signed = marksWestWithMinus(state.rows, defaults);
   const read = reader.readAll(state.rows, defaults, signed);
   const rows = read.flatMap((one) => (one.state === 'row' ? [one.row] : []));
@@ -48,9 +48,9 @@ export class SwingWork {
   #last: { readonly key: string; readonly state: SwingState; readonly worked: WorkedSwing } | null = null;
 
   of(now: SwingState): WorkedSwing {
-    const { fields, limit, method, headingBy, headings, objectBy, turning, transitBy, model, unknown, steering } = now;
+    const { fields, limit, method, headingBy, headings, objectBy, turning, transitBy, model, unknown, steering, words } = now;
     const texts = Object.values(fields).map(({ text }) => text);
-    const key = JSON.stringify([texts, limit.code, method, headingBy, headings, objectBy, turning, transitBy, model, unknown, steering]);
+    const key = JSON.stringify([texts, limit.code, method, headingBy, headings, objectBy, turning, transitBy, model, unknown, steering, words]);
     const last = this.#last;
     const same = last?.key === key && last.state.rows === now.rows && last.state.correctors === now.correctors && last.state.given.card === now.given.card;
     if (last && same) return last.worked;

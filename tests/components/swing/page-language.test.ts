@@ -2,7 +2,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/swing/define.js';
 import type { LubberSwing } from '../../../components/swing/swing.js';
-import { cautions, cell, flat, root, settled } from './grid-hand.js';
+import { cautions, cell, column, flat, paste, press, root, settled, type } from './grid-hand.js';
 
 describe('a swing in another language', () => {
   it('takes it up in every row and setting, and lists headings with its decimal mark', async () => {
@@ -16,5 +16,22 @@ describe('a swing in another language', () => {
     expect(cell(element, 'reading-3').getAttribute('aria-label')).to.match(/^Zeile 4/);
     expect(flat(root(element).querySelector('.settings label'))).not.to.equal('Method');
     expect(flat(root(element).querySelector('#correctors-standard caption'))).not.to.match(/magnets/);
+  });
+
+  // Fields read the words of the page's language, cells refused them. Deviations of the Handbook of Magnetic Compass Adjustment, art. 501.
+  it('reads its words for east and west, pasted behind figures or in a column of their own, and typed', async () => {
+    const deviations = [10.5, 20, 11.5, -1.2, -5.5, -8, -12.5, -6.8];
+    const table = (gap: string): string =>
+      deviations.map((deviation, index) => `${index * 45}°\t${Math.abs(deviation).toString().replace('.', ',')}${gap}${deviation < 0 ? 'West' : 'Ost'}`).join('\n');
+    for (const gap of ['° ', '\t']) {
+      const element = await fixture<LubberSwing>(html`<lubber-swing lang="de" method="deviation" headings="8"></lubber-swing>`);
+      await paste(element, 'heading-0', table(gap));
+      expect(element.result?.rows.map((row) => (row.ok ? row.deviation : null)), JSON.stringify(gap)).to.deep.equal(deviations);
+      cell(element, 'reading-0').focus();
+      await type(element, '3,5 West');
+      await press(element, 'Enter');
+      expect(element.result?.rows[0]?.ok && element.result.rows[0].deviation).to.equal(-3.5);
+      expect(column(element, 'reading')[0]).to.equal('3,5 West');
+    }
   });
 });
