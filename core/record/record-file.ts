@@ -71,16 +71,16 @@ export function readEntries(text: string, offset: number, header: FileHeader, co
     at += written.length;
     const after = number < header.count ? codec.between : end;
     if (text.startsWith(after, at)) at += after.length;
-    // Torn off just here: what follows is missing, the entry itself is whole.
-    else if (at < text.length && after.startsWith(text.slice(at))) return { ok: false, reason: 'incomplete', number: number + 1 };
-    // A last line end may have been lost on the way; nothing else may.
-    else if (after !== end || end.trim() !== '' || at < text.length) return { ok: false, reason: 'altered', number };
+    else if (!after.startsWith(text.slice(at)) && !text.startsWith(end, at)) return { ok: false, reason: 'altered', number };
+    // Torn off just here: what follows is missing, the entry itself is whole. A last line end may have been lost on the way.
+    else if (number < header.count || end.trim() !== '') return { ok: false, reason: 'incomplete', number: number + 1 };
     if (entry.number !== number || entry.previous !== previous) return { ok: false, reason: 'out-of-place', number };
     if (entryHash(entry) !== entry.hash) return { ok: false, reason: 'altered', number };
     entries.push(entry);
     previous = entry.hash;
   }
   if (header.count === 0 && text.startsWith(end, at)) at += end.length;
+  else if (header.count === 0 && end.trim() !== '') return { ok: false, reason: 'incomplete', number: 1 };
   if (text.slice(at).trim() !== '') return { ok: false, reason: 'out-of-place', number: header.count + 1 };
   if (previous !== header.last) return { ok: false, reason: 'incomplete', number: header.count + 1 };
   return { ok: true, book: header.book, entries };

@@ -58,9 +58,10 @@ function readHeader(line: string): FileHeader | 'not-a-record' | 'unknown-schema
   const { schema, book, count, last } = values;
   if (typeof schema !== 'string' || !schema.startsWith('lubberline-record/')) return 'not-a-record';
   if (schema !== recordSchema) return 'unknown-schema';
-  if (typeof book !== 'string' || typeof last !== 'string' || !Number.isSafeInteger(count) || (count as number) < 0) return 'not-as-exported';
+  if (!Number.isSafeInteger(count) || (count as number) < 0) return 'not-as-exported';
   try {
-    const header = { book: bookName(book), count: count as number, last };
+    // What is no text is written otherwise than it stands in the line.
+    const header = { book: bookName(String(book)), count: count as number, last: String(last) };
     return writeHeader(header) === line ? header : 'not-as-exported';
   } catch {
     return 'not-as-exported';

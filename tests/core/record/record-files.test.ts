@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { csvLine, recordFromCsv, recordToCsv } from '../../../core/record/record-csv.js';
 import { recordFromJson, recordToJson } from '../../../core/record/record-json.js';
 import type { RecordEntry } from '../../../core/record/entry.js';
-import { entryHash } from '../../../core/record/chain.js';
+import { entryHash, firstHash } from '../../../core/record/chain.js';
 import { BOOK, anyBook, anyFields, anyText, bookOf } from './any-entry.js';
 
 const files = [
@@ -105,6 +105,51 @@ for (const { name, write, read } of files) {
     for (const empty of ['', ' \n', '\ufeff']) assert.equal(reason(empty), 'empty');
   });
 
+  // Torn at the very end of an entry, that entry was said to have been altered.
+  test(`${name}: a file torn at any place after an entry is incomplete from the next one on, and none is said to be altered`, () => {
+    const entries = bookOf(fc.sample(anyFields, { numRuns: 3, seed: 7 }));
+    const text = write(BOOK, entries);
+    const endOf = (number: number): number => startOf(text, name, number + 1) - (name === 'CSV' ? 2 : number < 3 ? 2 : 1);
+    for (const number of [1, 2]) {
+      for (const more of [0, 1, 2]) assert.deepEqual(read(text.slice(0, endOf(number) + more)), { ok: false, reason: 'incomplete', number: number + 1 }, `${number} + ${more}`);
+    }
+    // Within the entry it cannot be told what stood there.
+    assert.deepEqual(read(text.slice(0, endOf(2) - 1)), { ok: false, reason: 'altered', number: 2 });
+  });
+
+  test(`${name}: what is added behind is out of place; an entry taken out with its count is missed by the last hash`, () => {
+    const entries = bookOf(fc.sample(anyFields, { numRuns: 3, seed: 7 }));
+    const text = write(BOOK, entries);
+    for (const more of ['x', 'another line\r\n']) assert.deepEqual(read(text + more), { ok: false, reason: 'out-of-place', number: 4 }, more);
+    assert.ok(read(`${text}\r\n \n`).ok);
+    // As a forger would do it who does not know what the last hash is for; and one who changes it alone.
+    const two = write(BOOK, entries.slice(0, 2));
+    const [last, before] = [entries[2]?.hash ?? '', entries[1]?.hash ?? ''];
+    const inHead = (file: string, from: string, to: string): string => file.slice(0, file.indexOf('\n') + 1).replace(from, to) + file.slice(file.indexOf('\n') + 1);
+    assert.deepEqual(read(inHead(two, before, last)), { ok: false, reason: 'incomplete', number: 3 });
+    const empty = write(BOOK, []);
+    assert.deepEqual(read(`${empty}x`), { ok: false, reason: 'out-of-place', number: 1 });
+    assert.deepEqual(read(inHead(empty, firstHash(BOOK), last)), { ok: false, reason: 'incomplete', number: 1 });
+  });
+
+  test(`${name}: a number or hash that is none is an altered entry, and no other is looked for in its place`, () => {
+    const fields = fc.sample(anyFields, { numRuns: 2, seed: 7 });
+    const entries = bookOf(fields) as [RecordEntry, RecordEntry];
+    const text = write(BOOK, entries);
+    const [, second] = entries;
+    const altered = { ok: false, reason: 'altered', number: 2 };
+    const from = startOf(text, name, 2);
+    const within = (piece: string, by: string): string => text.slice(0, from) + text.slice(from).replace(piece, by);
+    for (const bad of [second.previous.toUpperCase(), second.previous.slice(1), `${second.previous}0`, `0${second.previous}`, '']) assert.deepEqual(read(within(second.previous, bad)), altered, bad);
+    for (const bad of [second.hash.toUpperCase(), second.hash.slice(1), `${second.hash}0`, `0${second.hash}`, '']) assert.deepEqual(read(within(second.hash, bad)), altered, bad);
+    const number = name === 'CSV' ? '2,' : '"number":2,';
+    for (const bad of ['2.5', '02', '2e0', '"2"', 'null', '9007199254740993']) assert.deepEqual(read(within(number, number.replace('2', bad))), altered, bad);
+    // Whole and sealed, but of another book.
+    assert.deepEqual(read(write(BOOK, [entries[0], bookOf(fields, 'other')[1] as RecordEntry])), { ok: false, reason: 'out-of-place', number: 2 });
+    assert.deepEqual(read(write(BOOK, [entries[0], { ...second, number: 3 }])), { ok: false, reason: 'out-of-place', number: 2 });
+    assert.deepEqual(read(write(BOOK, [entries[0], { ...second, hash: entries[0].hash }])), altered);
+  });
+
   test(`${name}: a book forged whole with a formula for a time is refused`, () => {
     const [entry] = bookOf(fc.sample(anyFields, { numRuns: 1, seed: 2 })) as [RecordEntry];
     const unsealed = { ...entry, written: '=1+1' };
@@ -112,6 +157,51 @@ for (const { name, write, read } of files) {
     assert.deepEqual(outcome, { ok: false, reason: 'altered', number: 1 });
   });
 }
+
+/** RFC 8259: a text of one value; a mark of byte order may be passed over (8.1), numbers and texts are of two kinds (3). */
+test('JSON: a mark of byte order is passed over before the text, and nowhere in it', () => {
+  const entries = bookOf(fc.sample(anyFields, { numRuns: 2, seed: 7 }));
+  const text = recordToJson(BOOK, entries);
+  assert.ok(recordFromJson(`\ufeff${text}`).ok);
+  assert.deepEqual(recordFromJson(text.replace('"kind"', '\ufeff"kind"')), { ok: false, reason: 'altered', number: 1 });
+});
+
+test('JSON: what stands in the place of an entry and is none is refused by its number', () => {
+  const text = recordToJson(BOOK, bookOf(fc.sample(anyFields, { numRuns: 2, seed: 7 })));
+  for (const instead of ['null', '5', '"text"', '[]', '{}', '{"number":1}', '{']) {
+    const lines = text.split('\n');
+    lines[1] = `${instead},`;
+    assert.deepEqual(recordFromJson(lines.join('\n')), { ok: false, reason: 'altered', number: 1 }, instead);
+  }
+});
+
+test('JSON: a head that is not as it was written is told from another program’s, and an entry whose line was cut out with its comma is missed', () => {
+  const entries = bookOf(fc.sample(anyFields, { numRuns: 2, seed: 7 }));
+  const text = recordToJson(BOOK, entries);
+  const reason = (file: string): string => {
+    const outcome = recordFromJson(file);
+    return outcome.ok ? 'taken' : outcome.reason;
+  };
+  const book = JSON.stringify(BOOK);
+  for (const [from, to] of [['"count":2', '"count":"2"'], ['"count":2', '"count":-2'], ['"count":2', '"count":2.5'], ['"count":2', '"count":02'], [book, '5'], [book, '""'], [book, 'null'], [`"last":"${entries[1]?.hash ?? ''}"`, '"last":5'], ['"entries":[', '"entries":{'], ['"count":2,', '']] as const) {
+    assert.ok(text.includes(from), from);
+    assert.equal(reason(text.replace(from, to)), 'not-as-exported', to);
+  }
+  for (const other of ['{"schema":5,"entries":[\n]}', '{"schema":"other/1","book":"lubberline-record","entries":[\n]}', '{"schema":"other/1","entries":[\n]}', '{"schema":"other/1"}', '{"schema":5}', '{"schema":null}\n', '7\n']) assert.equal(reason(other), 'not-a-record', other);
+  const next = text.replace('lubberline-record/1', 'lubberline-record/2');
+  assert.equal(reason(JSON.stringify(JSON.parse(next))), 'unknown-schema');
+  assert.equal(reason(JSON.stringify(JSON.parse(next), null, 1)), 'unknown-schema');
+  assert.equal(reason(next.slice(0, next.indexOf('\n') + 9)), 'unknown-schema');
+  assert.equal(reason(JSON.stringify(JSON.parse(text))), 'not-as-exported');
+  const [head, first] = text.split('\n') as [string, string];
+  assert.deepEqual(recordFromJson(`${head}\n${first.slice(0, -1)}\n]}\n`), { ok: false, reason: 'incomplete', number: 2 });
+});
+
+// Its brackets not closed, it was taken for a book without entries.
+test('JSON: an empty book that is torn is refused', () => {
+  const text = recordToJson(BOOK, []);
+  for (const end of [1, 2]) assert.deepEqual(recordFromJson(text.slice(0, text.length - 1 - end)), { ok: false, reason: 'incomplete', number: 1 }, String(end));
+});
 
 /** Where an entry begins; one past the last gives the end of the entries. */
 function startOf(text: string, name: 'CSV' | 'JSON', number: number): number {
@@ -168,6 +258,30 @@ test('no cell of any CSV begins as a formula, whether a program splits at commas
     }),
     { numRuns: 1000 },
   );
+});
+
+/** RFC 4180, 2: cells and lines as its rules and examples write them. */
+test('lines of a CSV are read by the rules of RFC 4180, and refused where quotes do not match', () => {
+  const cells = (line: string): string[] | null => csvLine(line, 0);
+  assert.deepEqual(cells('aaa,bbb,ccc\r\nzzz,yyy,xxx'), ['aaa', 'bbb', 'ccc']);
+  assert.deepEqual(csvLine('aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n', 13), ['zzz', 'yyy', 'xxx']);
+  assert.deepEqual(cells('"aaa","bbb","ccc"\r\nzzz'), ['aaa', 'bbb', 'ccc']);
+  assert.deepEqual(cells('"aaa","b\r\nbb","ccc"\r\nzzz'), ['aaa', 'b\r\nbb', 'ccc']);
+  assert.deepEqual(cells('"aaa","b""bb","ccc"'), ['aaa', 'b"bb', 'ccc']);
+  assert.deepEqual(cells('"a""""b",""""'), ['a""b', '"']);
+  // Spaces are part of a cell; a cell may be empty, the last one too.
+  assert.deepEqual(cells(' a , "b",'), [' a ', ' "b"', '']);
+  assert.deepEqual(cells(',""\n'), ['', '']);
+  for (const bad of ['"aaa', '"aaa""', '"a"b,c', '"a" ,c', '"a","b']) assert.equal(cells(bad), null, bad);
+});
+
+/** RFC 4180, 2.6 and 2.7: what holds a comma, a quote or a line end stands in quotes; so does, for programs that split there, a semicolon: common practice, no source. */
+test('what would part a line stands in quotes, and nothing else does', () => {
+  const [fields] = fc.sample(anyFields, { numRuns: 1, seed: 1 });
+  for (const [remarks, written] of [['a,b', '"a,b"'], ['a;b', '"a;b"'], ['a"b', '"a""b"'], ['a\nb', '"a\nb"'], ['a b', 'a b'], ["a'b", "a'b"], ['a|b', 'a|b'], ['', '']] as const) {
+    const text = recordToCsv(BOOK, bookOf([{ ...(fields as NonNullable<typeof fields>), remarks }]));
+    assert.ok(text.includes(`,${written},sha256:`), text);
+  }
 });
 
 test('no digit is lost: texts of figures, days and truth values are kept as texts, hashes are no numbers', () => {
