@@ -43,7 +43,7 @@ export abstract class FormElement extends LitElement {
   /** The first field in which something is to be entered: empty, and nothing said to stand in for it. */
   #missing(): HTMLElement | undefined {
     const fields = [...this.renderRoot.querySelectorAll<HTMLInputElement>('input:read-write, select:enabled, textarea:read-write')];
-    return fields.find(({ value, placeholder }) => value + placeholder === '') ?? fields[0];
+    return fields.find(({ value, placeholder }) => !(value + placeholder)) ?? fields[0];
   }
 
   /** What the form is given; null where there is no result. */

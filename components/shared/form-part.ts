@@ -60,8 +60,7 @@ export class FormPart {
     const kept = (value: unknown): string => (typeof value === 'object' && value ? JSON.stringify(value) : String(value ?? ''));
     const typed = [...this.#changes.keys()].map((name) => [name, kept(this.#host[name])]);
     this.internals?.setFormValue(answer && JSON.stringify(answer.data), JSON.stringify([whose(this.#host), ...typed]));
-    if (!required || answer?.complete) this.internals?.setValidity({});
-    else this.internals?.setValidity({ valueMissing: true }, message, anchor);
+    this.internals?.setValidity({ valueMissing: required && !answer?.complete }, message, anchor);
   }
 }
 

@@ -1,3 +1,4 @@
+import { checkFinite } from '../angle/check-number.js';
 import type { DeviationLimit } from './deviation-limits.js';
 import { checkInstant } from '../time/check-instant.js';
 import type { CivilDate } from '../time/parse-date.js';
@@ -8,10 +9,11 @@ import { quantity } from '../working/quantity.js';
 /** After this many months a compass is readjusted where no record of deviations is kept (guidance to SOLAS V, summary). */
 const WITHOUT_RECORD = 24;
 
-/** Whole months from a day to today, by the calendar of UTC; negative for a day to come. Throws `RangeError` naming `today`. */
+/** Whole months from a day to today, by the calendar of UTC; negative for a day to come. Throws `RangeError` naming `date` or `today`. */
 export function ageInMonths(date: CivilDate, today: Date): number {
   checkInstant('today', today);
   const months = (today.getUTCFullYear() - date.year) * 12 + today.getUTCMonth() + 1 - date.month;
+  checkFinite('date', months);
   return today.getUTCDate() < date.day ? months - 1 : months;
 }
 

@@ -10,7 +10,9 @@ export type CardByCompass = Exclude<DeviationCard, { readonly kind: 'exact' }>;
 /** The deviation on every compass heading by a table or by approximate coefficients; throws as `deviationCurve`. */
 export function curveByCompass(card: CardByCompass): PeriodicCurve {
   if (card.kind === 'table') return tableCurve(card.rows);
-  const { coefficients } = card;
+  const { kind, coefficients } = card;
+  // Exact coefficients are a sixtieth of these: read as such they would pass for next to no deviation.
+  if (kind !== 'approximate') throw new RangeError(`card.kind: ${String(kind)} is none`);
   checkCoefficients('card.coefficients', coefficients);
   return {
     value: (heading) => approximateDeviation(coefficients, heading),

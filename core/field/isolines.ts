@@ -68,12 +68,13 @@ function firstFrom(rising: readonly AskedLevel[], value: number): number {
  * Lines of equal value from a grid, one for each level in the given order; straight
  * between the sides of the grid's cells. Lines of equal variation run together at the
  * geographic and at the dip poles; the cell of a dip pole stays empty.
- * Throws `RangeError` for a level that is not a finite number.
+ * Throws `RangeError` for a level that is not a finite number, and for what is no element of the grid.
  * Method: marching squares, common practice, no source.
  */
 export function isolines(grid: MagneticFieldGrid, element: GridElement, levels: readonly number[]): Isoline[] {
   for (const level of levels) checkFinite('levels', level);
-  const values = grid[element];
+  const values = grid[element] as MagneticFieldGrid[GridElement] | undefined;
+  if (!values) throw new RangeError(`element: ${String(element)} is none`);
   const direction = element === 'variation' || element === 'declination';
   const rows = grid.latitudes.length;
   const columns = grid.longitudes.length;

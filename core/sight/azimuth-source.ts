@@ -54,5 +54,7 @@ export function skyPlace(source: TimedSource, instant: Date | null): SkyPlace {
       checkFigures({ sha, ghaAries, declination });
       return { ...point, gha: wrap360(ghaAries + sha), declination, hourAngleRate: STARS_RATE };
     }
+    default:
+      throw new RangeError(`source.by: ${String((source as TimedSource).by)} is none`);
   }
 }

@@ -130,6 +130,7 @@ export function bearingSeries(observation: SeriesObservation): BearingSeries | N
     checkInstant('shots: instant', shot.instant);
     checkReading({ ...observation, ...shot });
   }
+  if (observation.instant) checkInstant('instant', observation.instant);
   const variation = variationSource(observation, first.instant, observation.variation);
   const reduced = reduce(observation, variation, observation.instant ?? first.instant);
   const usable = reduced.filter((shot) => shot.error !== null);

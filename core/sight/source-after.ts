@@ -8,11 +8,12 @@ import type { TimedSource } from './azimuth-source.js';
  */
 export function sourceAfter(source: TimedSource, minutes: number): TimedSource {
   switch (source.by) {
-    case 'body':
-      return source;
     case 'hour-angle':
       return { ...source, gha: wrap360(source.gha + MEAN_SUN_RATE * minutes) };
     case 'sidereal-hour-angle':
       return { ...source, ghaAries: wrap360(source.ghaAries + STARS_RATE * minutes) };
+    // A body has its own time; what is no source is refused where its place is asked for.
+    default:
+      return source;
   }
 }

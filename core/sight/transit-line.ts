@@ -105,5 +105,7 @@ export function transitLine(line: TransitLine, ship?: Position): FoundLine {
         line: { trueBearing, rhumbBearing: rhumbBearing(ship, line.mark), markDistance: null, shipDistance, ship: null },
       };
     }
+    default:
+      throw new RangeError(`line.kind: ${String((line as TransitLine).kind)} is none`);
   }
 }

@@ -5,7 +5,7 @@ import { checkInstant } from '../time/check-instant.js';
 import { combineDoubt } from '../working/doubt.js';
 import { checkPosition } from './geodesic-line.js';
 import type { Position } from './geodesic-line.js';
-import { deviationDoubtOf, splitOf } from './split-error.js';
+import { checkReading, deviationDoubtOf, splitOf } from './split-error.js';
 import { transitCautions } from './transit-cautions.js';
 import { transitDoubts, usualTransitDoubts } from './transit-doubts.js';
 import { transitLine } from './transit-line.js';
@@ -14,13 +14,14 @@ import type { MarkError, NoTransit, TransitSight } from './transit-result.js';
 import { transitSteps } from './transit-steps.js';
 import { variationSource } from './variation-source.js';
 
-function checkObservation({ sightings, ship, instant, variation, cardDeviation }: TransitObservation): void {
+function checkObservation(observation: TransitObservation): void {
+  const { sightings, ship, instant } = observation;
   if (sightings.length === 0) throw new RangeError('sightings: there is none');
   sightings.forEach(({ compassBearing }, index) => checkRange(`sightings[${index}].compassBearing`, compassBearing, 0, 360));
   if (ship) checkPosition('ship', ship);
   if (instant) checkInstant('instant', instant);
-  if (variation !== undefined) checkRange('variation', variation, -180, 180);
-  if (cardDeviation !== undefined) checkRange('cardDeviation', cardDeviation, -180, 180);
+  // What is common to all of them.
+  checkReading({ ...observation, compassBearing: 0 });
 }
 
 /** The ship's place, or a mark's: near enough for the variation. */

@@ -28,7 +28,7 @@ function givenSigma(field: ModelVariation | null): number {
  * The variation to use at a place and instant: the one given, or that of the World Magnetic
  * Model. Unless one is given there is none outside the models' years, nor without an instant.
  * Degrees, latitude in [-90, 90], longitude any finite number, east positive. Throws
- * `RangeError` naming `latitude`, `longitude` or `instant`.
+ * `RangeError` naming `latitude`, `longitude`, `instant` or `given`.
  */
 export function variationSource(
   { latitude, longitude }: { readonly latitude: number; readonly longitude: number },
@@ -40,6 +40,7 @@ export function variationSource(
   const inModels = year !== null && year >= magneticModelYears.from && year <= magneticModelYears.until;
   const field = instant && inModels ? modelVariation({ latitude, longitude: wrap180(longitude) }, instant) : null;
   if (given !== undefined) {
+    checkFinite('given', given);
     const beside = typeof field?.variation === 'number' ? { modelled: field.variation } : {};
     return { source: 'given', value: given, sigma: givenSigma(field), zone: field?.zone ?? null, ...beside };
   }
