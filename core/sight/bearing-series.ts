@@ -157,7 +157,9 @@ export function bearingSeries(observation: SeriesObservation): BearingSeries | N
   const bearing = azimuthBearing(look);
   // What time, place and tilt do is common to all shots: only the reading is better for being repeated.
   const common = bearing.determined ? azimuthDoubts(source, bearing, doubts).filter(({ code }) => code !== 'reading') : [];
-  const doubt = combineDoubt([{ code: 'series', cause: quantity(mean.scatter, 'angle'), effect: mean.standardError }, ...common]);
+  // Of one bearing, by the scatter or, of few, as supposed: whichever the mean was reckoned with.
+  const single = mean.standardError * Math.sqrt(kept.length);
+  const doubt = combineDoubt([{ code: 'series', cause: quantity(single, 'angle'), effect: mean.standardError }, ...common]);
   const deviationDoubt = deviationDoubtOf({ deviation: mean.deviation, variation }, doubt);
   return {
     ...mean,

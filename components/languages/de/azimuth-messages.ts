@@ -92,7 +92,7 @@ export const azimuthMessages: Catalogue = {
   'doubt.figures': 'Stundenwinkel und Abweichung wie eingetragen',
   'doubt.altitude': 'die Höhe',
   'doubt.declination': 'die Abweichung wie eingetragen',
-  'doubt.series': 'die Peilungen, nach ihrer Streuung',
+  'doubt.series': 'jede Peilung der Reihe',
   'accepted.declination': 'Zulässig: 12‑14,6S, 12°14,6′N oder −12,24, bis 90°.',
   'accepted.altitude': 'Zulässig: Grad, oder Grad und Minuten, bis 90°.',
   'accepted.hourAngle': 'Zulässig: 000 bis 360, Grad oder Grad und Minuten.',

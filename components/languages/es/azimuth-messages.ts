@@ -90,7 +90,7 @@ export const azimuthMessages: Catalogue = {
   'doubt.figures': 'horario y declinación introducidos',
   'doubt.altitude': 'la altura',
   'doubt.declination': 'la declinación introducida',
-  'doubt.series': 'las demoras, por su dispersión',
+  'doubt.series': 'cada demora de la serie',
   'accepted.declination': 'Se admite: 12‑14,6S, 12°14,6′N o −12,24, hasta 90°.',
   'accepted.altitude': 'Se admite: grados, o grados y minutos, hasta 90°.',
   'accepted.hourAngle': 'Se admite: de 000 a 360, grados o grados y minutos.',

@@ -91,7 +91,7 @@ export const azimuthMessages: Catalogue = {
   'doubt.figures': 'angle horaire et déclinaison entrés',
   'doubt.altitude': 'la hauteur',
   'doubt.declination': 'la déclinaison entrée',
-  'doubt.series': 'les relèvements, par leur dispersion',
+  'doubt.series': 'chaque relèvement de la série',
   'accepted.declination': 'Admis : 12‑14,6S, 12°14,6′N ou −12,24, jusqu’à 90°.',
   'accepted.altitude': 'Admis : degrés, ou degrés et minutes, jusqu’à 90°.',
   'accepted.hourAngle': 'Admis : de 000 à 360, degrés ou degrés et minutes.',

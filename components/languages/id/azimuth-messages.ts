@@ -94,7 +94,7 @@ export const azimuthMessages: Catalogue = {
   'doubt.figures': 'sudut jam dan deklinasi yang dimasukkan',
   'doubt.altitude': 'tinggi',
   'doubt.declination': 'deklinasi yang dimasukkan',
-  'doubt.series': 'baringan, menurut simpangannya',
+  'doubt.series': 'setiap baringan rangkaian',
   'accepted.declination': 'Diterima: 12‑14,6S, 12°14,6′N atau −12,24, sampai 90°.',
   'accepted.altitude': 'Diterima: derajat, atau derajat dan menit, sampai 90°.',
   'accepted.hourAngle': 'Diterima: 000 sampai 360, derajat atau derajat dan menit.',

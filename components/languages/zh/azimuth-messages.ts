@@ -90,7 +90,7 @@ export const azimuthMessages: Catalogue = {
   'doubt.figures': '输入的时角和赤纬',
   'doubt.altitude': '高度',
   'doubt.declination': '输入的赤纬',
-  'doubt.series': '各方位的离散',
+  'doubt.series': '其中每个方位',
   'accepted.declination': '可输入：12‑14.6S、12°14.6′N或−12.24，不超过90°。',
   'accepted.altitude': '可输入：度，或度和分，不超过90°。',
   'accepted.hourAngle': '可输入：000至360，度，或度和分。',

@@ -48,6 +48,10 @@ test('of three that agree by luck the doubt supposed of a reading counts; a stru
   const three = series([1, 1, 1]);
   assert.deepEqual(codes(three), ['series.mean', 'series.scatter', 'series.standard-error.reading']);
   assertClose(resultOf(three, 'series.standard-error.reading'), 0.2887, 1e-4);
+  // The list of doubts claims no more of a bearing than the mean was reckoned with.
+  const [doubt] = three.doubt.items;
+  assertClose(doubt?.cause.value ?? NaN, 0.5, 1e-9);
+  assertClose(doubt?.effect ?? NaN, 0.2887, 1e-4);
   assertAddsUp(three);
   const struck = series([1, 1.2, 6, 1.1, 0.9]);
   assert.equal(Object.keys(struck.steps[0]?.values ?? {}).length, 4);
