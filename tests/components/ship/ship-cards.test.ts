@@ -54,6 +54,15 @@ async function put(ship: LubberShip, id: string, text: string): Promise<void> {
   await settle(ship);
 }
 
+it('puts the cards of both compasses side by side where there is room for two, and not for a third only', async () => {
+  const place = await fixture<HTMLElement>(html`<div><lubber-ship name="Halcyon Tern"></lubber-ship></div>`);
+  place.style.width = '60rem';
+  const ship = place.firstElementChild as LubberShip;
+  for (const details of root(ship).querySelectorAll('details')) details.open = true;
+  const [standard, steering] = ['standard', 'steering'].map((id) => root(ship).querySelector(`#${id}`)?.getBoundingClientRect().top);
+  expect(steering).to.equal(standard);
+});
+
 describe('the compasses of a ship', () => {
   it('say which card of each is in use and which correctors are noted, as a swing hands them over', async () => {
     const { ship, sight, papers } = await aboard();
