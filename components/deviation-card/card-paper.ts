@@ -39,7 +39,7 @@ function coefficientsText({ card }: CardResult): string {
   const unit = card.kind === 'exact' ? '' : '°';
   const { A, B, C, D, E } = card.coefficients;
   return Object.entries({ A, B, C, D, E })
-    .map(([name, value]) => `${name} ${value > 0 ? '+' : ''}${formatNumber(value, decimals)}${unit}`)
+    .map(([name, value]) => `${name}\u00a0${value > 0 ? '+' : ''}${formatNumber(value, decimals)}${unit}`)
     .join('  ');
 }
 

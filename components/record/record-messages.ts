@@ -213,7 +213,7 @@ export const recordMessages: Catalogue = {
   'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (summary)',
   'source.practice': 'common practice, no source',
   'advice.no-check-yet': 'No check of the compass is in the book yet.',
-  'advice.watch-check-overdue': 'The last check of the compass was {hours} h ago; it is due every {limit} h.',
+  'advice.watch-check-overdue': 'The last check of the compass was {hours}\u00a0h ago; it is due every {limit}\u00a0h.',
   'advice.adjustment-overdue': 'The compass was last adjusted on {day}, more than {months} months ago, and no full record was kept since: have it adjusted.',
   'advice.adjustment-two-years': 'The compass was last adjusted on {day}, more than {months} months ago. The record is kept, which may do; ask the flag State’s rule.',
   'advice.adjustment-unknown': 'The last adjustment is not in the book. Enter it as an event.',

@@ -12,6 +12,7 @@ export const recordStyles = css`
   .told.wrong::before { content: '▲ '; }
   .form-grid { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(15rem, 100%), 1fr)); gap: 0 var(--space-6); align-items: start; padding-block: var(--space-2); }
   .form-grid .wide { grid-column: 1 / -1; }
+  .form-grid .field + .hint { margin-block: calc(-1 * var(--space-2)) var(--gap); }
   .book { inline-size: 100%; --cell: clamp(var(--space-2), 1.1vw, var(--space-3)); }
   .book th, .book td { vertical-align: baseline; }
   .book th.figure, .book td.figure { white-space: nowrap; }

@@ -209,7 +209,7 @@ export const recordMessages: Catalogue = {
   'source.marshall': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09)',
   'source.practice': 'übliche Praxis, ohne Quelle',
   'advice.no-check-yet': 'Noch keine Kompasskontrolle im Buch.',
-  'advice.watch-check-overdue': 'Die letzte Kompasskontrolle ist {hours} h her; fällig ist sie alle {limit} h.',
+  'advice.watch-check-overdue': 'Die letzte Kompasskontrolle ist {hours}\u00a0h her; fällig ist sie alle {limit}\u00a0h.',
   'advice.adjustment-overdue': 'Der Kompass wurde zuletzt am {day} reguliert, vor mehr als {months} Monaten, und seither nicht vollständig Buch geführt: regulieren lassen.',
   'advice.adjustment-two-years': 'Der Kompass wurde zuletzt am {day} reguliert, vor mehr als {months} Monaten. Das Buch ist geführt, was genügen kann; die Vorschrift des Flaggenstaats befragen.',
   'advice.adjustment-unknown': 'Die letzte Regulierung steht nicht im Buch. Als Ereignis eintragen.',

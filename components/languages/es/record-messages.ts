@@ -208,7 +208,7 @@ export const recordMessages: Catalogue = {
   'source.marshall': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09)',
   'source.practice': 'práctica común, sin fuente',
   'advice.no-check-yet': 'Aún no hay en el registro ninguna comprobación del compás.',
-  'advice.watch-check-overdue': 'La última comprobación del compás fue hace {hours} h; toca cada {limit} h.',
+  'advice.watch-check-overdue': 'La última comprobación del compás fue hace {hours}\u00a0h; toca cada {limit}\u00a0h.',
   'advice.adjustment-overdue': 'El compás se compensó por última vez el {day}, hace más de {months} meses, y desde entonces no se llevó un registro completo: hacerlo compensar.',
   'advice.adjustment-two-years': 'El compás se compensó por última vez el {day}, hace más de {months} meses. Se lleva el registro, lo que puede bastar; consultar la norma del Estado de abanderamiento.',
   'advice.adjustment-unknown': 'La última compensación no está en el registro. Anotarla como suceso.',

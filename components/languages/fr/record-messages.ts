@@ -208,7 +208,7 @@ export const recordMessages: Catalogue = {
   'source.marshall': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09)',
   'source.practice': 'usage courant, sans source',
   'advice.no-check-yet': 'Aucun contrôle du compas n’est encore au registre.',
-  'advice.watch-check-overdue': 'Le dernier contrôle du compas date de {hours} h ; il est dû toutes les {limit} h.',
+  'advice.watch-check-overdue': 'Le dernier contrôle du compas date de {hours}\u00a0h ; il est dû toutes les {limit}\u00a0h.',
   'advice.adjustment-overdue': 'Le compas a été compensé en dernier le {day}, il y a plus de {months} mois, et aucun registre complet n’a été tenu depuis : le faire compenser.',
   'advice.adjustment-two-years': 'Le compas a été compensé en dernier le {day}, il y a plus de {months} mois. Le registre est tenu, ce qui peut suffire ; voir la règle de l’État du pavillon.',
   'advice.adjustment-unknown': 'La dernière compensation n’est pas au registre. L’entrer comme événement.',
