@@ -38,6 +38,8 @@ export const fieldMapStyles = css`
   .below { margin-block-start: var(--space-6); }
   table.world { --cell: var(--space-3); font-size: var(--small); white-space: nowrap; }
   .close table.world { --cell: 0.45rem; }
+  /* In the middle of a table that scrolls it would be out of sight. */
+  .world caption { text-align: start; }
   @media (forced-colors: active) {
     .map .land { fill: none; }
   }

@@ -15,7 +15,7 @@ export function heelView(host: LubberElement, { iron, field, heel }: BenchResult
   const side = coefficient === null || coefficient === 0 ? 'none' : coefficient < 0 ? 'high' : 'low';
   return html`<p>${host.t(`iron.heel.${side}`, { coefficient: signedNumber(coefficient, 2) })}</p>
     <div class="scroll" role="group" aria-label=${host.t('iron.heel.table')}>
-      <table part="table">
+      <table part="table" class="heel">
         <thead>
           <tr>
             ${['heading', 'upright', 'heeled', 'error', 'estimate'].map(

@@ -37,7 +37,8 @@ export const ironStyles = css`
   figure { margin: 0 0 var(--space-3); }
   .two { display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: var(--space-4) var(--space-9); align-items: start; }
   th .soft { color: var(--soft); }
-  .narrow .explanation table { --cell: var(--space-half); font-size: var(--small); }
+  .narrow .explanation table { --cell: calc(1.5 * var(--space-1)); font-size: var(--small); }
+  .narrow table.heel { --cell: var(--space-half); }
   table.voyage th.group { padding-block-start: var(--space-3); color: var(--soft); font-size: var(--small); }
   .tight .coefficients th .soft { display: none; }
   .explanation td, .explanation tbody .figure { white-space: nowrap; }

@@ -46,7 +46,8 @@ export const baseStyles = css`
   td.figure { white-space: nowrap; }
   tr > :last-child { padding-inline-end: 0; }
   tbody th { color: var(--ink); font-size: inherit; }
-  .scroll { overflow-x: auto; max-inline-size: 100%; margin-block-end: var(--space-2); }
+  /* Upwards nothing scrolls: Firefox would, by the part of a pixel. */
+  .scroll { overflow: auto hidden; max-inline-size: 100%; margin-block-end: var(--space-2); }
   /* East stays right of north. An attribute of direction means nothing to a picture. */
   svg { direction: ltr; display: block; inline-size: 100%; block-size: auto; overflow: visible; }
   svg text { font-size: 13px; fill: var(--ink); }

@@ -14,7 +14,7 @@ export const fieldStyles = css`
   /* The outline is seen only where colours are forced, which takes shadows away. */
   .entry:focus-within { border-block-end-color: var(--accent); box-shadow: 0 2px 0 var(--accent); outline: 2px solid transparent; outline-offset: 2px; }
   .entry input, .entry select {
-    flex: 1 1 5rem; min-inline-size: 4.5rem; inline-size: 100%; min-height: var(--target); padding: var(--space-half) 0; margin: 0;
+    flex: 1 1 5rem; min-inline-size: 4.5rem; inline-size: 100%; min-height: var(--target); padding: var(--space-half) 0;
     border: 0; background: transparent; color: var(--ink); font: inherit; font-size: var(--figure);
     font-variant-numeric: inherit; border-radius: 0;
   }
@@ -25,7 +25,7 @@ export const fieldStyles = css`
   @supports (-moz-appearance: none) { .entry select { margin-inline-start: 0; } }
   .entry select:disabled { color: var(--soft); opacity: 1; }
   /* What is typed runs as its letters do, and stands at the side of the label. */
-  [dir='rtl'] .entry input { text-align: right; }
+  [dir='rtl'] input { text-align: right; }
   .entry :focus-visible { outline: none; }
   .entry input::placeholder { font-style: italic; font-size: var(--medium); }
   .entry input:read-only { color: var(--soft); }
@@ -37,7 +37,8 @@ export const fieldStyles = css`
   /* Below each other where a label would run over two lines and push its field out of the row. */
   .pair.long { grid-template-columns: repeat(auto-fit, minmax(min(100%, 8.6rem), 1fr)); }
   /* Two or three in a row, fewer where a word of the language is longer than its share. */
-  .choices { display: flex; flex-wrap: wrap; border: 1px solid var(--edge); border-radius: var(--radius); margin-block-start: var(--space-1); }
+  /* An outline is drawn over what is chosen, of which Firefox rounds the edges otherwise than those of a border. */
+  .choices { display: flex; flex-wrap: wrap; outline: 1px solid var(--edge); outline-offset: -1px; border-radius: var(--radius); margin-block-start: var(--space-1); }
   .choices label {
     flex: 1 1 45%; display: flex; align-items: center; gap: var(--space-1); padding: var(--space-1) var(--space-2);
     min-height: var(--target); font-size: var(--medium); color: var(--soft); cursor: pointer;

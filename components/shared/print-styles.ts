@@ -14,7 +14,7 @@ export const printStyles = css`
     th, td { padding-block: var(--space-half); }
     .frame .columns { display: block; }
     .columns > .fields { columns: 3; column-gap: var(--space-6); margin-block-end: var(--space-4); }
-    .entry, .choices { border-color: #999; }
+    .entry { border-color: #999; }
     .entry input, .entry select { padding: 0; font-size: inherit; }
     .entry select { appearance: none; margin: 0; }
     .entry .echo { font-size: 8.5pt; }
@@ -23,7 +23,7 @@ export const printStyles = css`
     .frame ::placeholder { color: transparent; }
     .frame math { font-size: 0.85em; }
     .hint { display: none; }
-    .choices { border-width: 0 0 1px; border-radius: 0; margin: 0; }
+    .choices { outline: 0; border-block-end: 1px solid #999; margin: 0; }
     .frame.frame .choices label { padding: 0; font-size: inherit; }
     .frame .choices label:not(.chosen), .choices input { display: none; }
     details:not([open]) { display: none; }

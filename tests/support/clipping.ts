@@ -13,6 +13,27 @@ export function cramped(page: Page): Promise<string[]> {
     const apart = (element: Element): boolean => element.closest('.scroll, .spoken, .folded, svg, math, textarea, option, [hidden]') !== null;
     // A link to be copied is as long as it is, and its field can be scrolled.
     const isLink = (input: HTMLInputElement): boolean => input.readOnly && input.value.length > 30;
+    const spanOf = (element: Element): DOMRect => {
+      const range = document.createRange();
+      range.selectNodeContents(element);
+      return range.getBoundingClientRect();
+    };
+    for (const region of root.querySelectorAll<HTMLElement>('.scroll')) {
+      // Of a scroll bar that stands upright the region is a few pixels narrower inside than outside.
+      if (region.offsetWidth > region.clientWidth) found.push(`${named(region)} scrolls upwards`);
+      const { left, right } = region.getBoundingClientRect();
+      for (const caption of region.querySelectorAll('caption:not(.spoken)')) {
+        const box = spanOf(caption);
+        if (box.width > 0 && (box.left < left - 1 || box.right > right + 1)) found.push(`${named(caption)} is out of sight`);
+      }
+    }
+    for (const row of root.querySelectorAll('thead tr')) {
+      const cells = [...row.children].map((cell) => ({ cell, box: spanOf(cell) })).filter(({ box }) => box.width > 0).sort((a, b) => a.box.left - b.box.left);
+      for (const [place, { cell, box }] of cells.entries()) {
+        const next = cells[place + 1];
+        if (next && next.box.left - box.right < 4 && next.box.top < box.bottom && box.top < next.box.bottom) found.push(`${named(cell)} runs into ${named(next.cell)}`);
+      }
+    }
     const texts: { element: Element; box: DOMRect }[] = [];
     for (const element of root.querySelectorAll<HTMLElement>('*')) {
       if (apart(element) || element.getClientRects().length === 0) continue;
