@@ -1,7 +1,8 @@
 import { css } from 'lit';
 
 export const curveStyles = css`
-  .slider { padding-inline: 50px 10px; }
+  /* Under the scale of the picture, which no language mirrors. */
+  .slider { direction: ltr; padding-inline: 50px 10px; }
   .readout { display: block; min-block-size: 3em; margin: var(--space-1) 0 var(--space-3); }
   figure { margin: 0; }
   .folded:not(:focus-within) { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
@@ -13,7 +14,6 @@ export const curveStyles = css`
   .diagonal line.by-magnetic { stroke: var(--line); }
   .diagonal .figure { paint-order: stroke; stroke: var(--paper); stroke-width: 4px; }
   .diagonal .walk { stroke: var(--ink); stroke-width: 2; }
-  .narrow .slider { padding-inline: 50px 10px; }
   @media print {
     .folded.folded:not(:focus-within) { position: static; inline-size: auto; block-size: auto; clip-path: none; }
     .slider { display: none; }

@@ -34,12 +34,11 @@ export const drillStyles = css`
   dl.outcome { margin: 0; }
   dl.outcome dt { color: var(--soft); font-size: var(--small); }
   dl.outcome dd { margin: 0 0 var(--space-3); }
-  dl.outcome .given { font-size: var(--large); font-weight: 600; margin-inline-end: var(--space-3); }
+  dl.outcome .given { font-size: var(--large); font-weight: 600; }
   dl.outcome .wrong .given { font-weight: 400; }
-  dl.outcome .key { color: var(--soft); white-space: nowrap; }
+  dl.outcome .key { color: var(--soft); white-space: nowrap; margin-inline-start: var(--space-3); }
   dl.outcome .key bdi { color: var(--ink); font-weight: 600; }
   dl.outcome .verdict { margin-block: var(--space-1) 0; }
-  .after { margin-block-start: var(--space-4); }
   .foot { margin-block-start: var(--space-6); border-block-start: 1px solid var(--line); padding-block-start: var(--space-3); }
   .sheet article { margin-block-end: var(--space-6); }
   .sheet-head { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 var(--space-4); align-items: baseline; }

@@ -12,7 +12,7 @@ export const answerStyles = css`
     .narrow .answer { position: sticky; inset-block-start: 0; z-index: 1; background: var(--paper); padding-block: var(--space-2); box-shadow: 0 1px var(--line); }
     .narrow :is(input, select, button, textarea, summary, .scroll) { scroll-margin-block-start: 8rem; }
   }
-  .waiting { font-size: var(--figure); color: var(--soft); margin: 0 0 var(--space-2); }
+  .waiting { font-size: var(--figure); color: var(--soft); }
   .waiting.wrong { color: var(--bad); }
   ol.how { color: var(--soft); font-size: var(--medium); padding-inline-start: var(--space-6); max-inline-size: 34rem; margin-block: var(--space-3) 0; }
   ol.how li { margin-block-end: var(--space-2); }
@@ -24,15 +24,16 @@ export const answerStyles = css`
   .cautions { list-style: none; margin: var(--space-3) 0 0; padding: 0; }
   .cautions li { padding: var(--space-2) var(--space-3); border-inline-start: 3px solid var(--line); margin-block-end: var(--space-2); font-size: var(--medium); }
   .cautions li.warning::before { content: '▲ '; color: var(--warn); }
-  .cautions li.warning { border-inline-start-color: var(--warn); background: var(--warn-paper); color: var(--ink); }
+  .cautions li.warning { border-inline-start-color: var(--warn); background: var(--warn-paper); }
   .standing { margin: var(--space-4) 0; border-block-start: 1px solid var(--line); padding-block-start: var(--space-2); }
   .standing:last-child { margin-block-end: 0; }
   .working { padding-inline-start: var(--space-9); margin: var(--space-1) 0; }
   .working li { margin-block-end: var(--space-2); color: var(--soft); }
   .working li > span { display: block; font-size: var(--medium); }
   .working .line { display: inline-flex; flex-wrap: wrap; gap: var(--space-1) var(--space-2); align-items: center; color: var(--ink); padding-block: var(--space-half); }
-  /* Formulas run from the left in every language, and stand where the words begin. */
-  [dir='rtl'] .working .line { justify-content: flex-end; }
+  /* Formulas run from the left in every language, and stand where the words begin; one too long is read from its beginning. */
+  [dir='rtl'] .working { direction: rtl; }
+  [dir='rtl'] .line { direction: ltr; justify-content: safe flex-end; max-inline-size: 100%; }
   /* A formula is taller than its line box says: without this the next line would touch it. */
   .working math { padding-block: 0.18em; }
   math { font-size: 1rem; font-family: math, 'DejaVu Math TeX Gyre'; }

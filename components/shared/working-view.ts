@@ -9,7 +9,7 @@ function stepView(host: LubberElement, step: Step): TemplateResult {
   const hasSymbols = step.expression !== null && Object.keys(step.values).length > 0;
   return html`<li>
     <span>${host.t(`step.${step.code}`)}</span>
-    <span class="line" dir="ltr">
+    <span class="line">
       ${step.expression
         ? html`<math displaystyle="true"><mrow>${symbolView(step.symbol, host.t)}<mo>=</mo>${formulaView(step.expression, host.t)}</mrow></math>`
         : nothing}
@@ -24,7 +24,7 @@ function stepView(host: LubberElement, step: Step): TemplateResult {
 /** The steps of a working as they would stand in a work book; `name` tells one list from another on the page. */
 export function stepsView(host: LubberElement, steps: readonly Step[], name = host.t('working')): TemplateResult {
   // A long line scrolls inside its own region, one stop for the keyboard, and never moves the page.
-  return html`<div class="scroll" role="group" aria-label=${name}>
+  return html`<div class="scroll" dir="ltr" role="group" aria-label=${name}>
     <ol class="working">${steps.map((step) => stepView(host, step))}</ol>
   </div>`;
 }

@@ -22,7 +22,7 @@ export const swingStyles = css`
   .settings > .field:first-child, .settings > .pair { flex-basis: 19rem; }
   .settings > .pair { align-items: start; }
   .settings > p { flex-basis: 100%; }
-  .settings .choices label { flex-basis: auto; padding-inline: var(--space-2); gap: var(--space-1); }
+  .settings .choices label { flex-basis: auto; }
   .settings.judge { margin-block-start: var(--space-4); }
   .hint.how { margin-block: 0 var(--space-2); }
   ul.prompts { margin: var(--space-1) 0 var(--space-2); padding-inline-start: var(--space-4); color: var(--soft); }
@@ -50,8 +50,8 @@ export const swingStyles = css`
   .narrow table.grid td.figure { line-height: 1.25; }
   .narrow table.grid.crowded td.figure { font-size: var(--small); }
   .narrow table.grid.crowded th { font-size: 0.75rem; }
-  .narrow table.grid tr.beside th { padding-inline-end: 0; }
-  table.grid tr.beside th { font-weight: 400; font-size: var(--small); text-align: end; vertical-align: middle; }
+  .narrow table.grid tr.beside th { padding-inline-end: var(--space-half); }
+  table.grid tr.beside th { font-size: var(--small); text-align: end; vertical-align: middle; }
   table.grid tr.beside td.steering { border-inline-start: 0; padding-inline-start: 0; }
   table.grid td.typed input:focus { background: var(--raise); outline: 2px solid var(--accent); outline-offset: -2px; }
   table.grid td.typed input[aria-invalid='true'] { color: var(--bad); box-shadow: inset 0 -2px 0 var(--bad); }
@@ -59,6 +59,8 @@ export const swingStyles = css`
   table.grid select { max-inline-size: 8rem; min-height: var(--target); font: inherit; font-size: var(--medium); background: var(--paper); color: var(--ink); border: 1px solid var(--edge); border-radius: var(--radius); }
   table.grid tr.struck td { color: var(--soft); }
   table.grid tr.struck td.typed input, table.grid tr.struck td.figure { text-decoration: line-through; color: var(--soft); }
+  /* A figure and the letter behind it run as they are written. */
+  .closed, .crowded td.figure { direction: ltr; }
   /* No figure makes its cell larger, so none moves another: see laid-out.ts. */
   .frame:not(.narrow) .closed { contain: size layout; block-size: 1.4em; min-inline-size: 4.2em; line-height: 1.4; }
   .frame:not(.narrow) .bad .closed { min-inline-size: 5.4em; }

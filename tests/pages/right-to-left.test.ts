@@ -7,7 +7,7 @@ import type { Browser } from 'puppeteer-core';
 import { serve } from '../../demo/serve.js';
 import { cramped } from '../support/clipping.js';
 import { mirroredScript } from '../support/mirrored-words.js';
-import { picturePlaces, turnedFigures } from '../support/reading-order.js';
+import { displaced, picturePlaces, turnedFigures } from '../support/reading-order.js';
 import { scene, stateNames, subjects } from '../support/scenes.js';
 import { Stage } from '../support/stage.js';
 import { browserNames, openBrowser } from './browser.js';
@@ -96,7 +96,7 @@ for (const name of browserNames) {
           await keep(`${tag}-${width}`);
           const { turned, looked } = await turnedFigures(stage.page);
           assert.ok(looked >= 3, `${looked} figures`);
-          wrong.push(...turned, ...(await cramped(stage.page)).map((each) => `${each} at ${width}`));
+          wrong.push(...turned, ...[...(await cramped(stage.page)), ...(await displaced(stage.page))].map((each) => `${each} at ${width}`));
         }
         for (const state of stateNames) {
           if (state === 'answered') continue;

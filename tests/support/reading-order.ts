@@ -29,7 +29,35 @@ export function turnedFigures(page: Page): Promise<{ turned: string[]; looked: n
         }
       }
     }
+    // The letter of an error in a column is an element of its own.
+    for (const letter of root.querySelectorAll('.letter')) {
+      const before = letter.previousSibling;
+      if (!before?.textContent?.trim() || !letter.textContent?.trim()) continue;
+      const range = document.createRange();
+      range.selectNode(before);
+      const [box, own] = [range.getBoundingClientRect(), letter.getBoundingClientRect()];
+      if (box.width === 0 || own.width === 0) continue;
+      looked += 1;
+      if (own.left < box.right - 2.5) turned.push(`${letter.textContent.trim()} stands before ${before.textContent.trim()}`);
+    }
     return { turned: [...new Set(turned)], looked };
+  });
+}
+
+/** What is not read from where it begins: a formula whose left end is scrolled out of sight, a slider moved away from the scale of its picture. */
+export function displaced(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const root = document.querySelector('#stage > *')?.shadowRoot as ShadowRoot;
+    const formulas = [...root.querySelectorAll('.working math')].filter((formula) => {
+      const region = formula.closest('.scroll');
+      return region && formula.getBoundingClientRect().left < region.getBoundingClientRect().left - 1;
+    });
+    // As in `curve-styles.ts`: the picture's scale begins fifty pixels from its left edge.
+    const sliders = [...root.querySelectorAll<HTMLElement>('.slider > input[dir]')].filter((slider) => {
+      const picture = slider.parentElement?.previousElementSibling?.getBoundingClientRect();
+      return picture !== undefined && Math.abs(slider.getBoundingClientRect().left - picture.left - 50) > 1;
+    });
+    return [...formulas.map((formula) => `the beginning of ${(formula.textContent ?? '').trim()}`), ...sliders.map(({ id }) => `slider #${id}`)];
   });
 }
 
