@@ -31,7 +31,6 @@ export const cardStyles = css`
   }
   .paper-only { display: none; }
   .pocket .figures { font-size: var(--small); }
-  .pocket .figures thead th { font-size: var(--small); }
   .beyond td:first-of-type { color: var(--bad); }
   /* Takes no room, so that decimals stay below each other. */
   .flag { font-size: 0.7em; display: inline-block; inline-size: 0; text-indent: 0.2em; }
@@ -40,7 +39,6 @@ export const cardStyles = css`
   .paper .coefficients { font-size: var(--medium); white-space: pre-wrap; }
   .correctors { inline-size: 100%; margin-block: var(--space-2); table-layout: fixed; }
   .correctors th:first-child { inline-size: 34%; }
-  .correctors th[scope='row'] { color: var(--ink); font-size: inherit; }
   .correctors th, .correctors td { overflow-wrap: break-word; block-size: 1.7em; }
   .remarks { margin: var(--space-2) 0; }
   .pocket .signatures { grid-template-columns: 2fr 1fr; margin-block-start: var(--space-6); }

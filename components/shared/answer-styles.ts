@@ -10,7 +10,7 @@ export const answerStyles = css`
   /* Fields and answer stand more than a screen apart in one column. Not on a screen so low that little would be left of it. */
   @media screen and (min-height: 480px) {
     .narrow .answer { position: sticky; inset-block-start: 0; z-index: 1; background: var(--paper); padding-block: var(--space-2); box-shadow: 0 1px var(--line); }
-    .narrow :is(input, select, button, textarea, summary, .scroll) { scroll-margin-block-start: 8rem; }
+    .narrow * { scroll-margin-block-start: 8rem; }
   }
   .waiting { font-size: var(--figure); color: var(--soft); }
   .waiting.wrong { color: var(--bad); }
@@ -30,10 +30,10 @@ export const answerStyles = css`
   .working { padding-inline-start: var(--space-9); margin: var(--space-1) 0; }
   .working li { margin-block-end: var(--space-2); color: var(--soft); }
   .working li > span { display: block; font-size: var(--medium); }
-  .working .line { display: inline-flex; flex-wrap: wrap; gap: var(--space-1) var(--space-2); align-items: center; color: var(--ink); padding-block: var(--space-half); }
+  .working .line { display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-2); align-items: center; color: var(--ink); padding-block: var(--space-half); }
   /* Formulas run from the left in every language, and stand where the words begin; one too long is read from its beginning. */
   [dir='rtl'] .working { direction: rtl; }
-  [dir='rtl'] .line { direction: ltr; justify-content: safe flex-end; max-inline-size: 100%; }
+  [dir='rtl'] .line { direction: ltr; justify-content: safe flex-end; }
   /* A formula is taller than its line box says: without this the next line would touch it. */
   .working math { padding-block: 0.18em; }
   math { font-size: 1rem; font-family: math, 'DejaVu Math TeX Gyre'; }

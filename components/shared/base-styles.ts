@@ -16,7 +16,7 @@ export const baseStyles = css`
     /* A page that styles everything styles the widget's own element, and these would come down from it. */
     text-transform: none; text-indent: 0; text-shadow: none; white-space: normal; word-break: normal; cursor: auto;
   }
-  h2, h3 { font-size: var(--figure); font-weight: 600; margin: 0 0 var(--gap); letter-spacing: 0.01em; text-wrap: balance; }
+  h2, h3 { font-size: var(--figure); font-weight: 600; margin: 0 0 var(--gap); text-wrap: balance; }
   h3 { font-size: 1rem; margin-block: var(--space-6) var(--space-2); }
   p { margin: 0 0 var(--space-2); }
   .soft { color: var(--soft); }

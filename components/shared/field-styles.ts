@@ -19,7 +19,7 @@ export const fieldStyles = css`
     font-variant-numeric: inherit; border-radius: 0;
   }
   /* As long as what is usually typed. */
-  .entry #date, .entry #longitude { flex-basis: 6.6rem; }
+  #date, #longitude { flex-basis: 6.6rem; }
   /* Chromium insets the words of a list by four pixels. */
   .entry select { background: var(--paper); margin-inline-start: -4px; font-size: var(--medium); text-overflow: ellipsis; }
   @supports (-moz-appearance: none) { .entry select { margin-inline-start: 0; } }
@@ -30,9 +30,9 @@ export const fieldStyles = css`
   .entry input::placeholder { font-style: italic; font-size: var(--medium); }
   .entry input:read-only { color: var(--soft); }
   .echo { margin-inline-start: auto; font-size: var(--small); color: var(--soft); white-space: nowrap; }
-  .problem { color: var(--bad); font-size: var(--small); margin: var(--space-1) 0 0; }
+  .problem, .hint { color: var(--bad); font-size: var(--small); margin: var(--space-1) 0 0; }
   .problem::before { content: '▲ '; }
-  .hint { color: var(--soft); font-size: var(--small); margin: var(--space-1) 0 0; }
+  .hint { color: var(--soft); }
   .pair { display: grid; grid-template-columns: 1fr 1fr; gap: 0 var(--space-4); }
   /* Below each other where a label would run over two lines and push its field out of the row. */
   .pair.long { grid-template-columns: repeat(auto-fit, minmax(min(100%, 8.6rem), 1fr)); }

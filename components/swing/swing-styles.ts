@@ -45,7 +45,7 @@ export const swingStyles = css`
   .narrow table.grid td.typed { min-inline-size: 0; }
   .narrow table.grid td.typed + td:not(.typed) { padding-inline-start: var(--space-1); }
   .narrow table.grid td.typed input { min-inline-size: 3.1rem; padding-inline: 1px; font-size: 1rem; }
-  .narrow table.grid.crowded td.typed input { min-inline-size: 3rem; padding-inline: 1px; font-size: var(--medium); }
+  .narrow table.grid.crowded td.typed input { min-inline-size: 3rem; font-size: var(--medium); }
   .narrow table.grid.crowded td.time input { min-inline-size: 4.6rem; }
   .narrow table.grid td.figure { line-height: 1.25; }
   .narrow table.grid.crowded td.figure { font-size: var(--small); }
@@ -89,7 +89,7 @@ export const swingStyles = css`
   .mixed { margin-block-end: var(--space-half); display: flex; align-items: center; gap: var(--space-2); font-size: var(--medium); color: var(--soft); min-height: var(--target); }
   .beyond { color: var(--bad); font-weight: 600; }
   .beyond::before { content: '▲ '; }
-  table.coefficients th[scope='row'] { color: var(--ink); font-size: var(--medium); white-space: nowrap; }
+  table.coefficients tbody th { white-space: nowrap; }
   table.coefficients th .part { color: var(--soft); font-size: var(--small); margin-inline-start: var(--space-1); }
   .narrow table.coefficients th .part { display: none; }
   table.coefficients td { white-space: nowrap; }
