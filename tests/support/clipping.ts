@@ -31,7 +31,7 @@ export function cramped(page: Page): Promise<string[]> {
       const cells = [...row.children].map((cell) => ({ cell, box: spanOf(cell) })).filter(({ box }) => box.width > 0).sort((a, b) => a.box.left - b.box.left);
       for (const [place, { cell, box }] of cells.entries()) {
         const next = cells[place + 1];
-        if (next && next.box.left - box.right < 4 && next.box.top < box.bottom && box.top < next.box.bottom) found.push(`${named(cell)} runs into ${named(next.cell)}`);
+        if (next && next.box.left - box.right < 3 && next.box.top < box.bottom && box.top < next.box.bottom) found.push(`${named(cell)} runs into ${named(next.cell)}`);
       }
     }
     const texts: { element: Element; box: DOMRect }[] = [];
