@@ -6,7 +6,7 @@ export const conversionStyles = css`
   .look + div table { margin-block-end: var(--space-3); }
   .there-and-back { display: grid; grid-template-columns: auto; justify-items: start; gap: var(--space-half); margin-block: var(--space-2) 0; font-size: var(--figure); }
   .there-and-back .soft { font-size: var(--small); }
-  [dir='rtl'] .there-and-back { text-align: right; }
+  [dir='rtl'] .there-and-back bdi { text-align: end; }
   .pictures { display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-9); align-items: start; }
   .pictures > svg { flex: 0 1 auto; }
   /* Two words would stand as large as the figure. */

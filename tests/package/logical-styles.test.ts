@@ -8,7 +8,6 @@ import { projectFolder } from '../install.js';
 const allowed: readonly (readonly [file: string, declaration: string])[] = [
   ['shared/base-styles.ts', 'text-align: right'],
   ['shared/field-styles.ts', 'text-align: right'],
-  ['shared/correctors-styles.ts', 'text-align: right'],
   ['deviation-card/card-styles.ts', 'text-align: right'],
   ['deviation-curve/curve-styles.ts', 'text-align: right'],
   ['record/record-styles.ts', 'text-align: right'],
