@@ -7,7 +7,6 @@ export const curveStyles = css`
   figure { margin: 0; }
   .folded:not(:focus-within) { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
   .figures { margin-block: var(--space-2) var(--space-4); }
-  .figures th.figure, .figures td.figure { text-align: right; }
   .figures tbody tr:nth-child(6n) > * { border-block-end-color: var(--edge); }
   svg.diagonal { overflow: hidden; max-inline-size: 26rem; margin-block: var(--space-2); }
   .diagonal line.by-compass { stroke: var(--edge); stroke-dasharray: 1 4; }
