@@ -16,15 +16,19 @@ function leaves(input: HTMLInputElement, direction: 1 | -1): boolean {
   return start === end && start === (direction > 0 ? value.length : 0);
 }
 
+/** Undo and redo, wherever in the readings the caret stands; null for any other key. */
+export function undoKey(event: KeyboardEvent): { readonly to: 'undo' | 'redo' } | null {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey) return null;
+  const key = event.key.toLowerCase();
+  if (key === 'z') return { to: event.shiftKey ? 'redo' : 'undo' };
+  return key === 'y' ? { to: 'redo' } : null;
+}
+
 /** Arrows, Enter and undo as in a spreadsheet; going further by Tab is the browser's own. Sideways arrows go where they point. */
 export function gridKey(event: KeyboardEvent, input: HTMLInputElement): GridKey {
-  const command = (event.ctrlKey || event.metaKey) && !event.altKey;
-  const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
-  if (command && key === 'z') return { to: event.shiftKey ? 'redo' : 'undo' };
-  if (command && key === 'y') return { to: 'redo' };
-  if (command || event.altKey) return null;
+  if (event.ctrlKey || event.metaKey || event.altKey) return undoKey(event);
   const onwards = readsFromRight(input.closest('tr')) ? -1 : 1;
-  switch (key) {
+  switch (event.key) {
     case 'Enter':
       return event.shiftKey ? move(-1, 0) : { to: 'next line' };
     case 'Tab':

@@ -3,6 +3,7 @@ import type { TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { GridActions, GridContent } from './grid-content.js';
+import { undoKey } from './grid-keys.js';
 import { rowView } from './grid-row-view.js';
 import { gridShape } from './grid-shape.js';
 import type { GridShape } from './grid-shape.js';
@@ -35,13 +36,26 @@ function headView(host: LubberElement, { state, mixed }: GridContent, { own, byC
   </thead>`;
 }
 
+/**
+ * Undo from what is ticked, chosen or pressed: left to the browser it would take back the last
+ * letter typed in some cell.
+ */
+export const onUndoKey =
+  (actions: Pick<GridActions, 'press'>) =>
+  (event: KeyboardEvent): void => {
+    const key = event.defaultPrevented ? null : undoKey(event);
+    if (!key) return;
+    event.preventDefault();
+    actions.press(key, 0, 'heading');
+  };
+
 /** The table of entry: heading, reading and what the method asks besides; beside it what each row came to. */
 export function gridView(host: LubberElement, content: GridContent, actions: GridActions): TemplateResult {
   const { state, worked, mixed, locked } = content;
   const shape = gridShape(host, content);
   // A row that looks as it did is not drawn again: most look the same after a figure elsewhere.
   const common = JSON.stringify([state.method, state.headingBy, state.methods, shape, mixed, locked, host.page.language, host.t('swing.cell')]);
-  return html`<div class="scroll" part="grid">
+  return html`<div class="scroll" part="grid" @keydown=${onUndoKey(actions)}>
     <table part="table" class="grid ${shape.stacked ? 'crowded' : ''}">
       <caption class="spoken">${host.t('swing.grid')}</caption>
       ${guard([common, state.steering], () => headView(host, content, shape))}

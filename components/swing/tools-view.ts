@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { GridDesk } from './grid-desk.js';
+import { onUndoKey } from './grid-view.js';
 
 /** What makes the grid larger, where it is asked for. */
 const gridOptions = ['mixed', 'stages', 'compasses'] as const;
@@ -20,7 +21,7 @@ export interface Tools {
 
 /** What can be done with the readings as a whole. */
 export function toolsView(host: LubberElement, { desk, ticked, kept, tick, clear }: Tools): TemplateResult {
-  return html`<div class="row tools no-print">
+  return html`<div class="row tools no-print" @keydown=${onUndoKey(desk)}>
       <button part="button" type="button" id="undo" ?disabled=${!desk.canUndo} @click=${desk.undo}>${host.t('swing.undo')}</button>
       <button part="button" type="button" id="redo" ?disabled=${!desk.canRedo} @click=${desk.redo}>${host.t('swing.redo')}</button>
       <button part="button" type="button" id="add" @click=${() => void desk.goTo(desk.rows.length, 'heading')}>${host.t('swing.addRow')}</button>

@@ -156,6 +156,22 @@ describe('the keyboard', () => {
   });
 });
 
+describe('Control Z from what has no text', () => {
+  // From the tick of a row and from the buttons the browser took it for its own, and took back the last letter typed in some cell.
+  it('takes back the last cell from the tick of a row, and what was taken back comes again from the button', async () => {
+    const element = await make();
+    cell(element, 'reading-0').focus();
+    await type(element, '12E');
+    await press(element, 'Tab');
+    expect(where(element)).to.equal('use-0');
+    await press(element, 'Control+z');
+    expect([column(element, 'reading')[0], where(element)]).to.deep.equal(['', 'reading-0']);
+    root(element).querySelector<HTMLElement>('#redo')?.focus();
+    await press(element, 'Control+y');
+    expect([column(element, 'reading')[0], where(element)]).to.deep.equal(['12E', 'reading-0']);
+  });
+});
+
 describe('the caret', () => {
   it('follows what is taken back, also out of a row that is gone with it', async () => {
     const element = await make();
