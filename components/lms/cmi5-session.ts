@@ -2,7 +2,7 @@ import type { ScoreDetail } from '../shared/score-event.js';
 import type { LaunchData, Cmi5Launch } from './cmi5-launch.js';
 import { Cmi5Statements } from './cmi5-statements.js';
 import { newAnswers } from './given-number.js';
-import { lessonScore, lessonStates, resumeLesson } from './lesson.js';
+import { lessonScore, lessonStates, resumeLesson, takePassMark } from './lesson.js';
 import type { LessonTarget } from './lesson.js';
 import { packStates, unpackStates } from './pack-state.js';
 import type { RecordStore, Sent } from './record-store.js';
@@ -39,6 +39,7 @@ export class Cmi5Session {
     this.#statements = new Cmi5Statements(launch, data);
     this.#queue = new StatementQueue(store, told);
     this.#target = target;
+    takePassMark(target, data.masteryScore);
     // Opened to look at: initialized and terminated, nothing between (cmi5 10.2.2).
     this.#reports = data.launchMode === 'Normal';
   }

@@ -7,6 +7,7 @@ export type LessonTarget = Element | Document;
 interface Drill extends Element {
   readonly result?: ScoreDetail | null;
   state?: DrillState | null;
+  passMark?: string | number;
 }
 
 function drillsOf(target: LessonTarget): Drill[] {
@@ -31,6 +32,12 @@ export function lessonScore(target: LessonTarget): ScoreDetail | null {
 
 export function lessonStates(target: LessonTarget): DrillState[] {
   return drillsOf(target).flatMap(({ state }) => (state ? [state] : []));
+}
+
+/** The platform's pass mark, 0 to 1, goes before the lesson's: the learner is told the one he or she is judged by. */
+export function takePassMark(target: LessonTarget, mark: number | null): void {
+  if (mark === null) return;
+  for (const drill of drillsOf(target)) drill.passMark = Math.max(0, mark);
 }
 
 /** Each drill goes on where it stopped; one that belongs to another order ignores it. */

@@ -1,7 +1,7 @@
 import type { ScoreDetail, ScoredAnswer } from '../shared/score-event.js';
 import type { LmsStatus } from './connection.js';
 import type { ScormApi } from './find-api.js';
-import { lessonStates, resumeLesson } from './lesson.js';
+import { lessonStates, resumeLesson, takePassMark } from './lesson.js';
 import type { LessonTarget } from './lesson.js';
 import { packStates, unpackStates } from './pack-state.js';
 import { ScormCalls } from './scorm-calls.js';
@@ -40,6 +40,12 @@ export class ScormSession {
     return (performance.now() - this.#begun) / 1000;
   }
 
+  /** Of the platform, 0 to 1; null where it has none. */
+  get #passMark(): number | null {
+    const mark = numberIn(this.#calls.get(this.#version.passMark));
+    return mark === null ? null : mark / this.#version.passMarkScale;
+  }
+
   open(): Extract<LmsStatus, 'open' | 'refused' | 'review' | 'trouble'> {
     const calls = this.#calls;
     const version = this.#version;
@@ -47,6 +53,7 @@ export class ScormSession {
     const statuses = version.statuses.map((element) => calls.get(element));
     // A frame around the lesson may have opened the session already: then it refuses, but answers.
     if (!opened && statuses.every((status) => !status)) return 'refused';
+    takePassMark(this.#target, this.#passMark);
     resumeLesson(this.#target, unpackStates(calls.get(SUSPEND_DATA) ?? ''));
     if (['browse', 'review'].includes(calls.get(version.mode) ?? '')) return 'review';
     this.#best = {
@@ -63,8 +70,8 @@ export class ScormSession {
 
   /** Writes a score and the answers given since; `save` sends them. */
   report(score: ScoreDetail, answers: readonly ScoredAnswer[]): void {
-    const mark = numberIn(this.#calls.get(this.#version.passMark));
-    const passed = mark === null ? score.passed : score.scaled >= mark / this.#version.passMarkScale;
+    const mark = this.#passMark;
+    const passed = mark === null ? score.passed : score.scaled >= mark;
     this.#best = {
       scaled: Math.max(this.#best.scaled, score.scaled),
       passed: this.#best.passed || passed,

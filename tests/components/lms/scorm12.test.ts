@@ -74,6 +74,8 @@ describe('a lesson on a SCORM 1.2 platform', () => {
     await answer(drill, 20);
     await answer(drill);
     expect(api.cmi.core.lesson_status).to.equal('passed');
+    // The lesson's own mark of 80 % stood there, and "not passed" beside it.
+    expect(drill.shadowRoot?.textContent).to.match(/Passed: 40 % was needed/);
   });
 
   it('commits after every answer', async () => {
