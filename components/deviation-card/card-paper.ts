@@ -74,7 +74,7 @@ export function cardPaper(host: LubberElement, { result, curve }: CardContent, f
           ${coefficients ? html`<p class="coefficients"><bdi dir="ltr">${coefficients}</bdi></p>` : nothing} ${correctorsTable(host, particulars.correctors, t('card.correctors'))}`
       : nothing}
     ${particulars.remarks || format === 'a4' ? html`<dl class="remarks">${entry(t('card.remarks'), particulars.remarks)}</dl>` : nothing}
-    ${format === 'a4' ? cautionsView(host, result.cautions) : nothing}
+    ${format === 'a4' ? cautionsView(host, result.cautions.filter(({ code }) => code !== 'beyond-limit')) : nothing}
     <p class="standing small soft">${t(format === 'a4' ? 'card.standing' : 'card.standing.short')}</p>
     ${signatureLines(host, format === 'a4' ? ['card.sign.adjuster', 'card.sign.master', 'card.sign.dated'] : ['card.sign.adjuster', 'card.sign.dated'])}
   </article>`;

@@ -74,6 +74,26 @@ describe('the deviation card on paper', () => {
     await page.close();
   });
 
+  // Beyond its limit the card said so twice, and inside a ship the lines to sign on went to a second page.
+  it('stands whole on one page inside a ship, far beyond its limit too', async () => {
+    const { page } = await openPage(browser, `${server.address}demo/chart-room/`);
+    await page.evaluate(() => {
+      const ship = document.createElement('lubber-ship');
+      const card = document.createElement('lubber-deviation-card');
+      const exact = { kind: 'exact', coefficients: { A: 0.01, B: 0.35, C: -0.2, D: 0.06, E: 0.01 } };
+      for (const [name, value] of Object.entries({ name: 'm.v. Halcyon Tern', latitude: '48-17.0S', longitude: '071-42.5W', instant: '2026-11-26T11:40:00Z' })) ship.setAttribute(name, value);
+      for (const [name, value] of Object.entries({ card: JSON.stringify(exact), limit: 'after-adjustment', place: 'Port Averil', date: '2026-11-26', today: '2026-11-26' })) card.setAttribute(name, value);
+      ship.append(card);
+      document.body.replaceChildren(ship);
+    });
+    await page.waitForFunction(() => document.querySelector('lubber-deviation-card')?.shadowRoot?.querySelector('.paper'));
+    await page.emulateMediaType('print');
+    const shown = await visibleText(page);
+    assert.ok(shown.includes('exceed the limit of 3°') && !shown.includes('is beyond the limit'), shown);
+    assert.equal(pagesOf(await print(page)), 1);
+    await page.close();
+  });
+
   it('as a pocket card is A6 on one page', async () => {
     const { page } = await openPage(browser, `${server.address}demo/chart-room/`);
     await showCard(page, 'pocket');
