@@ -11,7 +11,7 @@ export function inEnglish(text: string, words: string): string {
   return text.replace(/\p{L}+/gu, (word) => {
     const english = ` ${words} `.split(` ${word.toLowerCase()}=`)[1]?.split(' ')[0];
     // Chinese has no gap between word and figures, English needs one; a mark such as - stands close.
-    return english === undefined ? word : english.length > 1 ? ` ${english} ` : english;
+    return english ? (english[1] ? ` ${english} ` : english) : word;
   });
 }
 

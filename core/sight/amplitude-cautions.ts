@@ -94,7 +94,7 @@ export function amplitudeCautions(
     ...lightCautions(observation.body, observation, 'on-horizon'),
     ...errorCautions({ ...found, compassBearing: observation.compassBearing }, found.deviationDoubt ?? found.doubt.total),
   ];
-  const explained = ofTime.some(({ code }) => code.endsWith('-turned') || code.startsWith('zone-time'));
+  const explained = ofTime.some(({ code }) => /-turned|^zone/.test(code));
   // Error, light and what the card says all come of the slip that explains the bearing: one cause, one warning.
   const cautions = [...ofTime, ...ofRest.filter(({ code }) => !explained || code.endsWith('-zone'))];
   if (found.perTenthOfAltitude > STEEP_PER_TENTH) {
