@@ -94,7 +94,7 @@ export const azimuthMessages: Catalogue = {
   'doubt.figures': 'hour angle and declination as typed',
   'doubt.altitude': 'the altitude',
   'doubt.declination': 'the declination as typed',
-  'doubt.series': 'each bearing of the series',
+  'doubt.series': 'each bearing',
   'accepted.declination': 'Accepted: 12‑14.6S, 12°14.6′N or −12.24, up to 90°.',
   'accepted.altitude': 'Accepted: degrees, or degrees and minutes, up to 90°.',
   'accepted.hourAngle': 'Accepted: 000 to 360, degrees or degrees and minutes.',
