@@ -63,7 +63,6 @@ export function csvLine(text: string, offset: number): string[] | null {
 /** The value a cell stands for, as far as it can be told; what is wrong shows when it is written again. */
 function valueOf(form: FieldForm, text: string): unknown {
   if (form.is === 'text') return unguarded(text);
-  if (form.is === 'day') return text;
   if (text === '') return null;
   return form.is === 'number' || form.is === 'whole' ? Number(text) : text;
 }

@@ -73,7 +73,7 @@ test('a field that is not in its form is found though its hash is right: more de
   };
   // The canonical text has five decimals, and so the same hash.
   assert.equal(entryHash({ ...two, latitude: -48.283301 }), two.hash);
-  for (const change of [{ latitude: -48.283301 }, { bearing: 360 }, { remarks: ' two' }, { written: '2026-11-01T00:00:00.000Z' }, { written: 'yesterday' }, { watch: 'noon' as 'middle' }, { longitude: -180 }]) {
+  for (const change of [{ latitude: -48.283301 }, { bearing: 360 }, { remarks: ' two' }, { written: '2026-11-01T00:00:00.000Z' }, { written: 'yesterday' }, { watch: 'noon' as 'middle' }, { longitude: -180 }, { instant: undefined as unknown as string }, { kind: undefined as unknown as 'event' }]) {
     assert.deepEqual(verifyChain(BOOK, [one, sealed(change)]), { ok: false, number: 2, reason: 'altered' }, JSON.stringify(change));
   }
   assert.deepEqual(verifyChain(BOOK, [one, sealed({ number: 3 })]), { ok: false, number: 2, reason: 'out-of-place' });

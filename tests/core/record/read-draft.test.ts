@@ -80,6 +80,29 @@ test('ends of lines of every kind are one, an empty choice is none, and a day is
   assert.deepEqual([reading.fields.remarks, reading.fields.watch, reading.fields.cardDate, reading.fields.target], ['a\nb\nc\nd\ne', null, '2025-03-01', '']);
 });
 
+/**
+ * Controls (C0 but tab and line ends, DEL, C1), the mark of byte order and the two noncharacters of the first plane by
+ * the Unicode Standard, 23.1 and 23.7 to 23.8; surrogates alone, of which RFC 8259, 8.2 warns. From memory.
+ */
+test('what no page shows is taken out of a text, and what any does stays', () => {
+  const kept = (remarks: string): string => {
+    const reading = readDraft({ ...base, remarks });
+    assert.ok(reading.ok);
+    return reading.fields.remarks;
+  };
+  const lineEnds = new Set([0x0a, 0x0d, 0x85]);
+  for (let code = 0; code <= 0x9f; code++) {
+    if (code >= 0x20 && code < 0x7f) continue;
+    const character = String.fromCharCode(code);
+    assert.equal(kept(`a${character}b`), code === 0x09 ? 'a\tb' : lineEnds.has(code) ? 'a\nb' : 'ab', code.toString(16));
+  }
+  for (const character of ['\ufeff', '\ufffe', '\uffff', '\ud800', '\udbff', '\udc00', '\udfff']) assert.equal(kept(`a${character}b`), 'ab', character.charCodeAt(0).toString(16));
+  assert.equal(kept('\ud83c\udf0a\ud83c\udf0a'), '\ud83c\udf0a\ud83c\udf0a');
+  assert.equal(kept('\ud83c\ud83c\udf0a\udf0a'), '\ud83c\udf0a');
+  assert.equal(kept('\u2028a\u2029b\u2028 '), 'a\nb');
+  for (const plain of ['a b', 'é', '南', '°', "'", '\u00a0a'.trim(), '\ufffd', '\ud7ff', '\ue000']) assert.equal(kept(plain), plain);
+});
+
 test('anything at all is read or refused, never thrown, and reading twice changes nothing', () => {
   fc.assert(
     fc.property(fc.oneof(fc.anything(), fc.record({ ...Object.fromEntries(Object.keys(base).map((key) => [key, fc.anything()])), remarks: fc.string({ unit: 'binary' }) })), (draft) => {

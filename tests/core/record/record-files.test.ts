@@ -272,10 +272,37 @@ test('lines of a CSV are read by the rules of RFC 4180, and refused where quotes
   // Spaces are part of a cell; a cell may be empty, the last one too.
   assert.deepEqual(cells(' a , "b",'), [' a ', ' "b"', '']);
   assert.deepEqual(cells(',""\n'), ['', '']);
+  assert.deepEqual(cells('a,b\nc,d'), ['a', 'b']);
   for (const bad of ['"aaa', '"aaa""', '"a"b,c', '"a" ,c', '"a","b']) assert.equal(cells(bad), null, bad);
 });
 
 /** RFC 4180, 2.6 and 2.7: what holds a comma, a quote or a line end stands in quotes; so does, for programs that split there, a semicolon: common practice, no source. */
+/** What a spreadsheet reads as a formula, a number, a day or a truth value: common practice, no source (OWASP, CSV injection; from memory). */
+test('what a spreadsheet would work out or read otherwise stands behind an apostrophe, and plain words do not', () => {
+  const [fields] = fc.sample(anyFields, { numRuns: 1, seed: 1 });
+  const written = (target: string): string => {
+    const line = recordToCsv(BOOK, bookOf([{ ...(fields as NonNullable<typeof fields>), target }])).split('\r\n')[1] ?? '';
+    return csvLine(line, 0)?.[10] ?? '';
+  };
+  for (const text of ['=1', '+1', '-1', '@A1', '＝1', '1', '5 cables', '(a)', 'Nov 5', 'may-2026', 'Nov.5', 'Nov/5', 'Nov5', 'true', 'FALSE', 'False', 'inf', 'Infinity', 'NaN']) assert.equal(written(text), `'${text}`, text);
+  for (const text of ['Sun', 'Buoy No. 5', 'trueing', 'falsework', 'nanometre', 'a false light', 'Élan', '南十字']) assert.equal(written(text), text, text);
+  for (const mark of ['=', '+', '-', '@', '＝', '＋', '－', '＠']) {
+    for (const part of [';', ',', '|']) assert.deepEqual([written(`a${part}${mark}1`), written(`a${part} "${mark}1`), written(`a${part}b${mark}1`)], [`a${part}'${mark}1`, `a${part}' "${mark}1`, `a${part}b${mark}1`]);
+  }
+});
+
+test('CSV: a head that is not as it was written is told from another program’s', () => {
+  const text = recordToCsv(BOOK, bookOf(fc.sample(anyFields, { numRuns: 1, seed: 7 })));
+  const reason = (file: string): string => {
+    const outcome = recordFromCsv(file);
+    return outcome.ok ? 'taken' : outcome.reason;
+  };
+  for (const [from, to] of [[BOOK, ''], [BOOK, 'x'.repeat(201)], ['written', 'Written'], [',previous,hash', ',hash,previous'], ['1 entries', '01 entries'], ['sha256:', 'SHA256:'], ['"number', '" number']] as const) {
+    assert.ok(text.includes(from), from);
+    assert.equal(reason(text.replace(from, to)), 'not-as-exported', to);
+  }
+});
+
 test('what would part a line stands in quotes, and nothing else does', () => {
   const [fields] = fc.sample(anyFields, { numRuns: 1, seed: 1 });
   for (const [remarks, written] of [['a,b', '"a,b"'], ['a;b', '"a;b"'], ['a"b', '"a""b"'], ['a\nb', '"a\nb"'], ['a b', 'a b'], ["a'b", "a'b"], ['a|b', 'a|b'], ['', '']] as const) {
