@@ -109,6 +109,9 @@ test('books merge by their common beginning only', () => {
   assert.deepEqual(mergeBooks([], entries), { ok: true, added: entries });
   assert.deepEqual(mergeBooks(entries, fork), { ok: false, number: 2 });
   assert.deepEqual(mergeBooks(fork, entries), { ok: false, number: 2 });
+  // Apart from the first entry on, were it the only one.
+  assert.deepEqual(mergeBooks(bookOf([sample('else')]), entries), { ok: false, number: 1 });
+  assert.deepEqual(mergeBooks(entries, bookOf([sample('else')])), { ok: false, number: 1 });
 });
 
 test('a correction of an entry that is not there, a bad clock and a nameless book are refused by name', () => {
