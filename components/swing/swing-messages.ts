@@ -25,7 +25,7 @@ export const swingMessages: Catalogue = {
   'swing.how.deviation': 'Deviation on each heading: 2.5W, 1°30′E; figures without a letter are easterly where westerly ones have a minus.',
   'swing.how.known-object': 'Compass bearing of the object on each heading. Give the swinging circle where the object is nearer than some 6 miles.',
   'swing.how.unknown-object': 'Compass bearing of the object on evenly spread headings: their mean stands for its magnetic bearing, and A is lost.',
-  'swing.how.sun': 'Compass bearing of the Sun on each heading and its time, UTC.',
+  'swing.how.sun': 'Compass bearing of the Sun on each heading and its time, UTC; past midnight with the date: 2026-11-27 00:05.',
   'swing.how.transit': 'Compass bearing of the two marks as they come in line, on each heading.',
   'swing.how.shore-compass': 'Compass bearing of the shore station, and its bearing of the ship by the shore compass at the same moment.',
   'swing.how.gyro': 'Steadied by compass, the gyro’s head; steadied by gyro or magnetic heading, the compass’s.',

@@ -16,7 +16,7 @@ export const swingMessages: Catalogue = {
   'swing.how.deviation': 'Ablenkung auf jedem Kurs: 2,5W, 1°30′E; Zahlen ohne Buchstaben sind Ost, wo westliche ein Minus tragen.',
   'swing.how.known-object': 'Magnetkompasspeilung des Objekts auf jedem Kurs. Den Drehkreis angeben, wenn das Objekt näher als etwa 6 sm ist.',
   'swing.how.unknown-object': 'Magnetkompasspeilung des Objekts auf gleichmäßig verteilten Kursen: Ihr Mittel gilt als missweisende Peilung, A geht verloren.',
-  'swing.how.sun': 'Magnetkompasspeilung der Sonne auf jedem Kurs, mit Uhrzeit UTC.',
+  'swing.how.sun': 'Magnetkompasspeilung der Sonne auf jedem Kurs, mit Uhrzeit UTC; nach Mitternacht mit Datum: 2026-11-27 00:05.',
   'swing.how.transit': 'Magnetkompasspeilung der zwei Marken in Deckung, auf jedem Kurs.',
   'swing.how.shore-compass': 'Magnetkompasspeilung der Landstation, und im selben Augenblick deren Peilung des Schiffs am Landkompass.',
   'swing.how.gyro': 'Liegt der Kurs am Magnetkompass an, der Kreiselkompasskurs; liegt er am Kreisel oder missweisend an, der Magnetkompasskurs.',

@@ -15,7 +15,7 @@ export const swingMessages: Catalogue = {
   'swing.how.deviation': 'Desvío a cada rumbo: 2,5W, 1°30′E; las cifras sin letra son E donde las de W llevan signo menos.',
   'swing.how.known-object': 'Demora de aguja del objeto a cada rumbo. Dar el círculo de evolución si el objeto está a menos de unas 6 millas.',
   'swing.how.unknown-object': 'Demora de aguja del objeto a rumbos repartidos por igual: su media hace de demora magnética, y A se pierde.',
-  'swing.how.sun': 'Demora de aguja del Sol a cada rumbo y su hora UTC.',
+  'swing.how.sun': 'Demora de aguja del Sol a cada rumbo y su hora UTC; pasada la medianoche, con la fecha: 2026-11-27 00:05.',
   'swing.how.transit': 'Demora de aguja de las dos marcas al quedar enfiladas, a cada rumbo.',
   'swing.how.shore-compass': 'Demora de aguja de la estación de tierra, y la del buque desde ella por el compás de tierra en el mismo momento.',
   'swing.how.gyro': 'Gobernando por aguja, el rumbo del girocompás; gobernando por girocompás o rumbo magnético, el de la aguja.',

@@ -16,7 +16,7 @@ export const swingMessages: Catalogue = {
   'swing.how.deviation': 'Déviation à chaque cap : 2,5W, 1°30′E ; des chiffres sans lettre sont E si ceux de W portent un moins.',
   'swing.how.known-object': 'Relèvement compas de l’amer à chaque cap. Donner le cercle d’évolution si l’amer est à moins de 6 milles environ.',
   'swing.how.unknown-object': 'Relèvement compas de l’amer à des caps également répartis : leur moyenne tient lieu de relèvement magnétique, et A est perdu.',
-  'swing.how.sun': 'Relèvement compas du Soleil à chaque cap et son heure UTC.',
+  'swing.how.sun': 'Relèvement compas du Soleil à chaque cap et son heure UTC ; passé minuit, avec la date : 2026-11-27 00:05.',
   'swing.how.transit': 'Relèvement compas des deux amers au moment où ils s’alignent, à chaque cap.',
   'swing.how.shore-compass': 'Relèvement compas de la station à terre, et au même moment son relèvement du navire par le compas à terre.',
   'swing.how.gyro': 'Stabilisé au compas, le cap du gyro ; stabilisé au gyro ou au cap magnétique, celui du compas.',

@@ -17,7 +17,7 @@ export const swingMessages: Catalogue = {
   'swing.how.deviation': 'Deviasi pada setiap haluan: 2,5W, 1°30′E; angka tanpa huruf berarti timur bila yang barat memakai tanda kurang.',
   'swing.how.known-object': 'Baringan pedoman benda itu pada setiap haluan. Sebutkan lingkaran putar bila benda lebih dekat dari kira-kira 6 mil.',
   'swing.how.unknown-object': 'Baringan pedoman benda itu pada haluan yang tersebar rata: rata-ratanya menggantikan baringan magnetisnya, dan A hilang.',
-  'swing.how.sun': 'Baringan pedoman Matahari pada setiap haluan dan waktunya, UTC.',
+  'swing.how.sun': 'Baringan pedoman Matahari pada setiap haluan dan waktunya, UTC; lewat tengah malam dengan tanggalnya: 2026-11-27 00:05.',
   'swing.how.transit': 'Baringan pedoman kedua benda ketika segaris, pada setiap haluan.',
   'swing.how.shore-compass': 'Baringan pedoman stasiun darat, dan baringan kapal menurut pedoman darat pada saat yang sama.',
   'swing.how.gyro': 'Bila kapal ditahan menurut pedoman, haluan gasing; bila ditahan menurut gasing atau haluan magnetis, haluan pedoman.',

@@ -15,7 +15,7 @@ export const swingMessages: Catalogue = {
   'swing.how.deviation': '各航向上的自差：2.5W、1°30′E；只有偏西的数值带负号时，不带字母的数值才算偏东。',
   'swing.how.known-object': '各航向上物标的罗方位。物标在约6海里以内时，请给出旋回圈。',
   'swing.how.unknown-object': '在均匀分布的航向上测物标的罗方位：以平均值作为其磁方位，因而失去A。',
-  'swing.how.sun': '各航向上太阳的罗方位及其时间，UTC。',
+  'swing.how.sun': '各航向上太阳的罗方位及其时间，UTC；过午夜后须写明日期：2026-11-27 00:05。',
   'swing.how.transit': '各航向上两标重叠时的罗方位。',
   'swing.how.shore-compass': '岸上测点的罗方位，以及同一时刻岸上罗经测得的船的方位。',
   'swing.how.gyro': '按磁罗经把定时，读陀罗航向；按陀罗经或磁航向把定时，读罗航向。',
