@@ -9,6 +9,8 @@ export interface GridActions {
   edit(place: number, change: Partial<GridRow>, cell: string | null): void;
   paste(place: number, column: TypedColumn, text: string): boolean;
   press(key: NonNullable<GridKey>, place: number, column: TypedColumn): void;
+  /** A mouse or finger goes to a cell. */
+  point(): void;
   leave(): void;
 }
 

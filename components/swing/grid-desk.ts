@@ -139,6 +139,11 @@ export class GridDesk {
     (widget.renderRoot as ParentNode).querySelector<HTMLInputElement>(`#${column}-${place}`)?.focus();
   }
 
+  /** Who points to another cell does not go on through the row by Tab. */
+  readonly point = (): void => {
+    this.#begun = null;
+  };
+
   press(key: NonNullable<GridKey>, place: number, column: TypedColumn): void {
     const begun = this.#begun?.place === place ? this.#begun : null;
     this.#begun = key.to === 'further' ? (begun ?? (this.typing === `${column}-${place}` ? { place, column } : null)) : null;

@@ -55,7 +55,7 @@ export function gridView(host: LubberElement, content: GridContent, actions: Gri
   const shape = gridShape(host, content);
   // A row that looks as it did is not drawn again: most look the same after a figure elsewhere.
   const common = JSON.stringify([state.method, state.headingBy, state.methods, shape, mixed, locked, host.page.language, host.t('swing.cell')]);
-  return html`<div class="scroll" part="grid" @keydown=${onUndoKey(actions)}>
+  return html`<div class="scroll" part="grid" @keydown=${onUndoKey(actions)} @pointerdown=${actions.point}>
     <table part="table" class="grid ${shape.stacked ? 'crowded' : ''}">
       <caption class="spoken">${host.t('swing.grid')}</caption>
       ${guard([common, state.steering], () => headView(host, content, shape))}

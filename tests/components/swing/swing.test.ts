@@ -1,4 +1,5 @@
 import { expect, fixture, html } from '@open-wc/testing';
+import { resetMouse, sendMouse } from '@web/test-runner-commands';
 import '../../../components/swing/define.js';
 import type { LubberSwing } from '../../../components/swing/swing.js';
 import { assertAccessible } from '../../support/axe.js';
@@ -98,6 +99,23 @@ describe('the keyboard', () => {
     cell(element, 'heading-6').focus();
     for (const key of ['Tab', '126', 'Tab', '0910', 'Enter']) await (/^\d/.test(key) ? type(element, key) : press(element, key));
     expect(where(element)).to.equal('reading-7');
+  });
+
+  // Enter led back to the column that Tab had been pressed in before the click.
+  it('Enter after a click into another cell goes straight down', async () => {
+    const element = await make();
+    element.method = 'sun';
+    await settled(element);
+    cell(element, 'heading-1').focus();
+    await type(element, '046');
+    await press(element, 'Tab');
+    const { left, top, width, height } = cell(element, 'second-1').getBoundingClientRect();
+    await sendMouse({ type: 'click', position: [Math.round(left + width / 2), Math.round(top + height / 2)] });
+    expect(where(element)).to.equal('second-1');
+    await type(element, '0910');
+    await press(element, 'Enter');
+    expect(where(element)).to.equal('second-2');
+    await resetMouse();
   });
 
   it('goes sideways where an arrow points, also in a table from right to left', async () => {
