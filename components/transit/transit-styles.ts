@@ -2,8 +2,6 @@ import { css } from 'lit';
 
 export const transitStyles = css`
   .line-fields + .line-fields { border-block-start: 1px solid var(--line); padding-block-start: var(--space-3); }
-  .line-head { justify-content: space-between; }
-  .line-head h3 { margin-block: 0 var(--space-1); }
   fieldset.mark { margin-block-end: 0; }
   .plan { max-inline-size: 27rem; margin-block: var(--space-3) var(--space-2); }
   .plan text { paint-order: stroke; stroke: var(--paper); stroke-width: 3px; }
