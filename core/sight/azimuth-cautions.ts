@@ -79,9 +79,9 @@ export function azimuthCautions(look: AzimuthLook, judged: Judged): Caution[] {
 }
 
 /** What no compass is to blame for: then a slip was made. */
-const PROOF = /below-h|^lost|other-s|not-by/;
+const proofs = ['altitude-not-by-time', 'below-horizon', 'lost-beside-sun', 'lost-in-daylight', 'other-side'];
 /** What is so whatever slip was made. */
-const BESIDES = /-zone|^variation-[mu]/;
+const besides = ['blackout-zone', 'caution-zone', 'variation-missing', 'variation-unlike-model'];
 
 /**
  * One leading warning, and what follows of it as notes: the slip that explains a look which cannot have been
@@ -89,8 +89,8 @@ const BESIDES = /-zone|^variation-[mu]/;
  */
 function leadBy(slips: readonly Caution[], rest: readonly Caution[], beyondBelief: boolean): Caution[] {
   const all = [...slips, ...rest];
-  const proofs = rest.filter(({ code }) => PROOF.test(code));
-  const explained = beyondBelief || proofs.length > 0 ? slips : [];
-  const leading = [explained, proofs, rest.some(({ level }) => level === 'warning') ? rest : all].find(({ length }) => length > 0);
-  return all.map((caution) => (leading?.includes(caution) || BESIDES.test(caution.code) ? caution : { ...caution, level: 'note' }));
+  const proved = rest.filter(({ code }) => proofs.includes(code));
+  const explained = beyondBelief || proved.length > 0 ? slips : [];
+  const leading = [explained, proved, rest.some(({ level }) => level === 'warning') ? rest : all].find(({ length }) => length > 0);
+  return all.map((caution) => (leading?.includes(caution) || besides.includes(caution.code) ? caution : { ...caution, level: 'note' }));
 }
