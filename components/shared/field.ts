@@ -10,8 +10,8 @@ export type North = 'T' | 'M' | 'C' | 'G';
 export function inEnglish(text: string, words: string): string {
   return text.replace(/\p{L}+/gu, (word) => {
     const english = ` ${words} `.split(` ${word.toLowerCase()}=`)[1]?.split(' ')[0];
-    // Chinese has no gap between word and figures, English needs one; a mark such as - stands close.
-    return english ? (english[1] ? ` ${english} ` : english) : word;
+    // Chinese has no gap between word and figures, English needs one; a mark such as - stands close, and some words stand for nothing.
+    return english?.[1] ? ` ${english} ` : (english ?? word);
   });
 }
 

@@ -96,6 +96,14 @@ describe('the cmi5 package, launched by a platform', () => {
     await page.close();
   });
 
+  it('the learner is told the mastery score of the platform, not the lesson’s own mark', async () => {
+    const { page, lesson } = await launch({ launchData: { ...normal, masteryScore: 0.9 } });
+    await status(page, 'open');
+    for (let count = 0; count < 3; count += 1) await solveByKeyboard(page, lesson);
+    await page.waitForFunction(() => /90.%/.test(document.querySelector('lubber-drill')?.shadowRoot?.textContent ?? ''), { timeout: 5000 });
+    await page.close();
+  });
+
   it('two of three wrong: completed and failed', async () => {
     const { page, store: at, lesson } = await launch({ launchData: normal });
     await status(page, 'open');
