@@ -100,7 +100,7 @@ describe('the cmi5 package, launched by a platform', () => {
     const { page, lesson } = await launch({ launchData: { ...normal, masteryScore: 0.9 } });
     await status(page, 'open');
     for (let count = 0; count < 3; count += 1) await solveByKeyboard(page, lesson);
-    await page.waitForFunction(() => /90.%/.test(document.querySelector('lubber-drill')?.shadowRoot?.textContent ?? ''), { timeout: 5000 });
+    await page.waitForFunction(() => /Passed: 90.% was needed/.test(document.querySelector('lubber-drill')?.shadowRoot?.textContent ?? ''), { timeout: 5000 });
     await page.close();
   });
 
