@@ -80,6 +80,15 @@ describe('the chart room', () => {
     await page.close();
   });
 
+  // For most of a second an empty book without a ship's name stood there, and remained in the browser's database.
+  it('opens the book of the ship and no other', async () => {
+    const { page } = await openPage(browser, `${server.address}demo/chart-room/`);
+    await page.waitForFunction(() => document.querySelector('lubber-record')?.shadowRoot?.querySelector('[part=transfer]'));
+    const named = await page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name));
+    assert.deepEqual(named, ['lubberline-record:m.v. Halcyon Tern, standard']);
+    await page.close();
+  });
+
   // Answer and bearing lay more than a screen apart: who typed the bearing did not see the error.
   it('shows the bearing of an amplitude and its answer in one window of a bridge PC', async () => {
     const { page } = await openPage(browser, `${server.address}demo/chart-room/`, 1280, 800);
