@@ -10,6 +10,17 @@ import { findChromium } from '../install.js';
 
 const args = ['--no-sandbox', '--disable-gpu', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
 
+/** When the browser is killed. */
+export interface Moment {
+  /** Milliseconds of writing before the kill. */
+  readonly after: number;
+  /** How many entries this browser must have confirmed by then: a slow machine is given the time for them. */
+  readonly least: number;
+}
+
+/** How long a browser may take to confirm the entries asked for, milliseconds. */
+const PATIENCE = 30_000;
+
 /** What became of one kill. */
 export interface Kill {
   /** Milliseconds of writing before the kill. */
@@ -78,21 +89,32 @@ async function killAll(browser: Browser): Promise<void> {
   for (let round = 0; round < 500 && isThere(-child.pid); round++) await new Promise((resolve) => setTimeout(resolve, 10));
 }
 
+/** Waits until so many entries are confirmed. */
+async function grown(confirmed: ReadonlyMap<number, string>, size: number): Promise<void> {
+  const end = Date.now() + PATIENCE;
+  while (confirmed.size < size) {
+    if (Date.now() > end) throw new Error(`${confirmed.size} entries were confirmed where ${size} were awaited`);
+    await new Promise((resolve) => setTimeout(resolve, 10));
+  }
+}
+
 /**
  * Kills the browser while it writes one book, again and again with the same profile, each
  * time at another moment; then opens the book and compares it with what was confirmed.
  */
-export async function killWhileWriting(address: string, moments: readonly number[], onKill: (kill: Kill) => void = () => undefined): Promise<readonly Kill[]> {
+export async function killWhileWriting(address: string, moments: readonly Moment[], onKill: (kill: Kill) => void = () => undefined): Promise<readonly Kill[]> {
   const profile = mkdtempSync(join(tmpdir(), 'lubberline-kill-'));
   const confirmed = new Map<number, string>();
   const kills: Kill[] = [];
   const executablePath = findChromium() ?? '/usr/bin/chromium';
   const launch = (): Promise<Browser> => puppeteer.launch({ executablePath, headless: true, args, userDataDir: profile });
   try {
-    for (const after of moments) {
+    for (const { after, least } of moments) {
       const browser = await launch();
+      const before = confirmed.size;
       await writeFor(await openBook(browser, address), confirmed);
       await new Promise((resolve) => setTimeout(resolve, after));
+      await grown(confirmed, before + least);
       await killAll(browser);
       const again = await launch();
       const page = await openBook(again, address);

@@ -8,7 +8,7 @@ import { serveRecordPage } from './record-page.js';
 
 const times = Number(process.argv[2] ?? 50);
 /** From at once to three seconds, in another order of size each time. */
-const moments = Array.from({ length: times }, (_, turn) => Math.round(20 + ((turn * 619) % 1000) * 1.5));
+const moments = Array.from({ length: times }, (_, turn) => ({ after: Math.round(20 + ((turn * 619) % 1000) * 1.5), least: 0 }));
 const page = await serveRecordPage();
 let lost = 0;
 let broken = 0;
