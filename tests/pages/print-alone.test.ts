@@ -23,11 +23,13 @@ function seen(page: Page, tags: readonly string[]): Promise<boolean[]> {
 
 const around = ['lubber-amplitude', 'lubber-conversion', 'header', 'footer'];
 
-/** Presses the last button with these words in the book. */
+/** Presses the button of the book that prints it; a page without one is an error, not a silence. */
 const pressPrint = (page: Page): Promise<void> =>
   page.evaluate(() => {
     const buttons = [...(document.querySelector('lubber-record')?.shadowRoot?.querySelectorAll('button') ?? [])];
-    buttons.find(({ textContent }) => textContent === 'Print the book')?.click();
+    const button = buttons.find(({ textContent }) => textContent === 'Print the book');
+    if (!button) throw new Error('the book has no button to print it');
+    button.click();
   });
 
 // Pressing the button of the book printed the whole chart room, five pages of it before the book.
