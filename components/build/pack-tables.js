@@ -46,8 +46,8 @@ function seriesText({ unit, powers }, tools) {
   return [shortest(unit), ...powers.map(([constant, ...rows]) => [shortest(constant), ...rows.map((row) => waveRow(row, tools))].join(','))].join(',,');
 }
 
-function orbitCode({ meanMotion, longitude, latitude, distance }, tools) {
-  return `/* @__PURE__ */ unpackOrbit(${meanMotion}, '${[longitude, latitude, distance].map((series) => seriesText(series, tools)).join(',,,')}')`;
+function orbitCode({ meanMotion, coordinates }, tools) {
+  return `/* @__PURE__ */ unpackOrbit(${meanMotion}, '${coordinates.map((series) => seriesText(series, tools)).join(',,,')}')`;
 }
 
 const rowsCode = (rows, signs) => `unpackRows('${rows.map((row) => list(row, signs)).join(',')}')`;

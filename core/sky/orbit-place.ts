@@ -10,6 +10,6 @@ export function pointAt(longitude: number, latitude: number, distance: number): 
 }
 
 /** Where a body of an orbit is at a time in centuries since J2000.0, in the ecliptic of its series, astronomical units. */
-export function orbitPlace({ meanMotion, longitude, latitude, distance }: OrbitSeries, century: number): Vector {
+export function orbitPlace({ meanMotion, coordinates: [longitude, latitude, distance] }: OrbitSeries, century: number): Vector {
   return pointAt(seriesAt(longitude, meanMotion, century), seriesAt(latitude, meanMotion, century), seriesAt(distance, meanMotion, century));
 }

@@ -13,13 +13,11 @@ export interface Series {
   readonly powers: readonly (readonly [constant: number, ...rows: readonly (readonly number[])[]])[];
 }
 
-/** Longitude and latitude in degrees, distance in astronomical units. */
 export interface OrbitSeries {
   /** Degrees a century. */
   readonly meanMotion: number;
-  readonly longitude: Series;
-  readonly latitude: Series;
-  readonly distance: Series;
+  /** Longitude and latitude in degrees, distance in astronomical units. */
+  readonly coordinates: readonly [longitude: Series, latitude: Series, distance: Series];
 }
 
 function wavesOf(row: readonly number[], meanMotion: number, century: number): number {

@@ -26,10 +26,15 @@ export function unpackSeries(text: string): Series {
   };
 }
 
-/** The three coordinates of an orbit, from the text that the build makes of them. */
+/** An orbit from the text that the build makes of its coordinates: read when they are asked for, since most pages want no planet, or one. */
 export function unpackOrbit(meanMotion: number, text: string): OrbitSeries {
-  const [longitude, latitude, distance] = text.split(',,,').map(unpackSeries) as [Series, Series, Series];
-  return { meanMotion, longitude, latitude, distance };
+  let read: OrbitSeries['coordinates'] | undefined;
+  return {
+    meanMotion,
+    get coordinates() {
+      return (read ??= text.split(',,,').map(unpackSeries) as [Series, Series, Series]);
+    },
+  };
 }
 
 /** Whole numbers, from the text that the build makes of them. */

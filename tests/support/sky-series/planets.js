@@ -37,7 +37,8 @@ function coordinateText(powers, least, scale, step) {
 export function planetModules() {
   return Object.entries(planets).map(([name, { who, theory, smallest }]) => {
     const step = meanMotion(theory);
-    const [longitude, latitude, distance] = ['L', 'B', 'R'].map((key, index) => coordinateText(theory[key], smallest[index], index < 2 ? DEGREES : 1, step));
+    // Longitude, latitude and distance.
+    const coordinates = ['L', 'B', 'R'].map((key, index) => coordinateText(theory[key], smallest[index], index < 2 ? DEGREES : 1, step));
     const text = `import type { OrbitSeries } from './series.js';
 
 /**
@@ -47,12 +48,8 @@ export function planetModules() {
  */
 export const ${name}Series: OrbitSeries = {
 meanMotion: ${(step * DEGREES).toFixed(5)},
-longitude: {
-${longitude}},
-latitude: {
-${latitude}},
-distance: {
-${distance}},
+coordinates: [
+${coordinates.map((text) => `{\n${text}},\n`).join('')}],
 };
 `;
     return { name, text };
