@@ -38,6 +38,9 @@ import { seriesTable } from './series-view.js';
 
 export type { AzimuthMethod } from './placing.js';
 
+/** For what is wrong with a line before there is a date. */
+const ANY_DAY = { year: 2000, month: 1, day: 1 };
+
 /**
  * Compass error from any body at any time: placed by the ephemeris, by figures of an
  * almanac, or by its altitude; one bearing or a series; and which body to take now.
@@ -165,8 +168,10 @@ export class LubberAzimuth extends SightElement {
     [this.#bearing, this.#sight, this.#series, this.#problems] = [null, null, null, []];
     const { states, place, when } = this;
     const date = valueOf(states.date);
-    const text = this.#seriesText !== '' && date ? readSeries(this.#seriesText, date) : null;
-    if (text) this.#problems = text.problems;
+    // What is wrong with a line is so on any day.
+    const read = this.#seriesText === '' ? null : readSeries(this.#seriesText, date ?? ANY_DAY);
+    if (read) this.#problems = read.problems;
+    const text = date ? read : null;
     if (!place || this.hasUnknownWord) return;
     const instant = when ?? text?.shots[0]?.instant ?? null;
     const source = sourceOf(this.#placing, instant);

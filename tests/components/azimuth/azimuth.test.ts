@@ -290,6 +290,14 @@ describe('a series', () => {
     expect(root(element).querySelector<HTMLTextAreaElement>('#series')?.value).to.contain('19:51 abc');
   });
 
+  it('says which line is wrong before there is a date', async () => {
+    const element = await fixture<LubberAzimuth>(html`<lubber-azimuth latitude="36N" longitude="020W"></lubber-azimuth>`);
+    element.series = '19:50:10 265.1\n19:51 abc';
+    await element.updateComplete;
+    expect(text(element, '#series-problem')).to.equal('Line 2, bearing: This was not understood.');
+    expect(element.result).to.equal(null);
+  });
+
   it('shows the working of the mean, and that it was worked unrounded', async () => {
     const element = await evening();
     element.body = 'Sirius';
