@@ -5,7 +5,7 @@ export const deviationFitMessages: Catalogue = {
   'caution.no-readings': 'There are no readings.',
   'caution.too-few-readings': 'Headings taken: {count}. That is few; eight at least are taken.',
   'caution.too-few-to-find-slips': 'With {count} headings a slip of a few degrees in one of them cannot be found.',
-  'caution.heading-twice': 'The heading {heading} was taken more than once.',
+  'caution.heading-twice': 'The heading {heading} was taken more than once: the readings differ by {apart}.',
   'caution.no-fit': 'No curve can be laid through these readings.',
   'caution.not-determined': 'The headings taken do not determine {coefficients}.',
   'caution.suspect-readings': 'Number of readings that do not fit the rest: {count}. Look at them again.',

@@ -27,6 +27,13 @@ function isMagnetic(lines: readonly Cells[], column: number, deviations: number)
   });
 }
 
+/** A table as wide as given without its first column, where that only counts the lines; any other as it is. */
+export function withoutNumbers(table: readonly Cells[], width: number): readonly Cells[] {
+  const written = table.filter((cells) => cells.some((cell) => /\d/.test(cell)));
+  const counted = written.length > 1 && written.every((cells, index) => cells.length === width && (cells[0] ?? '').trim().replace(/[.)]$/, '') === String(index + 1));
+  return counted ? table.map((cells) => cells.slice(cells.length === width ? 1 : 0)) : table;
+}
+
 /**
  * A table of heading, magnetic heading and deviation, in either order of the last two, without
  * the magnetic heading: that is heading and deviation over again, so nothing is lost with it.

@@ -1,7 +1,7 @@
 import type { LubberElement } from '../shared/lubber-element.js';
 import { GridHistory } from './grid-history.js';
 import type { GridKey } from './grid-keys.js';
-import { isTable, pasteInto, pastedCells } from './grid-paste.js';
+import { captionOf, isTable, pasteInto, pastedCells } from './grid-paste.js';
 import { changedCell, hasReadings, withRow } from './grid-row.js';
 import type { GridRow, TypedColumn } from './grid-row.js';
 import { withStage } from './swing-sheet.js';
@@ -39,6 +39,9 @@ export class GridDesk {
 
   /** The cell being typed in. */
   typing: string | null = null;
+
+  /** What the last paste left out: the names of columns; empty where nothing. */
+  leftOut = '';
 
   /** Where the user began to type in a row, while it is gone through by Tab. */
   #begun: { readonly place: number; readonly column: TypedColumn } | null = null;
@@ -80,6 +83,7 @@ export class GridDesk {
   replace(sheet: SwingSheet): void {
     this.#history.before(this.#now, null);
     this.sheet = sheet;
+    this.leftOut = '';
   }
 
   /** The user puts another sheet in the place of this one. */
@@ -100,6 +104,7 @@ export class GridDesk {
     this.sheet = back.sheet;
     this.#host.show(back.shown);
     this.typing = null;
+    this.leftOut = '';
     this.#host.changed();
     this.#host.widget.say(this.#host.widget.t(said));
   }
@@ -118,8 +123,11 @@ export class GridDesk {
     const words = t('entry.words');
     if (!isTable(text, words)) return false;
     this.typing = null;
-    this.take({ rows: pasteInto(this.rows, text, { row, column, columns: this.#host.columns(), deviations: this.#host.deviations(), words }) }, null);
-    this.#host.widget.say(t('swing.pasted', { count: pastedCells(text, words).length }));
+    const place = { row, column, columns: this.#host.columns(), deviations: this.#host.deviations(), words };
+    const caption = captionOf(this.rows, text, place);
+    this.take({ rows: pasteInto(this.rows, text, place) }, null);
+    this.leftOut = caption && t('swing.pasted.caption', { caption });
+    this.#host.widget.say(`${t('swing.pasted', { count: pastedCells(text, words).length })} ${this.leftOut}`.trim());
     return true;
   }
 

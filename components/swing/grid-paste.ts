@@ -1,6 +1,7 @@
 import { inEnglish } from '../shared/field.js';
 import { lineCells, unquoted } from '../shared/table-cells.js';
-import { withoutMagnetic } from './derived-column.js';
+import { captionLines } from './caption-lines.js';
+import { withoutMagnetic, withoutNumbers } from './derived-column.js';
 import { hasReadings, withRow } from './grid-row.js';
 import type { GridRow, TypedColumn } from './grid-row.js';
 
@@ -43,14 +44,36 @@ function startOf({ column, columns }: PastePlace, width: number): number {
   return Math.max(0, Math.min(columns.indexOf(column), columns.length - width));
 }
 
+/** A table pasted: the lines that are laid over the grid, and those over them that name its columns. */
+interface Pasted {
+  readonly lines: readonly (readonly string[])[];
+  readonly captions: readonly (readonly string[])[];
+}
+
+function pastedTable(rows: readonly GridRow[], text: string, place: PastePlace): Pasted {
+  const { columns, deviations, words } = place;
+  const pasted = pastedCells(text, words);
+  const cells = withoutNumbers(pasted, columns.length + 1);
+  const table = deviations && columns.length === 2 ? withoutMagnetic(cells) : cells;
+  const headed = columns[startOf(place, Math.max(...table.map(({ length }) => length)))] === 'heading';
+  // Beside headings that stand here already words may stand for a reading that could not be taken: then there is a row for each line.
+  const names = headed || table.length > rows.length - place.row ? captionLines(table, words) : 0;
+  return { lines: table.slice(names), captions: pasted.slice(0, names) };
+}
+
+/** The lines of a pasted table that name its columns, in one text, for they are left out. */
+export function captionOf(rows: readonly GridRow[], text: string, place: PastePlace): string {
+  return pastedTable(rows, text, place).captions.map((cells) => cells.join(' ').trim()).join(' ');
+}
+
 /**
  * The rows with a pasted table laid over them from a cell on; lines beyond the last row are new
  * rows, and cells beyond the last column stay in it, where they can be seen and mended. A table
- * with headings of its own takes the place of rows in which nothing has been read yet.
+ * with headings of its own takes the place of rows in which nothing has been read yet. The
+ * names of its columns, and a column that only counts its lines, are left out.
  */
 export function pasteInto(rows: readonly GridRow[], text: string, place: PastePlace): readonly GridRow[] {
-  const cells = pastedCells(text, place.words);
-  const lines = place.deviations && place.columns.length === 2 ? withoutMagnetic(cells) : cells;
+  const { lines } = pastedTable(rows, text, place);
   const width = Math.max(...lines.map(({ length }) => length));
   const start = startOf(place, width);
   let result = rows;

@@ -34,5 +34,5 @@ export function toolsView(host: LubberElement, { desk, ticked, kept, tick, clear
         >`,
       )}
     </div>
-    ${kept === null ? nothing : html`<p class="hint no-print" id="draft">${host.t(kept ? 'swing.draft.kept' : 'swing.draft.refused')}</p>`}`;
+    ${desk.leftOut ? html`<p class="hint no-print" id="left-out">${desk.leftOut}</p>` : nothing} ${kept === null ? nothing : html`<p class="hint no-print" id="draft">${host.t(kept ? 'swing.draft.kept' : 'swing.draft.refused')}</p>`}`;
 }

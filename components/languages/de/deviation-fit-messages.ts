@@ -4,7 +4,7 @@ export const deviationFitMessages: Catalogue = {
   'caution.no-readings': 'Es gibt keine Ablesungen.',
   'caution.too-few-readings': 'Genommene Kurse: {count}. Das ist wenig; man nimmt mindestens acht.',
   'caution.too-few-to-find-slips': 'Bei {count} Kursen ist ein Versehen von einigen Grad auf einem davon nicht zu finden.',
-  'caution.heading-twice': 'Der Kurs {heading} wurde mehr als einmal genommen.',
+  'caution.heading-twice': 'Der Kurs {heading} wurde mehr als einmal genommen: Die Ablesungen liegen {apart} auseinander.',
   'caution.no-fit': 'Durch diese Ablesungen lässt sich keine Kurve legen.',
   'caution.not-determined': 'Die genommenen Kurse bestimmen {coefficients} nicht.',
   'caution.suspect-readings': 'Ablesungen, die nicht zu den übrigen passen: {count}. Noch einmal ansehen.',

@@ -4,7 +4,7 @@ export const deviationFitMessages: Catalogue = {
   'caution.no-readings': 'No hay lecturas.',
   'caution.too-few-readings': 'Rumbos tomados: {count}. Son pocos; se toman al menos ocho.',
   'caution.too-few-to-find-slips': 'Con {count} rumbos no se descubre un error de unos grados en uno de ellos.',
-  'caution.heading-twice': 'El rumbo {heading} se tomó más de una vez.',
+  'caution.heading-twice': 'El rumbo {heading} se tomó más de una vez: las lecturas difieren en {apart}.',
   'caution.no-fit': 'No se puede trazar ninguna curva por estas lecturas.',
   'caution.not-determined': 'Los rumbos tomados no determinan {coefficients}.',
   'caution.suspect-readings': 'Lecturas que no concuerdan con las demás: {count}. Conviene revisarlas.',

@@ -4,7 +4,7 @@ export const deviationFitMessages: Catalogue = {
   'caution.no-readings': 'Tidak ada bacaan.',
   'caution.too-few-readings': '{count} haluan itu sedikit: biasanya diambil paling sedikit delapan.',
   'caution.too-few-to-find-slips': 'Dengan {count} haluan, kekeliruan beberapa derajat pada salah satunya tidak dapat ditemukan.',
-  'caution.heading-twice': 'Haluan {heading} diambil lebih dari sekali.',
+  'caution.heading-twice': 'Haluan {heading} diambil lebih dari sekali: pembacaannya berbeda {apart}.',
   'caution.no-fit': 'Tidak ada lengkung yang dapat dibuat melalui bacaan ini.',
   'caution.not-determined': 'Haluan yang diambil tidak menentukan {coefficients}.',
   'caution.suspect-readings': 'Bacaan yang tidak cocok dengan yang lain: {count}. Periksa lagi.',

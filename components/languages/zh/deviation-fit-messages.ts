@@ -4,7 +4,7 @@ export const deviationFitMessages: Catalogue = {
   'caution.no-readings': '没有读数。',
   'caution.too-few-readings': '{count}个航向太少：至少应测八个。',
   'caution.too-few-to-find-slips': '只有{count}个航向时，其中一个几度的粗差无法发现。',
-  'caution.heading-twice': '航向{heading}测了不止一次。',
+  'caution.heading-twice': '航向{heading}测了不止一次：读数相差{apart}。',
   'caution.no-fit': '这些读数无法求出曲线。',
   'caution.not-determined': '所测航向不能确定{coefficients}。',
   'caution.suspect-readings': '与其余不符的读数：{count}个。请复查。',

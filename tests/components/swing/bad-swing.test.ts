@@ -64,6 +64,44 @@ describe('bad input of a swing', () => {
     expect(problem(element, 16)).to.match(/Does not fit the rest/);
   });
 
+  it('the names of the columns over a table are left out, and said so', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', `Head\tDev\n----\t---\n${table(swung(evenly(8)))}`);
+    expect(column(element, 'heading').length).to.equal(8);
+    expect(text(element)).to.contain('Names of columns, left out: Head Dev');
+    expectGiven(element);
+    cell(element, 'undo').click();
+    await settled(element);
+    expect(root(element).querySelector('#left-out')).to.equal(null);
+  });
+
+  // The word took the row of 000°, and every reading below it stood one heading too far on: another card, not refused.
+  it('the name over one column of readings does not move them a heading on', async () => {
+    const element = await make();
+    const readings = table(swung(evenly(8))).replace(/^.*\t/gm, '');
+    await paste(element, 'reading-0', `Deviation\n${readings}`);
+    expectGiven(element);
+    // A word in place of a reading keeps its row.
+    await paste(element, 'reading-0', readings.replace(/^.*/, 'fog'));
+    expect(column(element, 'reading').slice(0, 2)).to.deep.equal(['fog', readings.split('\n')[1]]);
+  });
+
+  it('a list of points of the compass has no names over it', async () => {
+    const element = await make();
+    await paste(element, 'heading-0', 'N\t\nNE\t2E\nE\t3E');
+    expect(column(element, 'heading').slice(0, 3)).to.deep.equal(['N', 'NE', 'E']);
+    expect(root(element).querySelector('#left-out')).to.equal(null);
+  });
+
+  // Head and deviation together were read as a deviation of degrees and minutes, 45°02′.
+  it('a column that counts the lines is left out', async () => {
+    const element = await make();
+    const lines = table(swung(evenly(8))).split('\n');
+    await paste(element, 'heading-0', `No.\tHead\tDev\n${lines.map((line, place) => `${place + 1}\t${line}`).join('\n')}`);
+    expect(column(element, 'heading')[1]).to.equal('45');
+    expectGiven(element);
+  });
+
   it('headings missing: they are named, and the rest makes a card', async () => {
     const element = await make();
     root(element).querySelector<HTMLInputElement>('input[name=headings][value="16"]')?.click();
@@ -123,7 +161,7 @@ describe('bad input of a swing', () => {
       const element = await make();
       const lines = swung(evenly(16)).map(([heading, deviation]) => write(String(heading), ((heading + deviation + 360) % 360).toFixed(0).padStart(3, '0'), deviation.toFixed(2)));
       await paste(element, 'heading-0', [write('Compass', 'Magnetic', 'Deviation'), ...lines].map((cells) => cells.join('\t')).join('\n'));
-      expect(column(element, 'reading')[0]).to.equal('Deviation');
+      expect(text(element)).to.contain(`left out: ${write('Compass', 'Magnetic', 'Deviation').join(' ')}`);
       expect(element.result?.rows.length).to.equal(16);
       expectGiven(element);
     });
@@ -189,9 +227,11 @@ describe('bad input of a swing', () => {
     const pasted = ['Heading\tDeviation', '000\t1.8E\tlooked twice', '045\toverc.', '090\t2.2 ?', '135\t', '180\t1.2W', '225\t1.0E', '270\t3.8E', '315\t4.1E', '360\t1.7E', '020\t0.9E'];
     await paste(element, 'heading-0', pasted.join('\n'));
     const kept = column(element, 'heading').map((heading, place) => `${heading} ${column(element, 'reading')[place]}`.trim());
-    expect(kept).to.deep.equal(pasted.map((line) => line.replace(/\t/g, ' ').trim()));
-    for (const row of [0, 1, 2, 3]) expect(problem(element, row), String(row)).not.to.equal('');
-    expect(problem(element, 4)).to.equal('');
+    const [names, ...lines] = pasted.map((line) => line.replace(/\t/g, ' ').trim());
+    expect(text(element)).to.contain(`left out: ${names}`);
+    expect(kept).to.deep.equal(lines);
+    for (const row of [0, 1, 2]) expect(problem(element, row), String(row)).not.to.equal('');
+    expect(problem(element, 3)).to.equal('');
     expect(element.result?.rows.length).to.equal(6);
     expect(text(element)).not.to.match(/NaN|undefined|Invalid/);
   });
