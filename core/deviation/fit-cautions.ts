@@ -4,7 +4,7 @@ import { quantity } from '../working/quantity.js';
 import { coefficientNames, type CoefficientName } from './approximate-deviation.js';
 import type { Judgement } from './bad-readings.js';
 import type { PerCoefficient } from './per-coefficient.js';
-import { repeatedHeadings, widestGap } from './heading-gaps.js';
+import { repeatedReadings, widestGap } from './heading-gaps.js';
 import type { ModelFit } from './model-fit.js';
 import { predictedDeviation, type FitModel } from './predict-deviation.js';
 import type { WeighedReadings } from './observations.js';
@@ -35,8 +35,8 @@ const WORTH_A_LOOK = 0.5;
 
 function aboutHeadings({ list }: WeighedReadings): Caution[] {
   const headings = list.map(({ heading }) => heading);
-  const cautions: Caution[] = repeatedHeadings(headings).map((heading) =>
-    note('heading-twice', { heading: quantity(heading, 'bearing') }),
+  const cautions: Caution[] = repeatedReadings(list).map(({ heading, apart }) =>
+    note('heading-twice', { heading: quantity(heading, 'bearing'), apart: quantity(apart, 'angle') }),
   );
   if (headings.length < FEWEST_HEADINGS) {
     cautions.push(warning('too-few-readings', { count: quantity(headings.length, 'number') }));
@@ -71,7 +71,7 @@ function exceedsClaim({ readings, fit }: FitFindings): boolean {
   return fit.squares / freedom > readings.claimed ** 2 * (1 - ninth + 2.326 * Math.sqrt(ninth)) ** 3;
 }
 
-function aboutShape({ model, fit, readings, judgement }: FitFindings): Caution[] {
+function aboutShape({ model, fit, readings, judgement, determined = [] }: FitFindings): Caution[] {
   if (fit === null) return [];
   const cautions: Caution[] = [];
   const { exactBetter } = judgement;
@@ -80,6 +80,8 @@ function aboutShape({ model, fit, readings, judgement }: FitFindings): Caution[]
     const values = { difference: quantity(difference, 'angle'), heading: quantity(heading, 'bearing') };
     cautions.push(warning('exact-fit-better', values));
   }
+  // Where its waves are not determined the curve may run anywhere between the readings, and has no size.
+  if (coefficientNames.some((name) => name !== 'A' && !determined.includes(name))) return cautions;
   // A constant, as of a lubber line out of place, is added on every heading and strains no series.
   const constant = fit.estimate[0] ?? 0;
   const largest = Math.max(...readings.list.map(({ heading }) => Math.abs((predictedDeviation(model, fit.estimate, heading) ?? constant) - constant)));

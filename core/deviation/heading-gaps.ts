@@ -1,4 +1,4 @@
-import { wrap360 } from '../angle/wrap.js';
+import { angleFromTo, wrap360 } from '../angle/wrap.js';
 
 /** The widest stretch without a reading, clockwise from one heading to the next, degrees. */
 export interface HeadingGap {
@@ -23,9 +23,11 @@ export function widestGap(headings: readonly number[]): HeadingGap | null {
   return widest;
 }
 
+/** Headings no farther apart are one, degrees. */
+const SAME = 0.05;
+
 /** Headings that occur more than once, degrees [0, 360): 0 and 360 are one, and so is what lies within 0.05°. */
-export function repeatedHeadings(headings: readonly number[]): readonly number[] {
-  const SAME = 0.05;
+function repeatedHeadings(headings: readonly number[]): readonly number[] {
   const sorted = headings.map(wrap360).sort((a, b) => a - b);
   const repeated: number[] = [];
   sorted.forEach((heading, i) => {
@@ -36,4 +38,19 @@ export function repeatedHeadings(headings: readonly number[]): readonly number[]
     if (after - heading <= SAME && !again) repeated.push(heading);
   });
   return repeated;
+}
+
+/** A heading read more than once, and how far the deviations read on it lie apart, degrees. */
+export interface RepeatedHeading {
+  /** [0, 360). */
+  readonly heading: number;
+  readonly apart: number;
+}
+
+/** The headings read more than once: what the first reading and the last on a heading differ by nobody sees in a curve laid between them. */
+export function repeatedReadings(readings: readonly { readonly heading: number; readonly deviation: number }[]): readonly RepeatedHeading[] {
+  return repeatedHeadings(readings.map(({ heading }) => heading)).map((heading) => {
+    const there = readings.filter((reading) => Math.abs(angleFromTo(heading, reading.heading)) <= SAME).map(({ deviation }) => deviation);
+    return { heading, apart: Math.max(...there) - Math.min(...there) };
+  });
 }

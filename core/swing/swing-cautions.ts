@@ -1,12 +1,15 @@
 import { formatBearing } from '../angle/format-angle.js';
 import type { DeviationFit } from '../deviation/fit-deviation.js';
+import { repeatedReadings } from '../deviation/heading-gaps.js';
 import { reversedNaming } from '../deviation/reversed-naming.js';
 import type { CompassZone } from '../field/zone.js';
+import { formatDate, formatTimeOfDay } from '../time/instant.js';
 import { note, warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
 import { largestParallax } from './circle-parallax.js';
 import { missingHeadings } from './planned-headings.js';
+import { headingReckonings } from './swing-row.js';
 import type { SwingRow } from './swing-row.js';
 import type { SwingSettings } from './swing-settings.js';
 import type { SettledReading } from './unknown-constants.js';
@@ -40,20 +43,36 @@ function aboutConstant({ settings, constantLost }: SwingFindings): Caution[] {
   return constant === undefined || constant === null ? [warning('constant-lost')] : [note('constant-taken', { constant: quantity(constant, 'error') })];
 }
 
+/** A swing takes an hour or two: times of one day so far apart are those of two, milliseconds. */
+const HALF_DAY = 43_200_000;
+
+/** Bare times on either side of midnight are all taken on the day that is given. */
+function aboutTimes({ rows }: SwingFindings): Caution[] {
+  const times = rows.flatMap((row) => (row.method === 'sun' && !row.struck ? [row.instant] : [])).sort((a, b) => a.getTime() - b.getTime());
+  const [first, last] = [times[0], times[times.length - 1]];
+  if (!first || !last || formatDate(first) !== formatDate(last)) return [];
+  const early = times.findIndex((time, place) => (times[place + 1] ?? time).getTime() - time.getTime() > HALF_DAY);
+  const [before, after] = [times[early], times[early + 1]];
+  return before && after ? [warning('past-midnight', { early: formatTimeOfDay(before), late: formatTimeOfDay(after) })] : [];
+}
+
 /** Headings named in a text. */
 const named = (headings: readonly number[]): string => headings.map((heading) => formatBearing(heading, heading % 1 ? 1 : 0)).join(', ');
 
 /** More headings than this taken twice are told in one sentence: a ship swung both ways has them all. */
 const FEW = 2;
 
-function withRepeatedHeadings(cautions: readonly Caution[]): Caution[] {
-  const repeated = cautions.filter(({ code }) => code === 'heading-twice');
-  if (repeated.length <= FEW) return [...cautions];
-  const headings = repeated.flatMap(({ values }) => {
-    const { heading } = values;
-    return typeof heading === 'object' ? [heading.value] : [];
-  });
-  return [note('headings-twice', { headings: named(headings) }), ...cautions.filter((caution) => !repeated.includes(caution))];
+/** Headings taken more than once as the ship was steadied: by gyro, whose error has changed meanwhile, she is on another by compass. */
+function aboutRepeats({ rows, counted }: SwingFindings): Caution[] {
+  const repeated = headingReckonings.flatMap((by) =>
+    repeatedReadings(counted.flatMap(({ index, deviation }) => {
+      const row = rows[index];
+      return row && (row.headingBy ?? 'compass') === by ? [{ heading: row.heading, deviation }] : [];
+    })),
+  );
+  if (repeated.length <= FEW) return repeated.map(({ heading, apart }) => note('heading-twice', { heading: quantity(heading, 'bearing'), apart: quantity(apart, 'angle') }));
+  const apart = Math.max(...repeated.map((one) => one.apart));
+  return [note('headings-twice', { headings: named(repeated.map(({ heading }) => heading)), apart: quantity(apart, 'angle') })];
 }
 
 /** What a swing always has while there is no curve yet: each says no more than that headings are still to be taken. */
@@ -61,7 +80,7 @@ const OF_BEGINNING = new Set(['too-few-readings', 'too-few-to-find-slips', 'half
 
 /**
  * What the user should know of a swing: the fit's own cautions, those of headings taken
- * twice as one `headings-twice` where they are many, and `headings-missing`, `parallax`,
+ * twice as one `headings-twice` where they are many, and `headings-missing`, `past-midnight`, `parallax`,
  * `constant-lost`, `constant-taken`, `sun-high`, `reversed-naming`, `caution-zone`, `blackout-zone`. While headings planned are
  * missing and those taken give no curve, the headings still to be taken stand for all that follows from it.
  */
@@ -76,9 +95,9 @@ export function swingCautions(findings: SwingFindings): readonly Caution[] {
     // Which coefficients are lost is worth a word once some are found.
     ofFit = ofFit.filter(({ code }) => !OF_BEGINNING.has(code) && (code !== 'not-determined' || determined.length > 0));
   }
-  const cautions = withRepeatedHeadings(ofFit);
+  const cautions = [...aboutRepeats(findings), ...ofFit.filter(({ code }) => code !== 'heading-twice')];
   if (missing.length > 0) cautions.push(note('headings-missing', { headings: named(missing) }));
-  cautions.push(...aboutObject(findings), ...aboutConstant(findings));
+  cautions.push(...aboutTimes(findings), ...aboutObject(findings), ...aboutConstant(findings));
   const highest = Math.max(...counted.map(({ reading }) => reading.altitude ?? -90));
   if (highest > HIGH_SUN) cautions.push(note('sun-high', { altitude: quantity(highest, 'angle') }));
   if (zone === 'caution' || zone === 'blackout') cautions.push(warning(`${zone}-zone`));

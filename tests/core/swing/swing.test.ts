@@ -143,3 +143,31 @@ test('a bad argument is named', () => {
   assert.throws(() => swing([], { object: { bearing: 361, by: 'true' } }), /object\.bearing/);
   assert.throws(() => swing([], { constant: 181 }), /constant/);
 });
+
+// By hand: the gyro's error goes from 1° W to 2° E while she swings, so that steadied by it on 000° again
+// her head by compass is 3° the other way; without deviation the two readings on 000° lie 3° apart.
+test('a gyro whose error has changed while the ship was swung shows on the heading that is read again at the end', () => {
+  const rows = [0, 45, 90, 135, 180, 225, 270, 315, 360].map((heading, place): SwingRow => ({ method: 'gyro', heading, headingBy: 'gyro', reading: (heading + (3 * place) / 8 + 359) % 360 }));
+  const { cautions } = swing(rows, { gyroError: -1, variation: 0 });
+  const twice = cautions.find(({ code }) => code === 'heading-twice')?.values ?? {};
+  const { heading, apart } = twice as Record<string, { value: number }>;
+  assertClose(heading?.value ?? NaN, 0, 1e-9, 'heading');
+  assertClose(apart?.value ?? NaN, 3, 1e-9, 'apart');
+});
+
+// Four headings within 3° fix no wave of the curve: the size it would have beside them says nothing.
+test('a curve that is not determined is not said to be large', () => {
+  const found = swing([1, 2, 3, 4].map((heading, place): SwingRow => given(heading, [0, 45, -90, -135][place] ?? 0)));
+  assert.ok(!codes(found.cautions).includes('beyond-approximate'), codes(found.cautions).join());
+});
+
+test('times of the Sun on either side of midnight, all on one day, are asked about', () => {
+  const at = (heading: number, time: string, day = '2026-12-20'): SwingRow => ({ method: 'sun', heading, bearing: 100, instant: new Date(`${day}T${time}Z`) });
+  const place = { latitude: -72.25, longitude: 179.5 };
+  const asked = (rows: SwingRow[]) => swing(rows, { place, variation: 75 }).cautions.find(({ code }) => code === 'past-midnight')?.values;
+  // In whatever order the headings were taken.
+  assert.deepEqual(asked([at(0, '00:04:00'), at(45, '00:12:30'), at(90, '23:50:00'), at(135, '23:57:00')]), { early: '00:12:30', late: '23:50:00' });
+  assert.equal(asked([at(0, '23:50:00'), at(45, '23:57:00'), at(90, '00:04:00', '2026-12-21')]), undefined);
+  assert.equal(asked([at(0, '06:00:00'), at(45, '17:59:00')]), undefined);
+  assert.equal(asked([at(0, '06:00:00')]), undefined);
+});
