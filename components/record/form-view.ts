@@ -55,7 +55,7 @@ export function formView(
   host: LubberElement,
   state: FormState,
   choices: FormChoices,
-  more: { readonly hasCard: boolean; readonly preview: string; readonly onSave: () => void; readonly onCancel: () => void },
+  more: { readonly hasCard: boolean; readonly preview: string; readonly revives: string; readonly onSave: () => void; readonly onCancel: () => void },
 ): TemplateResult {
   const counted = fieldsFor(choices);
   const reason = choices.corrects > 0 ? 'record.remarks.reason' : choices.entry === 'no-observation' ? 'record.remarks.overcast' : null;
@@ -70,7 +70,7 @@ export function formView(
       ${fieldOf(host, state, 'observer')}
       <div class="wide">${fieldOf(host, state, 'remarks', reason ? { placeholder: host.t(reason) } : {})}</div>
     </div>
-    ${more.preview ? html`<p class="small">${host.t('record.preview')} ${more.preview}</p>` : nothing}
+    ${more.revives ? html`<p class="small" id="revives">${more.revives}</p>` : nothing} ${more.preview ? html`<p class="small">${host.t('record.preview')} ${more.preview}</p>` : nothing}
     <p class="row">
       <button part="button" type="button" class="main" @click=${more.onSave}>${host.t('record.save')}</button>
       ${choices.corrects > 0 ? html`<button part="button" type="button" @click=${more.onCancel}>${host.t('record.cancel')}</button>` : nothing}

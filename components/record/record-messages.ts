@@ -40,6 +40,7 @@ export const recordMessages: Catalogue = {
   'record.replace': 'In the place of No. {number}',
   'record.replace.nothing': 'nothing: strike it out',
   'record.replace.entry': 'what is entered here',
+  'record.revives': 'With this correction struck out, No. {number} stands again.',
   'record.bearingBy': 'Bearing taken by',
   'record.compass.gyro': 'gyro',
   'record.compass.standard': 'standard compass',

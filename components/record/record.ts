@@ -68,14 +68,23 @@ export class LubberRecord extends RecordBookElement {
     return draftOfForm(this.formState, this.choices, this.corrected?.instant ?? null);
   }
 
+  /** A correction that is struck out with nothing in its place strikes nothing any more: what counts again then, in words. */
+  get #revives(): string {
+    const { corrected, choices } = this;
+    const number = corrected?.corrects;
+    const stands = number && !choices.replaces && struckOut(this.entries).get(number) === choices.corrects;
+    return stands ? this.t('record.revives', { number }) : '';
+  }
+
   async #save(): Promise<void> {
-    const [draft, { formState, choices }] = [this.#draft, this];
+    const [draft, revives, { formState, choices }] = [this.#draft, this.#revives, this];
     for (const name of fieldsFor(choices)) this.settle(name);
     const problem = formProblem(this, formState, choices, draft, struckOut(this.entries).get(choices.corrects));
     if (problem) this.told = problem;
     if (problem || !draft) return;
     const outcome = await this.keepForUser(draft);
     if (!outcome.saved) return;
+    if (revives) this.told = { ...this.told, text: `${this.told.text} ${revives}` };
     this.forgetObservation();
     this.corrected = null;
     this.dispatchEvent(new LubberResultEvent({ widget: this.localName, inputs: { ...draft }, result: { kind: 'entry', entry: outcome.entry } }));
@@ -111,6 +120,7 @@ export class LubberRecord extends RecordBookElement {
       ${formView(this, this.formState, this.choices, {
         hasCard: card !== null,
         preview: previewText(this, this.#draft, { watched: this.watched, card }),
+        revives: this.#revives,
         onSave: () => void this.#save(),
         onCancel: () => this.cancelCorrection(),
       })}

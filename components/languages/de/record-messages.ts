@@ -36,6 +36,7 @@ export const recordMessages: Catalogue = {
   'record.replace': 'An Stelle von Nr. {number}',
   'record.replace.nothing': 'nichts: streichen',
   'record.replace.entry': 'das hier Eingetragene',
+  'record.revives': 'Ist diese Berichtigung gestrichen, gilt Nr. {number} wieder.',
   'record.bearingBy': 'Gepeilt am',
   'record.compass.gyro': 'Kreisel',
   'record.compass.standard': 'Regelkompass',

@@ -36,6 +36,7 @@ export const recordMessages: Catalogue = {
   'record.replace': 'En lugar del n.º {number}',
   'record.replace.nothing': 'nada: tacharlo',
   'record.replace.entry': 'lo que se introduce aquí',
+  'record.revives': 'Tachada esta corrección, vuelve a valer el n.º {number}.',
   'record.bearingBy': 'Demora tomada con',
   'record.compass.gyro': 'girocompás',
   'record.compass.standard': 'compás magistral',

@@ -36,6 +36,7 @@ export const recordMessages: Catalogue = {
   'record.replace': 'À la place du n° {number}',
   'record.replace.nothing': 'rien : le rayer',
   'record.replace.entry': 'ce qui est entré ici',
+  'record.revives': 'Cette correction rayée, le n° {number} vaut de nouveau.',
   'record.bearingBy': 'Relèvement pris au',
   'record.compass.gyro': 'gyrocompas',
   'record.compass.standard': 'compas étalon',

@@ -37,6 +37,7 @@ export const recordMessages: Catalogue = {
   'record.replace': 'Sebagai ganti No. {number}',
   'record.replace.nothing': 'tidak ada: coret',
   'record.replace.entry': 'yang dimasukkan di sini',
+  'record.revives': 'Jika perbaikan ini dicoret, No. {number} berlaku lagi.',
   'record.bearingBy': 'Baringan diambil dengan',
   'record.compass.gyro': 'pedoman gasing',
   'record.compass.standard': 'pedoman standar',

@@ -36,6 +36,7 @@ export const recordMessages: Catalogue = {
   'record.replace': '代替第{number}号的内容',
   'record.replace.nothing': '无：只予划去',
   'record.replace.entry': '此处输入的内容',
+  'record.revives': '划去此更正后，第{number}号重新有效。',
   'record.bearingBy': '测方位所用罗经',
   'record.compass.gyro': '陀罗经',
   'record.compass.standard': '标准罗经',

@@ -164,6 +164,26 @@ describe('a correction', () => {
     expect(element.swing).to.deep.equal([]);
   });
 
+  it('says what counts again where it is itself struck out, before and after', async () => {
+    const element = await open();
+    await element.appendEntry(seen(0));
+    await element.appendEntry({ kind: 'correction', corrects: 1, replacement: null, remarks: 'read from the wrong card', observer: 'E. M.', instant: seen(0).instant });
+    await settled(element, () => element.entries.length === 2);
+    const hint = (): string => element.renderRoot.querySelector('#revives')?.textContent ?? '';
+    for (const number of [1, 2]) {
+      button(element, `Show No. ${number}`).click();
+      await element.updateComplete;
+      expect(hint()).to.equal('');
+    }
+    button(element, 'Correct or strike out No. 2').click();
+    await element.updateComplete;
+    expect(hint()).to.equal('With this correction struck out, No. 1 stands again.');
+    await type(element, 'remarks', 'the card was the right one');
+    button(element, 'Enter in the book').click();
+    await settled(element, () => told(element) === 'Saved as No. 3. With this correction struck out, No. 1 stands again.');
+    expect(hint()).to.equal('');
+  });
+
   it('puts the fields of the form in the place of the old', async () => {
     const element = await open();
     await element.appendEntry(seen(0, { deviation: null, deviationOf: null, bearingBy: 'standard', bearing: 100, trueBearing: 110, variation: 8 }));
