@@ -27,7 +27,7 @@ export const mistakeMessages: Catalogue = {
   'drill.mistake.deviation-sign': 'The deviation was applied the wrong way: west taken for east.',
   'drill.mistake.variation-omitted': 'The variation is left out.',
   'drill.mistake.deviation-omitted': 'The deviation is left out.',
-  'drill.mistake.error-omitted': 'The error is left out.',
+  'drill.mistake.other-step': 'Between compass and magnetic stands the deviation, between magnetic and true the variation.',
   'drill.mistake.gyro-sign': 'The gyro error was applied the wrong way.',
   'drill.mistake.gyro-omitted': 'The gyro error is left out.',
   'drill.mistake.deviation-of-bearing': 'The deviation was taken for the bearing. It belongs to the ship’s head.',

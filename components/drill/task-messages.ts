@@ -59,7 +59,7 @@ export const hintMessages: Catalogue = {
   'drill.hint.transit': 'The true bearing is the direction in which you look from the ship, over the front mark to the rear one.',
   'drill.hint.transit.gyro.marks': 'The bearing from front to rear mark: difference of longitude times the cosine of the latitude, against difference of latitude.',
   'drill.hint.transit.deviation.marks': 'The bearing from front to rear mark: difference of longitude times the cosine of the latitude, against difference of latitude.',
-  'drill.hint.conversion': 'From compass to true east is added; from true to compass east is taken away.',
+  'drill.hint.conversion': 'From compass to true, east is added; from true to compass, east is taken away.',
   'drill.hint.conversion.bearing-compass-to-true': 'The deviation belongs to the ship’s head. Enter the card with that, not with the bearing.',
   'drill.hint.conversion.bearing-true-to-compass': 'The deviation belongs to the ship’s head. Enter the card with that, not with the bearing.',
   'drill.hint.conversion.true-to-compass-by-card': 'Magnetic first. Then look for the compass heading that with its own deviation makes that magnetic heading.',

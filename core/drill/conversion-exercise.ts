@@ -29,7 +29,10 @@ function magneticCourse(chance: Chance, tolerances: Tolerances): Draft {
         form: 'bearing',
         tolerance: tolerances.course,
         answer: values.magnetic ?? answer,
-        mistakes: [{ code: to === 'true' ? 'deviation-sign' : 'variation-sign', value: value - way * (to === 'true' ? deviation : variation) }],
+        mistakes: [
+          { code: to === 'true' ? 'deviation-sign' : 'variation-sign', value: value - way * (to === 'true' ? deviation : variation) },
+          { code: 'other-step', value: value + way * (to === 'true' ? variation : deviation) },
+        ],
       }),
       numberQuestion({
         code: `${to}Course`,
@@ -62,8 +65,8 @@ function gyroCourse(chance: Chance, tolerances: Tolerances): Draft {
         tolerance: Math.min(tolerances.course, tolerances.arithmetic),
         answer,
         mistakes: [
-          { code: 'sign', value: 2 * value - answer },
-          { code: 'error-omitted', value },
+          { code: 'gyro-sign', value: 2 * value - answer },
+          { code: 'gyro-omitted', value },
         ],
       }),
     ],

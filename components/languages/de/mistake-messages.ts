@@ -26,7 +26,7 @@ export const mistakeMessages: Catalogue = {
   'drill.mistake.deviation-sign': 'Die Ablenkung wurde mit falschem Vorzeichen angebracht: West für Ost genommen.',
   'drill.mistake.variation-omitted': 'Die Missweisung fehlt.',
   'drill.mistake.deviation-omitted': 'Die Ablenkung fehlt.',
-  'drill.mistake.error-omitted': 'Die Fehlweisung fehlt.',
+  'drill.mistake.other-step': 'Zwischen Kompass und missweisend steht die Ablenkung, zwischen missweisend und rechtweisend die Missweisung.',
   'drill.mistake.gyro-sign': 'Die Kreiselfehlweisung wurde mit falschem Vorzeichen angebracht.',
   'drill.mistake.gyro-omitted': 'Die Kreiselfehlweisung fehlt.',
   'drill.mistake.deviation-of-bearing': 'Die Ablenkung wurde für die Peilung entnommen. Sie gehört zum anliegenden Kurs.',

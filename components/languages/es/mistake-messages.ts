@@ -26,7 +26,7 @@ export const mistakeMessages: Catalogue = {
   'drill.mistake.deviation-sign': 'El desvío se ha aplicado al revés: oeste por este.',
   'drill.mistake.variation-omitted': 'Falta la declinación magnética.',
   'drill.mistake.deviation-omitted': 'Falta el desvío.',
-  'drill.mistake.error-omitted': 'Falta la corrección.',
+  'drill.mistake.other-step': 'Entre aguja y magnético está el desvío; entre magnético y verdadero, la declinación magnética.',
   'drill.mistake.gyro-sign': 'El error del girocompás se ha aplicado al revés.',
   'drill.mistake.gyro-omitted': 'Falta el error del girocompás.',
   'drill.mistake.deviation-of-bearing': 'Se ha tomado el desvío de la demora. Corresponde al rumbo del buque.',

@@ -26,7 +26,7 @@ export const mistakeMessages: Catalogue = {
   'drill.mistake.deviation-sign': 'La déviation a été appliquée à l’envers : ouest pris pour est.',
   'drill.mistake.variation-omitted': 'La déclinaison manque.',
   'drill.mistake.deviation-omitted': 'La déviation manque.',
-  'drill.mistake.error-omitted': 'La variation manque.',
+  'drill.mistake.other-step': 'Entre compas et magnétique il y a la déviation, entre magnétique et vrai la déclinaison.',
   'drill.mistake.gyro-sign': 'La variation du gyro a été appliquée à l’envers.',
   'drill.mistake.gyro-omitted': 'La variation du gyro manque.',
   'drill.mistake.deviation-of-bearing': 'La déviation a été prise pour le relèvement. Elle dépend du cap.',

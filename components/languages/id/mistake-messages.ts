@@ -26,7 +26,7 @@ export const mistakeMessages: Catalogue = {
   'drill.mistake.deviation-sign': 'Deviasi diperhitungkan ke arah yang salah: barat tertukar dengan timur.',
   'drill.mistake.variation-omitted': 'Variasi terlewat.',
   'drill.mistake.deviation-omitted': 'Deviasi terlewat.',
-  'drill.mistake.error-omitted': 'Kesalahan pedoman terlewat.',
+  'drill.mistake.other-step': 'Antara pedoman dan magnetis ada deviasi, antara magnetis dan sejati ada variasi.',
   'drill.mistake.gyro-sign': 'Kesalahan gasing diperhitungkan ke arah yang salah.',
   'drill.mistake.gyro-omitted': 'Kesalahan gasing terlewat.',
   'drill.mistake.deviation-of-bearing': 'Deviasi diambil untuk baringan. Seharusnya untuk haluan kapal.',

@@ -26,7 +26,7 @@ export const mistakeMessages: Catalogue = {
   'drill.mistake.deviation-sign': '自差加反了：把西当成了东。',
   'drill.mistake.variation-omitted': '漏了磁差。',
   'drill.mistake.deviation-omitted': '漏了自差。',
-  'drill.mistake.error-omitted': '漏了误差。',
+  'drill.mistake.other-step': '罗航向与磁航向之间是自差，磁航向与真航向之间是磁差。',
   'drill.mistake.gyro-sign': '陀罗差加反了。',
   'drill.mistake.gyro-omitted': '漏了陀罗差。',
   'drill.mistake.deviation-of-bearing': '自差是按方位取的。自差应按船首向取。',

@@ -20,7 +20,7 @@ export function digestOf(seeds: number): Record<string, number> {
  * changes on purpose, change it here.
  */
 export const digest: Readonly<Record<string, number>> = {
-  conversion: 1569202389,
+  conversion: 2660347764,
   'chart-variation': 1772742013,
   card: 1585467841,
   amplitude: 2293537616,

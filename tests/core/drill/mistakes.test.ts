@@ -74,7 +74,8 @@ const mistakes: Readonly<Record<string, Mistake>> = {
   'variation-omitted': wrongly({ variation: left }),
   'error-for-deviation': wrongly({ variation: left }),
   'deviation-omitted': wrongly({ deviation: left, card: column(() => 0) }),
-  'error-omitted': wrongly({ gyroError: left }),
+  // Variation and deviation exchanged: the sum is the same, the magnetic course is not.
+  'other-step': (exercise) => solve(taken(exercise, { variation: equal(exercise, 'deviation'), deviation: equal(exercise, 'variation') })),
   'gyro-omitted': wrongly({ gyroError: left }),
   'gyro-sign': wrongly({ gyroError: turned }),
   'change-direction': wrongly({ changeDirection: swapped('increasing', 'decreasing') }),
@@ -126,7 +127,7 @@ const mistakes: Readonly<Record<string, Mistake>> = {
 /** The mistakes that each kind knows by their numbers; none has been lost. */
 const known: Readonly<Record<ExerciseKind, string>> = {
   conversion:
-    'both-signs compass-less-true deviation-of-bearing deviation-omitted deviation-sign error-for-deviation error-omitted gyro-omitted gyro-sign opposite-heading sign true-as-compass variation-omitted variation-sign',
+    'both-signs compass-less-true deviation-of-bearing deviation-omitted deviation-sign error-for-deviation gyro-omitted gyro-sign opposite-heading other-step sign true-as-compass variation-omitted variation-sign',
   'chart-variation': 'change-direction change-forgotten minutes-as-degrees sign through-zero',
   card: 'card-backwards deviation-of-bearing deviation-omitted deviation-sign magnetic-as-compass opposite-heading row-after row-before sign',
   amplitude: 'amplitude-as-bearing compass-less-true declination-name error-for-deviation no-latitude rising-for-setting sign variation-sign wrong-horizon',
