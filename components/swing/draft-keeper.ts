@@ -1,17 +1,37 @@
+import type { ReactiveController } from 'lit';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { dropDraft, loadDraft, saveDraft } from './swing-draft.js';
+import { dropDraft, isOfDraft, loadDraft, saveDraft } from './swing-draft.js';
 import type { SwingDraft } from './swing-draft.js';
 
 /** Keeps a swing under way on this device, after each change of the user's. */
-export class DraftKeeper {
-  readonly #widget: LubberElement;
+export class DraftKeeper implements ReactiveController {
+  readonly #widget: LubberElement & { readonly draft?: string | undefined };
   #touched = false;
+
+  /** Another page has changed the same draft: of the two the later change is the one that is kept. */
+  elsewhere = false;
 
   /** Whether this browser kept the last change; null before the first, and once cleared. */
   kept: boolean | null = null;
 
-  constructor(widget: LubberElement) {
+  constructor(widget: LubberElement & { readonly draft?: string | undefined }) {
     this.#widget = widget;
+    widget.addController(this);
+  }
+
+  /** Heard from other pages only. */
+  readonly #heard = (event: StorageEvent): void => {
+    if (this.elsewhere || !this.#widget.draft || !isOfDraft(event, this.#widget.draft)) return;
+    this.elsewhere = true;
+    this.#widget.requestUpdate();
+  };
+
+  hostConnected(): void {
+    window.addEventListener('storage', this.#heard);
+  }
+
+  hostDisconnected(): void {
+    window.removeEventListener('storage', this.#heard);
   }
 
   /** The user has changed something. */

@@ -55,6 +55,9 @@ export function readDraft(text: string | null): SwingDraft | null {
   }
 }
 
+/** Whether a change of the storage is that of a draft. */
+export const isOfDraft = ({ key }: StorageEvent, draft: string): boolean => key === PREFIX + draft;
+
 /** The draft kept under a key, or null; storage may be refused, full or hold something else. */
 export function loadDraft(key: string): SwingDraft | null {
   try {

@@ -244,6 +244,7 @@ export class LubberSwing extends SwingProperties {
       columns: this.#columns,
       ticked: { mixed: this.mixed, stages: this.#two, compasses: this.compasses === 'two' },
       kept: this.draft ? this.#draft.kept : null,
+      elsewhere: this.#draft.elsewhere,
       tick: (option, on) => this.#tick(option, on),
       clear: this.#clear,
     });

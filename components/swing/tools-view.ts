@@ -15,12 +15,14 @@ export interface Tools {
   readonly ticked: Readonly<Record<GridOption, boolean>>;
   /** Whether the browser keeps the draft; null where there is none, or nothing to keep yet. */
   readonly kept: boolean | null;
+  /** Whether another page has changed the same draft. */
+  readonly elsewhere: boolean;
   tick(option: GridOption, on: boolean): void;
   clear(): void;
 }
 
 /** What can be done with the readings as a whole. */
-export function toolsView(host: LubberElement, { desk, ticked, kept, tick, clear }: Tools): TemplateResult {
+export function toolsView(host: LubberElement, { desk, ticked, kept, elsewhere, tick, clear }: Tools): TemplateResult {
   return html`<div class="row tools no-print" @keydown=${onUndoKey(desk)}>
       <button part="button" type="button" id="undo" ?disabled=${!desk.canUndo} @click=${desk.undo}>${host.t('swing.undo')}</button>
       <button part="button" type="button" id="redo" ?disabled=${!desk.canRedo} @click=${desk.redo}>${host.t('swing.redo')}</button>
@@ -34,5 +36,6 @@ export function toolsView(host: LubberElement, { desk, ticked, kept, tick, clear
         >`,
       )}
     </div>
-    ${desk.leftOut ? html`<p class="hint no-print" id="left-out">${desk.leftOut}</p>` : nothing} ${kept === null ? nothing : html`<p class="hint no-print" id="draft">${host.t(kept ? 'swing.draft.kept' : 'swing.draft.refused')}</p>`}`;
+    ${desk.leftOut ? html`<p class="hint no-print" id="left-out">${desk.leftOut}</p>` : nothing} ${kept === null ? nothing : html`<p class="hint no-print" id="draft">${host.t(kept ? 'swing.draft.kept' : 'swing.draft.refused')}</p>`}
+    ${elsewhere ? html`<p class="problem no-print" id="elsewhere">${host.t('swing.draft.elsewhere')}</p>` : nothing}`;
 }

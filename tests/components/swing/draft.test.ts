@@ -25,6 +25,18 @@ describe('the draft', () => {
     expect(text(second)).to.contain('The readings kept as a draft are restored.');
   });
 
+  // Two pages with one draft: the last writer won, and neither was told.
+  it('is told where another page changes it too', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
+    const changedElsewhere = async (key: string): Promise<boolean> => {
+      window.dispatchEvent(new StorageEvent('storage', { key, newValue: '{}' }));
+      await settled(element);
+      return text(element).includes('This draft is being changed on another page too');
+    };
+    expect(await changedElsewhere('lubber-swing:another')).to.equal(false);
+    expect(await changedElsewhere(KEY)).to.equal(true);
+  });
+
   // Named once the swing stood on the page, it did not come back, and was written over by the first reading.
   it('comes back where the page names it late, and not over readings that stand there', async () => {
     const first = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
