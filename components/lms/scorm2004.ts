@@ -43,7 +43,8 @@ export const scorm2004: ScormVersion = {
     ['cmi.success_status', successStatus(standing)],
     ['cmi.completion_status', standing.complete ? 'completed' : 'incomplete'],
   ],
-  exit: (complete) => ['cmi.exit', complete ? 'normal' : 'suspend'],
+  // After any other exit the next launch is a new attempt, without what was done and reached (4.2.8): a lesson that is done may be opened again.
+  exit: () => ['cmi.exit', 'suspend'],
   sessionTime: (seconds) => ['cmi.session_time', isoDuration(seconds)],
   interaction(index, answer, at) {
     const of = (name: string): string => `cmi.interactions.${index}.${name}`;
