@@ -19,7 +19,7 @@ const isFile = ({ name, file }) => file !== undefined && resolve(name) === file;
 const add = (map, file, what, nothing) => map.set(relative('', file), (map.get(relative('', file)) ?? nothing) + what);
 
 /** What hangs is stopped, in milliseconds for a file; a slow or busy machine is given its time. */
-const PATIENCE = 600_000;
+const PATIENCE = 1_200_000;
 const results = run({ files, concurrency: 2, timeout: PATIENCE });
 results.on('test:stderr', ({ file, message }) => file && add(errors, file, message, ''));
 results.on('test:pass', (test) => {

@@ -5,6 +5,7 @@ import type { Page } from 'puppeteer-core';
 import { openDemoPage } from './demo-page.js';
 import type { DemoPage } from './demo-page.js';
 import { keep, pageTexts, print } from './paper.js';
+import { laidOut } from './until.js';
 
 /** What the readings of the page were made from, with slips of a hand of some 0.2° and read to half degrees: standard and steering compass. */
 const madeFrom = {
@@ -101,10 +102,11 @@ describe('the adjuster of the demo', () => {
   });
 
   it('has room at 320, 768 and 1280 pixels: nothing is cut, nothing scrolls sideways', async () => {
-    for (const details of ['#correctors-standard', '#correctors-steering']) await page.evaluate((id) => document.querySelector('lubber-swing')?.shadowRoot?.querySelector(id)?.setAttribute('open', ''), details);
+    for (const details of ['#correctors-standard', '#correctors-steering']) await page.evaluate((id) => document.querySelector('lubber-swing')!.shadowRoot!.querySelector(id)!.setAttribute('open', ''), details);
     for (const width of [320, 768, 1280]) {
       await page.setViewport({ width, height: 900 });
       await page.waitForFunction((narrow) => document.querySelector('lubber-swing')?.shadowRoot?.querySelector('.frame')?.classList.contains('narrow') === narrow, {}, width < 640);
+      await laidOut(page);
       assert.deepEqual(await page.evaluate(() => document.documentElement.scrollWidth), width);
       assert.deepEqual(await cut(page), [], `${width} px`);
     }

@@ -3,6 +3,7 @@ import { after, before, describe, it } from 'node:test';
 import type { Browser, Page } from 'puppeteer-core';
 import { serve } from '../../demo/serve.js';
 import { openBrowser, openPage } from './browser.js';
+import { laidOut } from './until.js';
 
 /** The text of an element inside the amplitude widget of the page. */
 function inside(page: Page, selector: string): Promise<string> {
@@ -104,12 +105,13 @@ describe('the chart room', () => {
   for (const width of [320, 768, 1280]) {
     it(`does not scroll sideways at ${width} px`, async () => {
       const { page } = await openPage(browser, `${server.address}demo/chart-room/`, width);
+      await page.waitForFunction(() => document.querySelector('lubber-record')?.shadowRoot?.querySelector('details'));
       await page.evaluate(() => {
         for (const element of document.querySelectorAll('*')) {
           for (const details of element.shadowRoot?.querySelectorAll('details') ?? []) details.open = true;
         }
       });
-      await new Promise((resolve) => setTimeout(resolve, 300));
+      await laidOut(page);
       assert.ok((await page.evaluate(() => document.documentElement.scrollWidth)) <= width);
       await page.close();
     });

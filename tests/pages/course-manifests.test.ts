@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { after, before, describe, it } from 'node:test';
 import type { Browser, Page } from 'puppeteer-core';
-import { openBrowser } from './browser.js';
+import { newPage, openBrowser } from './browser.js';
 import { unpackCourse } from './unpacked-course.js';
 import type { PackageKind, UnpackedCourse } from './unpacked-course.js';
 
@@ -72,7 +72,7 @@ describe('the tables of contents of the packages', () => {
   before(async () => {
     course = unpackCourse();
     browser = await openBrowser();
-    page = await browser.newPage();
+    page = await newPage(browser);
   });
 
   after(async () => {

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { after, before, describe, it } from 'node:test';
 import type { Browser, Frame, Page } from 'puppeteer-core';
-import { openBrowser, openPage } from './browser.js';
+import { newPage, openBrowser, openPage } from './browser.js';
 import { drillReady, solveByKeyboard } from './solve-by-keyboard.js';
 import { serveCourse, unpackCourse } from './unpacked-course.js';
 import type { Served, UnpackedCourse } from './unpacked-course.js';
@@ -77,16 +77,23 @@ describe('a course package in the frame of a SCORM run-time', () => {
       [...elements],
     );
 
-  const leave = async (page: Page): Promise<void> => {
-    await page.evaluate(() => document.querySelector('iframe')?.remove());
-    await new Promise((resolve) => setTimeout(resolve, 200));
+  type RunTime = Record<string, { isTerminated(): boolean } | undefined>;
+  const ended = (page: Page, name: 'API' | 'API_1484_11'): Promise<unknown> =>
+    page.waitForFunction((api) => (window as unknown as RunTime)[api]?.isTerminated(), {}, name);
+
+  const leave = async (page: Page, name: 'API' | 'API_1484_11'): Promise<void> => {
+    await page.$eval('iframe', (frame) => frame.remove());
+    await ended(page, name);
   };
+
+  const status = (lesson: Frame, wanted: string): Promise<unknown> =>
+    lesson.waitForFunction((text) => document.querySelector<HTMLElement>('[data-lubber-lms]')?.dataset['status'] === text, {}, wanted);
 
   it('SCORM 1.2: solved by keyboard, the platform has the score, and passed', async () => {
     const { page, lesson, complaints } = await openLesson(`${old.address}12.html`);
-    assert.equal(await lesson.$eval('[data-lubber-lms]', (line) => (line as HTMLElement).dataset['status']), 'open');
+    await status(lesson, 'open');
     for (let count = 0; count < 3; count += 1) await solveByKeyboard(page, lesson);
-    await leave(page);
+    await leave(page, 'API');
     const { terminated, values } = await seen(page, 'API', ['core.score.raw', 'core.lesson_status', 'interactions.childArray.length']);
     assert.deepEqual(values, { 'core.score.raw': '100', 'core.lesson_status': 'passed', 'interactions.childArray.length': '3' });
     assert.equal(terminated, true);
@@ -97,7 +104,7 @@ describe('a course package in the frame of a SCORM run-time', () => {
   it('SCORM 1.2: left after one of three, it goes on with the second', async () => {
     const { page, lesson } = await openLesson(`${old.address}12.html`);
     await solveByKeyboard(page, lesson);
-    await leave(page);
+    await leave(page, 'API');
     const first = await seen(page, 'API', ['core.score.raw', 'core.lesson_status', 'suspend_data']);
     assert.equal(first.values['core.score.raw'], '33.33');
     assert.equal(first.values['core.lesson_status'], 'incomplete');
@@ -108,7 +115,7 @@ describe('a course package in the frame of a SCORM run-time', () => {
     assert.equal(await again.evaluate(() => (document.querySelector('lubber-drill') as unknown as { state: { at: number } }).state.at), 1);
     await solveByKeyboard(page, again);
     await solveByKeyboard(page, again);
-    await leave(page);
+    await leave(page, 'API');
     const { values } = await seen(page, 'API', ['core.score.raw', 'core.lesson_status']);
     assert.deepEqual(values, { 'core.score.raw': '100', 'core.lesson_status': 'passed' });
     await page.close();
@@ -119,7 +126,7 @@ describe('a course package in the frame of a SCORM run-time', () => {
     await solveByKeyboard(page, lesson, 20);
     await solveByKeyboard(page, lesson);
     await solveByKeyboard(page, lesson);
-    await leave(page);
+    await leave(page, 'API_1484_11');
     const { terminated, values } = await seen(page, 'API_1484_11', ['score.scaled', 'score.raw', 'success_status', 'completion_status']);
     // Two right of three: 0.6667, and the course passes at 0.66.
     assert.deepEqual(values, { 'score.scaled': '0.6667', 'score.raw': '66.67', success_status: 'passed', completion_status: 'completed' });
@@ -131,11 +138,8 @@ describe('a course package in the frame of a SCORM run-time', () => {
   it('SCORM 2004: a frame that goes to another page has saved and ended its session', async () => {
     const { page, lesson } = await openLesson(`${later.address}2004.html`);
     await solveByKeyboard(page, lesson);
-    await page.evaluate(() => {
-      const frame = document.querySelector('iframe');
-      if (frame) frame.src = 'about:blank';
-    });
-    await new Promise((resolve) => setTimeout(resolve, 500));
+    await page.$eval('iframe', (frame) => (frame.src = 'about:blank'));
+    await ended(page, 'API_1484_11');
     const { terminated, values } = await seen(page, 'API_1484_11', ['score.scaled', 'completion_status']);
     assert.deepEqual(values, { 'score.scaled': '0.3333', completion_status: 'incomplete' });
     assert.equal(terminated, true);
@@ -147,7 +151,7 @@ describe('a course package in the frame of a SCORM run-time', () => {
       '/outside.html': `<!doctype html><title>Platform</title><link rel="icon" href="data:,"><script>window.API = {};</script><iframe width="1000" height="500" title="Lesson" src="${old.address}${LESSON}"></iframe>`,
     });
     const { page, lesson, complaints } = await openLesson(`${outside.address}outside.html`);
-    assert.equal(await lesson.$eval('[data-lubber-lms]', (line) => (line as HTMLElement).dataset['status']), 'none');
+    await status(lesson, 'none');
     await solveByKeyboard(page, lesson);
     assert.deepEqual(complaints, []);
     await page.close();
@@ -156,7 +160,7 @@ describe('a course package in the frame of a SCORM run-time', () => {
 
   for (const name of ['index.html', 'earths-field.html', 'amplitude.html', 'swinging-ship.html']) {
     it(`${name} opens from a folder, without platform and without a request`, async () => {
-      const page = await browser.newPage();
+      const page = await newPage(browser);
       const asked: string[] = [];
       const broken: string[] = [];
       page.on('request', (request) => asked.push(request.url()));

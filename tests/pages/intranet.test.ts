@@ -2,14 +2,19 @@ import assert from 'node:assert/strict';
 import { after, before, describe, it } from 'node:test';
 import type { Browser, Page } from 'puppeteer-core';
 import { serve, strictPolicy } from '../../demo/serve.js';
-import { openBrowser, openPage } from './browser.js';
+import { newPage, openBrowser, openPage } from './browser.js';
+import { until } from './until.js';
 
+/** Presses a button as soon as it is there. */
 async function press(page: Page, tag: string, label: string): Promise<void> {
-  await page.evaluate(
+  await page.waitForFunction(
     (widget, text) => {
       const buttons = document.querySelector(widget)?.shadowRoot?.querySelectorAll('button') ?? [];
-      [...buttons].find((button) => button.textContent === text)?.click();
+      const button = [...buttons].find(({ textContent }) => textContent === text);
+      button?.click();
+      return button !== undefined;
     },
+    {},
     tag,
     label,
   );
@@ -30,7 +35,7 @@ describe('a company page', () => {
   });
 
   it('is served under a policy without inline script, inline style or connection', async () => {
-    const page = await browser.newPage();
+    const page = await newPage(browser);
     const response = await page.goto(`${server.address}demo/intranet/`);
     assert.equal(response?.headers()['content-security-policy'], strictPolicy);
     assert.match(strictPolicy, /default-src 'none'/);
@@ -45,7 +50,8 @@ describe('a company page', () => {
       const { page, complaints } = await openPage(browser, `${server.address.replace('127.0.0.1', host)}demo/intranet/`);
       assert.equal(await page.evaluate(() => globalThis.isSecureContext), host === '127.0.0.1');
       await press(page, 'lubber-amplitude', 'Enter in the record');
-      const stored = JSON.parse(await page.evaluate(() => document.getElementById('stored')?.textContent ?? '')) as Record<string, unknown>;
+      const shown = await page.waitForFunction(() => document.getElementById('stored')?.textContent);
+      const stored = JSON.parse(String(await shown.jsonValue())) as Record<string, unknown>;
       assert.equal(stored['method'], 'amplitude');
       assert.equal(stored['bearing'], 113.5);
       assert.deepEqual(complaints.list, []);
@@ -58,7 +64,7 @@ describe('a company page', () => {
     await press(page, 'lubber-amplitude', 'Enter in the record');
     const said = async (): Promise<string> =>
       page.evaluate(() => (document.querySelector('lubber-record')?.shadowRoot?.textContent ?? '').replace(/\s+/g, ' '));
-    for (let round = 0; round < 100 && !/Saved as No\. 1/.test(await said()); round += 1) await new Promise((resolve) => setTimeout(resolve, 50));
+    await until('the entry is saved', async () => /Saved as No\. 1/.test(await said()));
     assert.match(await said(), /Saved as No\. 1/);
     assert.match(await said(), /One entry is not yet exported/);
     assert.deepEqual(complaints.list, []);

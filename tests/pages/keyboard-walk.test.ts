@@ -79,7 +79,7 @@ describe('every widget by the keyboard', () => {
         await stage.page.keyboard.press('ArrowUp');
         if (tag === 'lubber-swing') await stage.page.keyboard.type('001');
         await stage.page.keyboard.press('Tab');
-        const status = await stage.page.waitForFunction(() => document.querySelector('#stage > *')?.shadowRoot?.querySelector('[role=status]')?.textContent, { timeout: 4000 });
+        const status = await stage.page.waitForFunction(() => document.querySelector('#stage > *')?.shadowRoot?.querySelector('[role=status]')?.textContent);
         assert.match(String(await status.jsonValue()), words);
       });
     }

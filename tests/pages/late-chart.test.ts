@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { it } from 'node:test';
 import { pathToFileURL } from 'node:url';
 import { projectFolder } from '../install.js';
-import { openBrowser } from './browser.js';
+import { newPage, openBrowser } from './browser.js';
 
 // uPlot asks for number formats of navigator.language as soon as it is evaluated, and throws where that is none.
 it('the script evaluates the chart library only when a chart is drawn', async () => {
@@ -13,7 +13,7 @@ it('the script evaluates the chart library only when a chart is drawn', async ()
   copyFileSync(join(projectFolder, 'dist/lubberline.js'), join(folder, 'lubberline.js'));
   writeFileSync(join(folder, 'index.html'), '<!doctype html><title>.</title><body><lubber-amplitude></lubber-amplitude><script src="lubberline.js"></script>');
   const browser = await openBrowser();
-  const page = await browser.newPage();
+  const page = await newPage(browser);
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(String(error)));
   await page.evaluateOnNewDocument(`

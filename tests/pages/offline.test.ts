@@ -7,6 +7,7 @@ import { pathToFileURL } from 'node:url';
 import type { Page } from 'puppeteer-core';
 import { projectFolder } from '../install.js';
 import { browserNames } from './browser.js';
+import { laidOut } from './until.js';
 import { typePrintedSight } from './hosts/printed-sight.js';
 import { sharedBrowser, visit } from './hosts/try-host.js';
 
@@ -17,7 +18,7 @@ async function assertAnswers(page: Page, complaints: readonly string[]): Promise
   await typePrintedSight(page, page.mainFrame());
   assert.match(await headline(page), /13\.0° E.*1\.4° E/);
   // The book opens once the place is known to it, from a folder too.
-  await page.waitForFunction(() => (document.querySelector('lubber-record') as unknown as { result: unknown }).result !== null, { timeout: 5000 });
+  await page.waitForFunction(() => (document.querySelector('lubber-record') as unknown as { result: unknown }).result !== null);
   assert.deepEqual(complaints, []);
 }
 
@@ -30,8 +31,7 @@ for (const name of browserNames) {
       await assertAnswers(page, complaints);
       for (const width of [320, 768, 1280]) {
         await page.setViewport({ width, height: 900 });
-        // A widget takes its new width in the frame after it is told of it.
-        await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(resolve, 50)))));
+        await laidOut(page);
         assert.ok((await page.evaluate(() => document.documentElement.scrollWidth)) <= width, `${width} px`);
       }
       await page.close();

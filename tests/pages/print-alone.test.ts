@@ -33,7 +33,7 @@ const pressPrint = (page: Page): Promise<void> =>
   });
 
 // Pressing the button of the book printed the whole chart room, five pages of it before the book.
-test('the book is printed by itself, with the ship it belongs to, and the page is as before afterwards', { timeout: 60_000 }, async () => {
+test('the book is printed by itself, with the ship it belongs to, and the page is as before afterwards', { timeout: 300_000 }, async () => {
   const { page, complaints } = await openPage(browser, `${site.address}demo/chart-room/`);
   await page.waitForFunction(() => document.querySelector('lubber-record')?.shadowRoot?.querySelector('[part=transfer]'));
   // Without a printer the browser does nothing here; the paper is made by the next line.

@@ -16,7 +16,7 @@ after(async () => {
   site.server.close();
 });
 
-test('the month of the invented ship: under the strict policy, with a drifting compass and the advice it leads to', { timeout: 60_000 }, async () => {
+test('the month of the invented ship: under the strict policy, with a drifting compass and the advice it leads to', { timeout: 300_000 }, async () => {
   for (const width of [320, 768, 1280]) {
     const { page, complaints } = await openPage(browser, `${site.address}demo/record/`, width);
     await page.waitForFunction(() => {

@@ -3,7 +3,7 @@ import { test } from 'node:test';
 import { killWhileWriting } from '../soak/kill-while-writing.js';
 import { serveRecordPage } from '../soak/record-page.js';
 
-test('five kills of the browser while it writes: every confirmed entry is there, the chain is whole, no false alarm', { timeout: 180_000 }, async () => {
+test('five kills of the browser while it writes: every confirmed entry is there, the chain is whole, no false alarm', { timeout: 900_000 }, async () => {
   const page = await serveRecordPage();
   try {
     // The first as soon as it writes at all; the others in the midst of it, however slow the machine is.

@@ -58,7 +58,7 @@ const entriesOf = (page: Page): Promise<RecordEntry[]> =>
     return element.entries as RecordEntry[];
   });
 
-test('two pages that append 500 entries each at the same time make one chain of 1,000', { timeout: 120_000 }, async () => {
+test('two pages that append 500 entries each at the same time make one chain of 1,000', { timeout: 900_000 }, async () => {
   const [one, two] = [await bookOn('two pages'), await bookOn('two pages')];
   assert.deepEqual(await Promise.all([enter(one, 500, 'E. M.'), enter(two, 500, 'R. T.')]), [500, 500]);
   const [entries, seenByTwo] = [await entriesOf(one), await entriesOf(two)];
@@ -72,7 +72,7 @@ test('two pages that append 500 entries each at the same time make one chain of 
   await two.close();
 });
 
-test('a book of 10,000 entries paints its newest page before the rest is read, and is then found whole', { timeout: 180_000 }, async () => {
+test('a book of 10,000 entries paints its newest page before the rest is read, and is then found whole', { timeout: 900_000 }, async () => {
   const page = await bookOn('long');
   await page.evaluate(async () => {
     const element = document.querySelector('lubber-record') as LubberRecord;
@@ -112,7 +112,7 @@ test('a book of 10,000 entries paints its newest page before the rest is read, a
   await again.close();
 });
 
-test('in a sandboxed frame the book works in memory and says so in words', { timeout: 60_000 }, async () => {
+test('in a sandboxed frame the book works in memory and says so in words', { timeout: 300_000 }, async () => {
   const { page } = await openPage(browser, server.address);
   const said = await page.evaluate(async () => {
     const frame = document.createElement('iframe');

@@ -9,6 +9,7 @@ import { axeFindings } from '../support/axe-run.js';
 import { widgets as widgetNames } from '../support/package-entries.js';
 import { openBrowser, openPage } from './browser.js';
 import type { Complaints } from './browser.js';
+import { laidOut } from './until.js';
 
 interface Named {
   readonly name: string;
@@ -31,7 +32,6 @@ const answers = (page: Page): Promise<boolean> =>
       const widget = document.querySelector('#example > *') as HTMLElement & { result?: unknown };
       return widget.localName === 'lubber-drill' ? widget.shadowRoot?.querySelector('input') !== null : Boolean(widget.result);
     },
-    { timeout: 5000 },
   ).then(() => true, () => false);
 
 describe('the reference', () => {
@@ -62,7 +62,7 @@ describe('the reference', () => {
       (area as HTMLTextAreaElement).value = words;
       area!.dispatchEvent(new Event('input'));
     }, box, refusal, text);
-    await page.waitForFunction((line) => line!.textContent !== 'not yet', { timeout: 5000 }, refusal);
+    await page.waitForFunction((line) => line!.textContent !== 'not yet', {}, refusal);
     await page.$eval('#example > *', async (widget) => {
       await (widget as HTMLElement & { updateComplete: Promise<boolean> }).updateComplete;
       await new Promise((resolve) => setTimeout(resolve));
@@ -94,6 +94,7 @@ describe('the reference', () => {
       }
       for (const width of [320, 768, 1280]) {
         await page.setViewport({ width, height: 900 });
+        await laidOut(page);
         assert.ok((await page.evaluate(() => document.documentElement.scrollWidth)) <= width, `${width} px`);
       }
       assert.deepEqual(complaints.list, []);

@@ -29,11 +29,16 @@ export async function solveByKeyboard(page: Page, lesson: Frame, off = 0): Promi
     await tabTo(page, lesson, `answer-${code}`);
     await page.keyboard.type(`${Math.abs(value).toFixed(1)}${value < 0 ? 'W' : 'E'}`);
   }
-  await page.keyboard.press('Enter');
   // A wrong answer leaves attempts; the test gives the same one again until there is none.
-  for (let more = 0; more < 3 && (await focused(lesson)) !== 'onward'; more += 1) {
-    await new Promise((resolve) => setTimeout(resolve, 100));
-    if ((await focused(lesson)) !== 'onward') await page.keyboard.press('Enter');
+  for (let tries = 1; tries <= 4; tries += 1) {
+    await page.keyboard.press('Enter');
+    await lesson.waitForFunction(
+      (at, most) => ((document.querySelector('lubber-drill') as unknown as { state: DrillState }).state.exercises[at]?.tries ?? 0) >= most,
+      {},
+      state.at,
+      tries,
+    );
+    if ((await focused(lesson)) === 'onward') break;
   }
   await tabTo(page, lesson, 'onward');
   await page.keyboard.press('Enter');

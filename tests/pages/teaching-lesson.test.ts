@@ -45,7 +45,7 @@ describe('the lesson of the teaching bench', () => {
     assert.deepEqual(await axeFindings(page, 'all', 'html'), []);
     await page.setViewport({ width: 320, height: 900 });
     // The widgets take their new width a frame later.
-    await page.waitForFunction(() => document.documentElement.scrollWidth <= 320, { timeout: 5000 });
+    await page.waitForFunction(() => document.documentElement.scrollWidth <= 320);
     assert.deepEqual(complaints.list, []);
   });
 });

@@ -5,6 +5,7 @@ import { readFileSync } from 'node:fs';
 import { describe, it } from 'node:test';
 import type { Page } from 'puppeteer-core';
 import { browserNames } from '../browser.js';
+import { until } from '../until.js';
 import { siteOf } from './host-site.js';
 import { assertPrintedAnswer, typePrintedSight } from './printed-sight.js';
 import { sharedBrowser, visit } from './try-host.js';
@@ -40,8 +41,7 @@ const field = (page: Page, name: string, tag = 'lubber-amplitude'): Promise<stri
 
 /** Types over a field. */
 async function typeOver(page: Page, tag: string, name: string, text: string): Promise<void> {
-  const entry = await page.evaluateHandle((of, id) => document.querySelector(of)?.shadowRoot?.querySelector<HTMLInputElement>(`#${id}`) ?? document.body, tag, name);
-  await entry.evaluate((one) => (one as HTMLInputElement).select());
+  await page.evaluate((of, id) => document.querySelector(of)!.shadowRoot!.querySelector<HTMLInputElement>(`#${id}`)!.select(), tag, name);
   await page.keyboard.type(text);
 }
 
@@ -61,7 +61,7 @@ for (const name of browserNames) {
         const { page, frame, complaints } = await visit(await browser(), log.address);
         await press(page, 'send');
         assert.equal(await page.evaluate(() => document.querySelector('form')?.checkValidity()), false);
-        assert.equal(await page.evaluate(() => document.activeElement?.shadowRoot?.activeElement?.id), 'latitude', 'the browser leads to what is missing');
+        await until('the browser leads to what is missing', async () => (await page.evaluate(() => document.activeElement?.shadowRoot?.activeElement?.id)) === 'latitude');
         await typePrintedSight(page, frame);
         await assertPrintedAnswer(frame);
         await typeOver(page, 'lubber-swing', 'reading-0', '5W');
@@ -80,7 +80,7 @@ for (const name of browserNames) {
         assert.ok(Math.abs(sight.result.deviation - 1.4) < 0.05);
 
         await page.evaluate(() => history.back());
-        for (let round = 0; round < 100 && (await field(page, 'bearing').catch(() => '')) === ''; round += 1) await new Promise((resolve) => setTimeout(resolve, 50));
+        await until('the form is back', async () => (await field(page, 'bearing').catch(() => '')) !== '');
         assert.equal(await page.evaluate(() => 'first' in window), false, 'the page is made anew');
         assert.deepEqual([await field(page, 'bearing'), await field(page, 'latitude')], ['101.0', '24-30.0N'], 'what was typed is there still');
         assert.deepEqual([await field(page, 'reading-0', 'lubber-swing'), await field(page, 'reading-1', 'lubber-swing'), await field(page, 'bearing-0', 'lubber-transit')], ['5W', '2E', '257'], 'and comes before what the page gives');

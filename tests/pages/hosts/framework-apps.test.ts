@@ -11,6 +11,7 @@ import { build } from 'vite';
 import type { PluginOption } from 'vite';
 import { projectFolder } from '../../install.js';
 import { browserNames } from '../browser.js';
+import { until } from '../until.js';
 import { angular } from './angular-plugin.js';
 import { siteOf } from './host-site.js';
 import type { HostSite } from './host-site.js';
@@ -35,11 +36,6 @@ const textOf = (page: Page, id: string): Promise<string> => page.evaluate((sough
 async function press(page: Page, id: string): Promise<void> {
   await page.focus(`#${id}`);
   await page.keyboard.press('Enter');
-}
-
-async function until(what: string, holds: () => Promise<boolean>): Promise<void> {
-  for (let round = 0; round < 80 && !(await holds()); round += 1) await new Promise((resolve) => setTimeout(resolve, 25));
-  assert.ok(await holds(), what);
 }
 
 /** The courses in their order, with what stands in the field of each. */
@@ -90,9 +86,9 @@ for (const { name, packages, plugins } of apps) {
 
           assert.deepEqual(await courses(page), ['course-1 100.0', 'course-2 200.0', 'course-3 300.0']);
           await page.evaluate(() => {
-            const field = document.querySelector('#course-1')?.shadowRoot?.querySelector<HTMLInputElement>('#heading');
-            field?.focus();
-            field?.select();
+            const field = document.querySelector('#course-1')!.shadowRoot!.querySelector<HTMLInputElement>('#heading')!;
+            field.focus();
+            field.select();
           });
           await page.keyboard.type('123');
           await press(page, 'turn');

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import type { Frame, Page } from 'puppeteer-core';
+import { until } from '../until.js';
 
 /**
  * Deck licence question bank (1981 almanac data): 11 January 1981, latitude 24-30.0N, Sun at 101.0 psc on the
@@ -37,8 +38,9 @@ export async function typePrintedSight(page: Page, frame: Frame, tag = 'lubber-a
 export async function assertPrintedAnswer(frame: Frame, tag = 'lubber-amplitude'): Promise<void> {
   const headline = (): Promise<string> =>
     frame.evaluate((name) => (document.querySelector(name)?.shadowRoot?.querySelector('.headline')?.textContent ?? '').replace(/\s+/g, ' ').trim(), tag);
-  // Firefox tells that a key was taken before all that follows from it is done.
-  for (let round = 0; round < 40 && !/1\.4° E/.test(await headline()); round += 1) await new Promise((resolve) => setTimeout(resolve, 25));
+  // Firefox tells that a key was taken before all that follows from it is done; the page hears of it last.
+  await until('the answer', async () => /1\.4° E/.test(await headline()));
+  await until('what the page hears', () => frame.evaluate(() => /"deviation":1\.[34]/.test(document.getElementById('heard')?.textContent ?? '')));
   assert.match(await headline(), /13\.0° E/);
   assert.match(await headline(), /1\.4° E/);
   const heard = JSON.parse(await frame.evaluate(() => document.getElementById('heard')?.textContent || 'null')) as {

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { after } from 'node:test';
 import type { Browser, Frame, Page } from 'puppeteer-core';
 import { serve } from '../../../demo/serve.js';
-import { openBrowser } from '../browser.js';
+import { newPage, openBrowser } from '../browser.js';
 import type { BrowserName } from '../browser.js';
 import { assertPrintedAnswer, typePrintedSight } from './printed-sight.js';
 
@@ -34,7 +34,7 @@ export interface Visit {
 
 /** Opens a host page and takes down all it complains of and asks for. */
 export async function visit(browser: Browser, address: string, inside = '', width = 1280): Promise<Visit> {
-  const page = await browser.newPage();
+  const page = await newPage(browser);
   await page.setViewport({ width, height: 900 });
   await page.evaluateOnNewDocument(watchPage);
   const complaints: string[] = [];
