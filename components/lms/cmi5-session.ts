@@ -33,6 +33,8 @@ export class Cmi5Session {
   /** At most one of `passed` and `failed` in a session (cmi5 9.3). */
   #judged = false;
   #answers: ScoreDetail['answers'] = [];
+  /** Before `initialized` nothing is said (cmi5 9.3.2), and nothing written over what an earlier sitting has kept. */
+  #stage: 'opening' | 'open' | 'over' = 'opening';
 
   constructor(store: RecordStore, launch: Cmi5Launch, data: LaunchData, target: LessonTarget, told: (sent: Sent) => void) {
     this.#store = store;
@@ -51,18 +53,23 @@ export class Cmi5Session {
   /** Takes up what was kept and says that the lesson has begun. */
   async open(): Promise<void> {
     const kept = ((await this.#store.readState(STATE_ID)) ?? {}) as Partial<Kept>;
+    if (this.#stage === 'over') return;
     this.#kept = { completed: kept.completed === true, passed: kept.passed === true, lesson: String(kept.lesson ?? '') };
+    const meanwhile = lessonScore(this.#target)?.answers ?? [];
     resumeLesson(this.#target, unpackStates(this.#kept.lesson));
     const score = lessonScore(this.#target);
-    this.#answers = score?.answers ?? [];
+    // What was answered while the platform was asked has been told to nobody yet.
+    this.#answers = newAnswers(meanwhile, score?.answers ?? []);
+    this.#stage = 'open';
     this.#queue.add(this.#statements.initialized());
     // What an earlier sitting had come to and could not say any more.
     if (score && this.#answers.length > 0) this.#judge(score, false);
+    if (score) this.report(score);
     await this.#queue.flush();
   }
 
   report(score: ScoreDetail): void {
-    if (!this.#reports) return;
+    if (!this.#reports || this.#stage !== 'open') return;
     this.#queue.add(...newAnswers(this.#answers, score.answers).map((answer) => this.#statements.answered(answer)));
     this.#answers = score.answers;
     this.#judge(score, false);
@@ -85,19 +92,23 @@ export class Cmi5Session {
 
   /** Keeps how far the learner has come, and sends what could not be sent before. */
   save(): void {
-    if (!this.#reports) return;
+    if (!this.#reports || this.#stage !== 'open') return;
     const lesson = packStates(lessonStates(this.#target), ROOM);
     if (lesson !== null) this.#kept = { ...this.#kept, lesson };
     void this.#store.writeState(STATE_ID, this.#kept);
     void this.#queue.flush();
   }
 
-  finish(): void {
+  /** Whether there was a session to end. */
+  finish(): boolean {
+    if (this.#stage === 'opening') this.#stage = 'over';
+    if (this.#stage === 'over') return false;
     const score = lessonScore(this.#target);
     // Held back so that everything still waiting leaves in one call, in order.
     this.#queue.hold();
     if (score && this.#answers.length > 0) this.#judge(score, true);
     this.save();
     this.#queue.last(this.#statements.terminated(this.#seconds));
+    return true;
   }
 }

@@ -47,10 +47,7 @@ export function connectCmi5(target: LessonTarget, options: LmsOptions = {}): Lms
   const finish = (): void => {
     target.removeEventListener(LubberScoreEvent.type, report);
     stop();
-    if (session) {
-      session.finish();
-      writeNote(launch.fetch, { ended: true });
-    }
+    if (session?.finish()) writeNote(launch.fetch, { ended: true });
     session = null;
     if (line.status !== 'refused') line.status = 'finished';
   };
@@ -63,13 +60,10 @@ export function connectCmi5(target: LessonTarget, options: LmsOptions = {}): Lms
     }
     returnAddress = prepared.data.returnURL;
     const usual = prepared.data.launchMode === 'Normal' ? 'open' : 'review';
-    const opened = new Cmi5Session(prepared.store, launch, prepared.data, target, (sent) => {
+    session = new Cmi5Session(prepared.store, launch, prepared.data, target, (sent) => {
       if (line.status !== 'finished') line.status = sent === 'taken' ? usual : 'trouble';
     });
-    session = opened;
-    await opened.open();
-    // Answers given while the platform was being asked.
-    report();
+    await session.open();
   };
 
   const stop = followPage(view, { onHidden: () => session?.save(), onLeave: finish });

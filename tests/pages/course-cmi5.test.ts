@@ -1,11 +1,12 @@
 import assert from 'node:assert/strict';
 import { after, afterEach, before, describe, it } from 'node:test';
 import type { Browser, Frame, Page } from 'puppeteer-core';
-import { openBrowser } from './browser.js';
+import { newPage, openBrowser } from './browser.js';
 import { recordStore } from './record-store.js';
 import type { Bag, RecordStoreOptions, TestStore } from './record-store.js';
 import { drillReady, solveByKeyboard } from './solve-by-keyboard.js';
 import { assertSession, verbOf } from './statement-rules.js';
+import { until } from './until.js';
 import { serveCourse, unpackCourse } from './unpacked-course.js';
 import type { Served, UnpackedCourse } from './unpacked-course.js';
 
@@ -47,7 +48,7 @@ describe('the cmi5 package, launched by a platform', () => {
   async function launch(options: RecordStoreOptions, into?: { page: Page; store: TestStore }): Promise<{ page: Page; store: TestStore; lesson: Frame }> {
     const at = into?.store ?? (await recordStore(options));
     store = at;
-    const page = into?.page ?? (await browser.newPage());
+    const page = into?.page ?? (await newPage(browser));
     // cmi5 8.1: the launch parameters of the address.
     const query = new URLSearchParams({ endpoint: `${at.address}xapi`, fetch: `${at.address}fetch`, actor: JSON.stringify(actor), registration, activityId });
     await page.goto(`${web.address}demo/course/earths-field.html?${query.toString()}`, { waitUntil: 'load' });
@@ -56,11 +57,15 @@ describe('the cmi5 package, launched by a platform', () => {
   }
 
   const status = (page: Page, wanted: string): Promise<unknown> =>
-    page.waitForFunction((text) => (document.querySelector('[data-lubber-lms]') as HTMLElement | null)?.dataset['status'] === text, { timeout: 5000 }, wanted);
+    page.waitForFunction((text) => (document.querySelector('[data-lubber-lms]') as HTMLElement | null)?.dataset['status'] === text, {}, wanted);
 
-  const leave = async (page: Page): Promise<void> => {
+  const terminated = (at: TestStore): boolean => at.statements.some((each) => verbOf(each) === 'terminated');
+
+  /** What leaves with the page is on its way for as long as it takes; then for what would come behind it. */
+  const leave = async (page: Page, at: TestStore): Promise<void> => {
     await page.goto('about:blank');
-    await new Promise((resolve) => setTimeout(resolve, 500));
+    await until('terminated', () => terminated(at));
+    await new Promise((resolve) => setTimeout(resolve, 300));
   };
 
   const given = (launchData: Bag) => ({ actor, registration, activityId, launchData });
@@ -69,7 +74,7 @@ describe('the cmi5 package, launched by a platform', () => {
     const { page, store: at, lesson } = await launch({ launchData: normal });
     await status(page, 'open');
     for (let count = 0; count < 3; count += 1) await solveByKeyboard(page, lesson);
-    await leave(page);
+    await leave(page, at);
     assert.deepEqual(at.statements.map(verbOf), ['initialized', 'answered', 'answered', 'answered', 'completed', 'passed', 'terminated']);
     assertSession(at.statements, given(normal));
     const passed = at.statements.find((each) => verbOf(each) === 'passed');
@@ -100,7 +105,7 @@ describe('the cmi5 package, launched by a platform', () => {
     const { page, lesson } = await launch({ launchData: { ...normal, masteryScore: 0.9 } });
     await status(page, 'open');
     for (let count = 0; count < 3; count += 1) await solveByKeyboard(page, lesson);
-    await page.waitForFunction(() => /Passed: 90.% was needed/.test(document.querySelector('lubber-drill')?.shadowRoot?.textContent ?? ''), { timeout: 5000 });
+    await page.waitForFunction(() => /Passed: 90.% was needed/.test(document.querySelector('lubber-drill')?.shadowRoot?.textContent ?? ''));
     await page.close();
   });
 
@@ -110,7 +115,7 @@ describe('the cmi5 package, launched by a platform', () => {
     await solveByKeyboard(page, lesson, 20);
     await solveByKeyboard(page, lesson, 20);
     await solveByKeyboard(page, lesson);
-    await leave(page);
+    await leave(page, at);
     const verbs = at.statements.map(verbOf).filter((verb) => verb !== 'answered');
     assert.deepEqual(verbs, ['initialized', 'completed', 'failed', 'terminated']);
     assertSession(at.statements, given(normal));
@@ -122,7 +127,7 @@ describe('the cmi5 package, launched by a platform', () => {
     await status(first.page, 'open');
     await solveByKeyboard(first.page, first.lesson);
     await solveByKeyboard(first.page, first.lesson);
-    await leave(first.page);
+    await leave(first.page, first.store);
     assert.deepEqual(first.store.statements.map(verbOf).filter((verb) => verb !== 'answered'), ['initialized', 'passed', 'terminated']);
     assertSession(first.store.statements, given(normal));
 
@@ -141,7 +146,7 @@ describe('the cmi5 package, launched by a platform', () => {
     await status(second.page, 'open');
     assert.equal(await second.lesson.evaluate(() => (document.querySelector('lubber-drill') as unknown as { state: { at: number } }).state.at), 2);
     await solveByKeyboard(second.page, second.lesson);
-    await leave(second.page);
+    await leave(second.page, again);
     assert.deepEqual(again.statements.map(verbOf), ['initialized', 'answered', 'completed', 'terminated']);
     assertSession(again.statements, given(normal));
     await second.page.close();
@@ -153,7 +158,7 @@ describe('the cmi5 package, launched by a platform', () => {
       const { page, store: at, lesson } = await launch({ launchData });
       await status(page, 'review');
       await solveByKeyboard(page, lesson);
-      await leave(page);
+      await leave(page, at);
       assert.deepEqual(at.statements.map(verbOf), ['initialized', 'terminated']);
       assertSession(at.statements, given(launchData));
       assert.equal(at.calls.filter(({ method }) => method === 'PUT').length, 0);
@@ -167,9 +172,37 @@ describe('the cmi5 package, launched by a platform', () => {
     await solveByKeyboard(page, lesson);
     await solveByKeyboard(page, lesson);
     await status(page, 'open');
-    await leave(page);
+    await leave(page, at);
     assert.deepEqual(at.statements.map(verbOf), ['initialized', 'answered', 'answered', 'passed', 'terminated']);
     assertSession(at.statements, given(normal));
+    await page.close();
+  });
+
+  // While the platform was asked an answer was told before `initialized`, or to nobody.
+  for (const held of ['LMS.LaunchData', 'lubberline.lesson']) {
+    it(`a platform that is slow to give ${held} hears of an answer given meanwhile, after initialized`, async () => {
+      const { page, store: at, lesson } = await launch({ launchData: normal, held });
+      await until(held, () => at.calls.some(({ query }) => query.get('stateId') === held));
+      await solveByKeyboard(page, lesson);
+      assert.deepEqual(at.statements, []);
+      at.release();
+      await status(page, 'open');
+      await solveByKeyboard(page, lesson);
+      await solveByKeyboard(page, lesson);
+      await leave(page, at);
+      assert.deepEqual(at.statements.map(verbOf), ['initialized', 'answered', 'answered', 'answered', 'completed', 'passed', 'terminated']);
+      assertSession(at.statements, given(normal));
+      await page.close();
+    });
+  }
+
+  // Left before the platform had said what it kept, a fresh lesson was written over it, and a session ended that had not begun.
+  it('left before the platform has given what it kept, it writes nothing over it and says nothing', async () => {
+    const { page, store: at } = await launch({ launchData: normal, held: 'lubberline.lesson' });
+    await until('the lesson is asked for', () => at.calls.some(({ query }) => query.get('stateId') === 'lubberline.lesson'));
+    await page.goto('about:blank');
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    assert.deepEqual([at.statements, at.calls.filter(({ method }) => method === 'PUT')], [[], []]);
     await page.close();
   });
 
@@ -178,6 +211,7 @@ describe('the cmi5 package, launched by a platform', () => {
     await status(page, 'open');
     await page.reload({ waitUntil: 'load' });
     await status(page, 'finished');
+    await until('terminated', () => terminated(at));
     assert.deepEqual(at.statements.map(verbOf), ['initialized', 'terminated']);
     assert.equal(at.calls.filter(({ path }) => path === '/fetch').length, 1);
     await page.close();
@@ -186,7 +220,7 @@ describe('the cmi5 package, launched by a platform', () => {
   it('a token that is gone: it works on and says that nothing is reported', async () => {
     const at = await recordStore({ launchData: normal });
     await fetch(`${at.address}fetch`, { method: 'POST' });
-    const page = await browser.newPage();
+    const page = await newPage(browser);
     const { lesson } = await launch({ launchData: normal }, { page, store: at });
     await status(page, 'refused');
     await solveByKeyboard(page, lesson);
@@ -197,7 +231,7 @@ describe('the cmi5 package, launched by a platform', () => {
   it('leads back to the address the platform gave', async () => {
     const { page } = await launch({ launchData: normal });
     await status(page, 'open');
-    await page.waitForFunction(() => !(document.querySelector('[data-lubber-return]') as HTMLElement).hidden, { timeout: 5000 });
+    await page.waitForFunction(() => !(document.querySelector('[data-lubber-return]') as HTMLElement).hidden);
     assert.equal(await page.$eval('[data-lubber-return]', (link) => (link as HTMLAnchorElement).href), 'https://college.example/back');
     assert.equal(await page.$eval('nav', (nav) => (nav as HTMLElement).hidden), true);
     await page.close();

@@ -18,11 +18,15 @@ export interface RecordStoreOptions {
   readonly launchData: Bag;
   /** How often statements are answered 503 before they are taken. */
   readonly busy?: number;
+  /** A document that is not given away before `release`, as of a platform far away. */
+  readonly held?: string;
 }
 
 export interface TestStore extends Served {
   readonly calls: readonly Call[];
   readonly statements: readonly Bag[];
+  /** Gives away what was held. */
+  release(): void;
 }
 
 const TOKEN = 'bHViYmVyOmxpbmU=';
@@ -34,12 +38,14 @@ async function bodyOf(request: IncomingMessage): Promise<string> {
 }
 
 /** A platform's token address and record store, of an origin other than the lesson's, as small as cmi5 needs. */
-export async function recordStore({ launchData, busy = 0 }: RecordStoreOptions): Promise<TestStore> {
+export async function recordStore({ launchData, busy = 0, held }: RecordStoreOptions): Promise<TestStore> {
   const calls: Call[] = [];
   const statements: Bag[] = [];
   const states = new Map<string, string>([['LMS.LaunchData', JSON.stringify(launchData)]]);
   let isTaken = false;
   let refusals = busy;
+  let release = (): void => undefined;
+  const released = new Promise<void>((resolve) => (release = resolve));
 
   const answer = ({ method, path, query, headers, body }: Call): [status: number, text: string] => {
     if (path === '/fetch') {
@@ -69,7 +75,7 @@ export async function recordStore({ launchData, busy = 0 }: RecordStoreOptions):
 
   const served = await listen(
     createServer((request, response) => {
-      void bodyOf(request).then((body) => {
+      void bodyOf(request).then(async (body) => {
         const allowed = {
           'access-control-allow-origin': '*',
           'access-control-allow-headers': 'authorization, content-type, x-experience-api-version',
@@ -79,10 +85,11 @@ export async function recordStore({ launchData, busy = 0 }: RecordStoreOptions):
         const url = new URL(request.url ?? '/', 'http://localhost');
         const call = { method: request.method ?? '', path: url.pathname, query: url.searchParams, headers: request.headers, body };
         calls.push(call);
+        if (held !== undefined && call.method === 'GET' && call.query.get('stateId') === held) await released;
         const [status, text] = answer(call);
         return response.writeHead(status, { ...allowed, 'content-type': 'application/json' }).end(text);
       });
     }),
   );
-  return { ...served, calls, statements };
+  return { ...served, calls, statements, release };
 }
