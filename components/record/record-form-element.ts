@@ -86,8 +86,16 @@ export abstract class RecordFormElement extends LubberElement {
     return { entry, bearingBy, event, watch, corrects: this.corrected?.number ?? 0, replaces: this.replaces === 'entry' };
   }
 
-  protected forgetObservation(): void {
-    for (const name of forgotten) this.#put(name, undefined);
+  /** What belongs to one observation, as it was typed. */
+  protected get observation(): readonly unknown[] {
+    return forgotten.map((name) => this[name]);
+  }
+
+  /** Empties the form; what was typed over since, while an entry was being written, stays. */
+  protected forgetObservation(asTyped = this.observation): void {
+    forgotten.forEach((name, place) => {
+      if (this[name] === asTyped[place]) this.#put(name, undefined);
+    });
   }
 
   #put(name: FormField, value: string | number | Date | null | undefined): void {

@@ -57,6 +57,7 @@ export class LubberRecord extends RecordBookElement {
   static override readonly formAssociated: boolean = false;
 
   readonly #paper = new PaperMode(this);
+  #saving = false;
 
   protected override resultDetail(): null {
     // What is typed in the form is no result; a saved entry and a swing fire by themselves.
@@ -77,15 +78,18 @@ export class LubberRecord extends RecordBookElement {
   }
 
   async #save(): Promise<void> {
-    const [draft, revives, { formState, choices }] = [this.#draft, this.#revives, this];
+    // A second press before the first is done is for the same entry.
+    if (this.#saving) return;
+    const [draft, revives, { formState, choices }, asTyped] = [this.#draft, this.#revives, this, this.observation];
     for (const name of fieldsFor(choices)) this.settle(name);
     const problem = formProblem(this, formState, choices, draft, struckOut(this.entries).get(choices.corrects));
     if (problem) this.told = problem;
     if (problem || !draft) return;
-    const outcome = await this.keepForUser(draft);
+    this.#saving = true;
+    const outcome = await this.keepForUser(draft).finally(() => (this.#saving = false));
     if (!outcome.saved) return;
     if (revives) this.told = { ...this.told, text: `${this.told.text} ${revives}` };
-    this.forgetObservation();
+    this.forgetObservation(asTyped);
     this.corrected = null;
     this.dispatchEvent(new LubberResultEvent({ widget: this.localName, inputs: { ...draft }, result: { kind: 'entry', entry: outcome.entry } }));
   }
