@@ -54,8 +54,8 @@ function countReporter() {
 }
 
 const launchers = {
-  chromium: () => chromeLauncher({ launchOptions: { executablePath: findChromium(), args: quiet } }),
-  firefox: () => puppeteerLauncher({ launchOptions: { browser: 'firefox', executablePath: findFirefox(), headless: true } }),
+  chromium: () => chromeLauncher({ launchOptions: { executablePath: findChromium(), args: quiet, timeout: 180_000 } }),
+  firefox: () => puppeteerLauncher({ launchOptions: { browser: 'firefox', executablePath: findFirefox(), headless: true, timeout: 180_000 } }),
 };
 
 /** A browser that is not there is left out: the run as a whole counts that as a failure. */
@@ -67,9 +67,12 @@ export default {
   nodeResolve: { exportConditions: ['production', 'default'] },
   // One page at a time: a page in the background gets no animation frame, and what waits for one hangs.
   concurrency: 1,
-  testsFinishTimeout: 180000,
+  // What hangs comes to its end; a slow or busy machine is given its time.
+  browserStartTimeout: 180_000,
+  testsStartTimeout: 180_000,
+  testsFinishTimeout: 900_000,
   testRunnerHtml: testPage,
-  testFramework: { config: { timeout: 30000 } },
+  testFramework: { config: { timeout: 180_000 } },
   reporters: [summaryReporter(), countReporter()],
   browsers: browsers.map((name) => launchers[name]()),
   plugins: [

@@ -30,3 +30,17 @@ export async function type(widget: Widget, name: string, typed: string): Promise
   await sendKeys({ press: 'Tab' });
   await widget.updateComplete;
 }
+
+/** Until a widget has been told of the width it has now and has drawn itself: an observer that begins later is told behind those it has, which draw in the next frame. */
+export async function laidOut(...widgets: readonly Widget[]): Promise<void> {
+  for (const widget of widgets) {
+    await new Promise<void>((resolve) => {
+      const observer = new ResizeObserver(() => {
+        observer.disconnect();
+        requestAnimationFrame(() => resolve());
+      });
+      observer.observe(widget);
+    });
+    await widget.updateComplete;
+  }
+}

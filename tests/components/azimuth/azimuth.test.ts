@@ -9,6 +9,7 @@ import type { LubberResultEvent } from '../../../components/shared/events.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import { assertAccessible } from '../../support/axe.js';
 import { root, type } from '../../support/in-widget.js';
+import { until } from '../../support/until.js';
 
 const text = (element: LubberAzimuth, selector: string): string => (root(element).querySelector(selector)?.textContent ?? '').replace(/\s+/g, ' ').trim();
 const headline = (element: LubberAzimuth): string => text(element, '.headline');
@@ -406,7 +407,7 @@ describe('every state', () => {
     const button = [...root(element).querySelectorAll('button')].find((one) => one.textContent === 'Enter in the record');
     button?.focus();
     await sendKeys({ press: 'Enter' });
-    for (let tries = 0; tries < 100 && record.entries.length === 0; tries++) await new Promise((resolve) => setTimeout(resolve, 20));
+    await until(() => record.entries.length > 0);
     const [entry] = record.entries;
     expect([entry?.method, entry?.target, entry?.bearing, entry?.headingGyro, entry?.observer]).to.deep.equal(['azimuth', 'Polaris', 0.2, 224, 'E. M.']);
     expect(entry?.errorGyro).to.be.closeTo(-1.5, 0.05);

@@ -5,6 +5,9 @@ import type { LubberDeviationCurve } from '../../../components/deviation-curve/d
 import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
 import { assertAccessible } from '../../support/axe.js';
 
+/** The chart library comes when it comes. */
+const SLOWLY = { timeout: 60_000 };
+
 const root = (element: LubberDeviationCurve): ShadowRoot => element.shadowRoot as ShadowRoot;
 const text = (element: LubberDeviationCurve): string => ((root(element).querySelector('.frame') as HTMLElement).textContent ?? '').replace(/\s+/g, ' ');
 const headline = (element: LubberDeviationCurve): string => (root(element).querySelector('.headline')?.textContent ?? '').replace(/\s+/g, ' ').trim();
@@ -96,8 +99,8 @@ describe('the picture', () => {
 
   it('gets a canvas that fills its column, hidden from assistive technology; the vectors stay for print', async () => {
     const element = await typed();
-    await waitUntil(() => root(element).querySelector('canvas') !== null, 'no canvas', { timeout: 5000 });
-    await waitUntil(() => find(element, 'figure').classList.contains('drawn'));
+    await waitUntil(() => root(element).querySelector('canvas') !== null, 'no canvas', SLOWLY);
+    await waitUntil(() => find(element, 'figure').classList.contains('drawn'), 'not drawn', SLOWLY);
     const live = find<HTMLElement>(element, '.live');
     expect(live.getAttribute('aria-hidden')).to.equal('true');
     expect(Math.abs(find<HTMLElement>(element, '.uplot').getBoundingClientRect().width - live.getBoundingClientRect().width)).to.be.lessThan(2);
@@ -107,39 +110,40 @@ describe('the picture', () => {
 
   it('follows its width', async () => {
     const element = await typed();
-    await waitUntil(() => root(element).querySelector('canvas') !== null, 'no canvas', { timeout: 5000 });
+    await waitUntil(() => root(element).querySelector('canvas') !== null, 'no canvas', SLOWLY);
     element.style.setProperty('inline-size', '400px');
-    await waitUntil(() => find<HTMLElement>(element, '.uplot').getBoundingClientRect().width <= 400);
+    await waitUntil(() => find<HTMLElement>(element, '.uplot').getBoundingClientRect().width <= 400, 'not so narrow', SLOWLY);
     expect(document.documentElement.scrollWidth).to.be.at.most(innerWidth);
   });
 
   it('follows the theme', async () => {
     const element = await typed();
     element.theme = 'day';
-    const pixels = async (): Promise<string> => {
-      await element.updateComplete;
-      await aTimeout(150);
-      return find<HTMLCanvasElement>(element, 'canvas').toDataURL();
-    };
-    await waitUntil(() => root(element).querySelector('canvas') !== null, 'no canvas', { timeout: 5000 });
-    const day = await pixels();
+    const pixels = (): string => find<HTMLCanvasElement>(element, 'canvas').toDataURL();
+    await waitUntil(() => root(element).querySelector('canvas') !== null, 'no canvas', SLOWLY);
+    await waitUntil(() => find(element, 'figure').classList.contains('drawn'), 'not drawn', SLOWLY);
+    await element.updateComplete;
+    await aTimeout(150);
+    const day = pixels();
+    await aTimeout(150);
+    expect(pixels(), 'drawn to its end').to.equal(day);
     element.theme = 'night';
-    expect(await pixels()).not.to.equal(day);
+    await waitUntil(() => pixels() !== day, 'the same picture', SLOWLY);
   });
 
   it('reads the heading under the pointer', async () => {
     const element = await typed();
-    await waitUntil(() => root(element).querySelector('.u-over') !== null, 'no canvas', { timeout: 5000 });
+    await waitUntil(() => root(element).querySelector('.u-over') !== null, 'no canvas', SLOWLY);
     element.scrollIntoView();
     const over = find(element, '.u-over').getBoundingClientRect();
     await sendMouse({ type: 'move', position: [Math.round(over.left + over.width / 2), Math.round(over.top + over.height / 2)] });
-    await waitUntil(() => element.heading !== undefined, 'no heading', { timeout: 3000 });
+    await waitUntil(() => element.heading !== undefined, 'no heading', SLOWLY);
     expect(Number(element.heading)).to.be.closeTo(180, 1);
   });
 
   it('leaves nothing running when it is taken away', async () => {
     const element = await typed();
-    await waitUntil(() => root(element).querySelector('canvas') !== null, 'no canvas', { timeout: 5000 });
+    await waitUntil(() => root(element).querySelector('canvas') !== null, 'no canvas', SLOWLY);
     element.remove();
     expect(root(element).querySelector('canvas')).to.equal(null);
   });

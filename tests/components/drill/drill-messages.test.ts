@@ -36,5 +36,5 @@ describe('the words of the drill', () => {
     const unsaid = [...keys].filter((key) => drillMessages[key] === undefined && sharedMessages[key] === undefined);
     expect(unsaid).to.deep.equal([]);
     expect(keys.size).to.be.greaterThan(200);
-  }).timeout(60_000);
+  });
 });

@@ -4,6 +4,7 @@ import '../../../components/field-map/define.js';
 import type { LubberFieldMap } from '../../../components/field-map/field-map.js';
 import { assertAccessible } from '../../support/axe.js';
 import { flat, input, problem, root, type } from '../../support/in-widget.js';
+import { until } from '../../support/until.js';
 
 const text = (element: LubberFieldMap): string => flat(root(element).querySelector('.frame'));
 const sheet = (element: LubberFieldMap): HTMLElement => root(element).querySelector('.sheet') as HTMLElement;
@@ -151,7 +152,8 @@ describe('the date', () => {
     frame.style.inlineSize = '320px';
     element.replaceWith(frame);
     frame.append(element);
-    await new Promise((resolve) => setTimeout(resolve, 60));
+    await until(() => element.width.narrow);
+    await element.updateComplete;
     const year = input(element, 'year');
     const before = [year.getBoundingClientRect().top, input(element, 'date').getBoundingClientRect().top, year.value];
     await type(element, 'date', '2026-11-31');
@@ -271,7 +273,7 @@ describe('what the map shows', () => {
     const element = await make();
     element.style.inlineSize = '288px';
     // On a busy machine the next frame may be long in coming.
-    for (let round = 0; round < 50 && !element.width.narrow; round += 1) await new Promise((resolve) => setTimeout(resolve, 50));
+    await until(() => element.width.narrow);
     await element.updateComplete;
     expect((root(element).querySelector('svg.map') as SVGElement).getBoundingClientRect().width).to.be.at.most(288);
     expect(element.scrollWidth).to.be.at.most(288);

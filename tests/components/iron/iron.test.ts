@@ -5,6 +5,7 @@ import { LubberResultEvent } from '../../../components/shared/events.js';
 import { assertAccessible } from '../../support/axe.js';
 import { bench, explanation, headline, one, press, problem, root, text, type } from './bench.js';
 import { deviationByHand } from './poisson-by-hand.js';
+import { laidOut } from '../../support/in-widget.js';
 
 const views = ['place', 'slip', 'iron', 'heel', 'correctors', 'voyage', 'separate'];
 const forces = { source: 'forces', horizontal: 20, vertical: 40 };
@@ -37,8 +38,7 @@ describe('the bench by itself', () => {
     element.state = { ...element.state, view: 'heel', heel: 12, R: -8 };
     for (const width of [320, 720]) {
       element.style.cssText = `display: block; inline-size: ${width}px`;
-      await new Promise((resolve) => setTimeout(resolve, 100));
-      await element.updateComplete;
+      await laidOut(element);
       const [table] = one(element, '.explanation').querySelectorAll('.scroll');
       expect((table?.scrollWidth ?? Infinity) - (table?.clientWidth ?? 0), `${width} px`).to.equal(0);
     }

@@ -3,6 +3,7 @@ import { Scorm12API } from './run-times.js';
 import { connectScorm } from '../../../components/lms/scorm.js';
 import type { LmsConnection } from '../../../components/lms/connection.js';
 import { answer, drillOfTwo, lessonFrame, solution, soon } from './lesson-of-drills.js';
+import { until } from '../../support/until.js';
 
 /**
  * Against scorm-again as run-time. Expected values: SCORM 1.2 Run-Time Environment (ADL, October
@@ -183,7 +184,8 @@ describe('a lesson on a SCORM 1.2 platform', () => {
     const { drill, frame } = await lesson();
     await answer(drill);
     frame.srcdoc = '<p>Another page</p>';
-    await soon(300);
+    await until(() => finished > 0);
+    await soon();
     expect(finished).to.equal(1);
     expect(api.isTerminated()).to.equal(true);
     expect(api.cmi.core.score.raw).to.equal('50');

@@ -95,7 +95,7 @@ describe('the book a widget has open', () => {
     await record.whole;
     const name = `ticked ${Date.now()}`;
     record.book = name;
-    for (let tick = 0; tick < 10 && record.result?.book !== name; tick += 1) {
+    for (let tick = 0; tick < 200 && record.result?.book !== name; tick += 1) {
       await new Promise((resolve) => setTimeout(resolve, 300));
       record.requestUpdate();
     }

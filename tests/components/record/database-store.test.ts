@@ -1,5 +1,6 @@
 import { expect } from '@open-wc/testing';
 import { openDatabaseStore } from '../../../components/record/database-store.js';
+import { until } from '../../support/until.js';
 
 const quiet = { blocked() {}, released() {}, terminated() {} };
 
@@ -17,7 +18,7 @@ describe('the database of a book', () => {
     });
     let blocked = 0;
     const opening = openDatabaseStore(name, { ...quiet, blocked: () => (blocked += 1) }, 2);
-    for (let tries = 0; tries < 50 && blocked === 0; tries++) await new Promise((resolve) => setTimeout(resolve, 20));
+    await until(() => blocked > 0);
     expect(blocked).to.equal(1);
     stubborn.close();
     const store = await opening;

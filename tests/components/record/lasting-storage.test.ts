@@ -12,7 +12,7 @@ function storage(value: unknown): void {
 const status = (record: LubberRecord): string => flat(root(record).querySelector('.status'));
 
 async function until(what: () => boolean): Promise<void> {
-  for (let tries = 0; tries < 100 && !what(); tries += 1) await new Promise((resolve) => setTimeout(resolve, 20));
+  for (let tries = 0; tries < 3000 && !what(); tries += 1) await new Promise((resolve) => setTimeout(resolve, 20));
   expect(what()).to.equal(true);
 }
 

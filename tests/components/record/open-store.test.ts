@@ -34,5 +34,5 @@ describe('a book that the browser cannot open', () => {
     failing('UnknownError', 99);
     expect((await openStore('never', quiet)).memoryReason).to.equal('refused');
     expect(asked).to.equal(5);
-  }).timeout(6000);
+  });
 });

@@ -7,6 +7,7 @@ import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js
 import type { LubberRecord } from '../../../components/record/record.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
+import { until } from '../../support/until.js';
 
 // A sight's event bubbles past its sibling: only the ship around both can hand it on.
 it('a sight inside a ship enters its result in the ship’s own book', async () => {
@@ -29,7 +30,7 @@ it('a sight inside a ship enters its result in the ship’s own book', async () 
   expect(record.result?.book).to.match(/^Halcyon Tern \d+, standard$/);
   const offer = [...(sight.shadowRoot as ShadowRoot).querySelectorAll('button')].find((one) => one.textContent?.includes('Enter in the record'));
   offer?.click();
-  for (let tries = 0; tries < 100 && record.entries.length === 0; tries++) await new Promise((resolve) => setTimeout(resolve, 20));
+  await until(() => record.entries.length > 0);
   const [entry] = record.entries;
   expect([entry?.method, entry?.target, entry?.bearing, entry?.headingStandard, entry?.cardDeviation, entry?.observer]).to.deep.equal(
     ['amplitude', 'Sun', 113.5, 40, -1.5, 'E. M.'],
@@ -45,7 +46,7 @@ it('an entry offered with the record inside no ship goes to the host, who may en
   const sight = await fixture<LubberAmplitude>(html`<lubber-amplitude latitude="10N" longitude="20W" instant="2026-03-20T07:30:00Z" bearing="090" heading="000"></lubber-amplitude>`);
   sight.addEventListener('lubber-record-request', (event) => void record.appendRequest(event.detail));
   [...(sight.shadowRoot as ShadowRoot).querySelectorAll('button')].find((one) => one.textContent?.includes('Enter in the record'))?.click();
-  for (let tries = 0; tries < 100 && record.entries.length === 0; tries++) await new Promise((resolve) => setTimeout(resolve, 20));
+  await until(() => record.entries.length > 0);
   expect(record.entries[0]?.bearing).to.equal(90);
 });
 
@@ -60,7 +61,7 @@ it('of two books inside a ship each takes the sight, as one of the compass it wa
   const sight = ship.querySelector('lubber-amplitude') as LubberAmplitude;
   await sight.updateComplete;
   [...sight.renderRoot.querySelectorAll('button')].find(({ textContent }) => textContent.trim() === 'Enter in the record')?.click();
-  for (let tries = 0; tries < 100 && records.some(({ entries }) => entries.length === 0); tries++) await new Promise((resolve) => setTimeout(resolve, 20));
+  await until(() => records.every(({ entries }) => entries.length > 0));
   expect(records.map(({ entries }) => entries.map(({ deviationOf }) => deviationOf))).to.deep.equal([['standard'], ['steering']]);
 });
 

@@ -5,6 +5,7 @@ import type { LubberRecord } from '../../../components/record/record.js';
 import type { EntryDraft } from '../../../core/record/entry.js';
 import { assertAccessible } from '../../support/axe.js';
 import { type } from '../../support/in-widget.js';
+import { until } from '../../support/until.js';
 
 let books = 0;
 /** A book of its own for every test. */
@@ -38,7 +39,7 @@ const seen = (minute: number, more: Partial<EntryDraft> = {}): EntryDraft => ({
 });
 
 const settled = async (element: LubberRecord, what: () => boolean): Promise<void> => {
-  for (let tries = 0; tries < 100 && !what(); tries++) await new Promise((resolve) => setTimeout(resolve, 20));
+  await until(what, () => text(element).slice(0, 600));
   await element.updateComplete;
   expect(what(), text(element).slice(0, 600)).to.equal(true);
 };

@@ -1,6 +1,7 @@
 import { expect } from '@open-wc/testing';
 import '../../../components/amplitude/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
+import { until } from '../../support/until.js';
 
 /** As a page has it at the first paint: nobody waits for what can come later. */
 async function firstPaint(attributes: string): Promise<LubberAmplitude> {
@@ -34,8 +35,7 @@ describe('what can wait until the answer is on the screen', () => {
 
   it('comes by itself, nobody waiting for it', async () => {
     widget = await firstPaint('');
-    await new Promise((resolve) => setTimeout(resolve, 500));
-    expect(widget.renderRoot.querySelector('.ribbon')?.childElementCount).to.be.greaterThan(5);
+    await until(() => (widget.renderRoot.querySelector('.ribbon')?.childElementCount ?? 0) > 5);
     expect(widget.renderRoot.querySelector('[part="working"] math')).to.not.equal(null);
     expect(select(widget).options.length).to.be.greaterThan(60);
   });

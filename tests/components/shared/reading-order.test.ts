@@ -8,7 +8,7 @@ import { root } from '../../support/in-widget.js';
 async function partsAt(column: HTMLElement, widget: Element, width: number, wanted: readonly string[]): Promise<readonly string[]> {
   const parts = (): string[] => [...root(widget).querySelectorAll('.columns > :is(.fields, .headline)')].map(({ classList }) => String(classList[0]));
   column.style.inlineSize = `${width}px`;
-  for (let tries = 0; tries < 60 && parts().join() !== wanted.join(); tries += 1) await new Promise((resolve) => setTimeout(resolve, 50));
+  for (let tries = 0; tries < 1200 && parts().join() !== wanted.join(); tries += 1) await new Promise((resolve) => setTimeout(resolve, 50));
   return parts();
 }
 

@@ -10,7 +10,7 @@ import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js
 import type { LubberDeviationCard } from '../../../components/deviation-card/deviation-card.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import { assertAccessible } from '../../support/axe.js';
-import { root } from '../../support/in-widget.js';
+import { root, laidOut } from '../../support/in-widget.js';
 
 // Cards and correctors are invented. That correctors belong on the card of their compass: flag forms, as in trade practice.
 
@@ -106,7 +106,7 @@ describe('the compasses of a ship', () => {
     frame.style.inlineSize = '320px';
     ship.replaceWith(frame);
     frame.append(ship);
-    await new Promise((resolve) => setTimeout(resolve, 60));
+    await laidOut(ship, ...papers);
     expect(frame.scrollWidth).to.be.at.most(320);
   });
 

@@ -7,7 +7,7 @@ import type { LubberShip } from '../../../components/ship/ship.js';
 import { LubberRecordRequestEvent } from '../../../components/shared/events.js';
 import type { RecordRequestDetail } from '../../../components/shared/events.js';
 import { assertAccessible } from '../../support/axe.js';
-import { input, root } from '../../support/in-widget.js';
+import { input, root, laidOut } from '../../support/in-widget.js';
 
 async function aboard(): Promise<{ ship: LubberShip; sight: LubberAmplitude }> {
   const ship = await fixture<LubberShip>(html`<lubber-ship
@@ -170,7 +170,7 @@ describe('a ship that is defined after the widget inside it', () => {
     script.textContent = `import '${here}amplitude/define.ts'; setTimeout(() => import('${here}ship/define.ts'), 50);`;
     inner.document.head.append(script);
     let shown = '';
-    for (let round = 0; round < 100 && shown === ''; round += 1) {
+    for (let round = 0; round < 1200 && shown === ''; round += 1) {
       await new Promise((resolve) => setTimeout(resolve, 50));
       const sight = inner.document.querySelector('lubber-amplitude');
       shown = sight?.shadowRoot?.querySelector<HTMLInputElement>('#latitude')?.value ?? '';
@@ -197,7 +197,7 @@ describe('the ship', () => {
     ship.replaceWith(frame);
     frame.append(ship);
     for (const details of root(ship).querySelectorAll('details')) details.open = true;
-    await new Promise((resolve) => setTimeout(resolve, 60));
+    await laidOut(ship);
     expect(frame.scrollWidth).to.be.at.most(320);
     // A name of 400 figures made the page 4800 px wide.
     ship.name = '9'.repeat(400);
@@ -252,7 +252,7 @@ describe('the ship', () => {
       const box = root(ship).querySelector<HTMLInputElement>('#open-ship') as HTMLInputElement;
       box.files = chosen.files;
       box.dispatchEvent(new Event('change'));
-      await waitUntil(isRead);
+      await waitUntil(isRead, 'not read', { timeout: 60_000 });
       await ship.updateComplete;
     };
     await open(

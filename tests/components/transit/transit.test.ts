@@ -5,7 +5,7 @@ import '../../../components/ship/define.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import type { LubberTransit } from '../../../components/transit/transit.js';
 import { assertAccessible } from '../../support/axe.js';
-import { problem, root, type } from '../../support/in-widget.js';
+import { problem, root, type, laidOut } from '../../support/in-widget.js';
 
 const text = (element: LubberTransit, selector: string): string => (root(element).querySelector(selector)?.textContent ?? '').replace(/\s+/g, ' ').trim();
 const headline = (element: LubberTransit): string => text(element, '.headline');
@@ -272,8 +272,7 @@ describe('every state of a transit', () => {
     frame.style.inlineSize = '320px';
     element.replaceWith(frame);
     frame.append(element);
-    await element.updateComplete;
-    await new Promise((resolve) => setTimeout(resolve, 60));
+    await laidOut(element);
     expect(root(element).querySelector('.frame')?.scrollWidth).to.be.at.most(320);
   });
 
