@@ -28,7 +28,7 @@ export const cardMessages: Catalogue = {
   'card.figures.east': 'Headings from north by east to south',
   'card.figures.west': 'Headings from south by west to north',
   'card.within': 'Every deviation is within the limit of {limit}.',
-  'card.exceeds': '▲ Deviations exceed the limit of {limit}.',
+  'card.exceeds': 'Deviations exceed the limit of {limit}.',
   'card.age': 'Age of this card in months: {months}.',
   'card.age.none': 'This card is less than a month old.',
   'card.age.one': 'This card is one month old.',

@@ -12,7 +12,7 @@ import { axeFindings, colourRules } from '../support/axe-run.js';
 import { cramped, spaceText } from '../support/clipping.js';
 import { brightnessOf } from '../support/night-light.js';
 import { widgets } from '../support/package-entries.js';
-import { scenes, stateNames, subjects } from '../support/scenes.js';
+import { scene, scenes, stateNames, subjects } from '../support/scenes.js';
 import type { Scene } from '../support/scenes.js';
 import { Stage } from '../support/stage.js';
 import type { Light } from '../support/stage.js';
@@ -144,6 +144,18 @@ describe('every widget', () => {
       }
     });
   }
+
+  // The words beside it say the same: some readers spoke of a black up-pointing triangle before every warning.
+  it('has its sign of a warning seen, not read aloud', async () => {
+    for (const [tag, state] of [['amplitude', 'refused'], ['amplitude', 'warned'], ['conversion', 'warned'], ['swing', 'warned'], ['deviation-curve', 'refused'], ['deviation-card', 'warned']] as const) {
+      await setUp(scene(`lubber-${tag}`, state));
+      const signs = await stage.page.evaluate(() => [...(document.querySelector('#stage > *')?.shadowRoot?.querySelectorAll('*') ?? [])].filter((each) => getComputedStyle(each, '::before').content.includes('▲')).length);
+      assert.ok(signs > 0, `no sign in ${tag}, ${state}`);
+      const spoken = JSON.stringify(await stage.page.accessibility.snapshot({ interestingOnly: false }));
+      assert.ok(spoken.length > 1000, tag);
+      assert.deepEqual(spoken.match(/[^"]*▲[^"]*/g), null, `${tag}, ${state}`);
+    }
+  });
 
   it('keeps still: nothing moves by itself, whether a device asks for less motion or not', async () => {
     for (const tag of Object.keys(subjects)) {

@@ -24,7 +24,7 @@ export const cardMessages: Catalogue = {
   'card.figures.east': 'Kurse von Nord über Ost bis Süd',
   'card.figures.west': 'Kurse von Süd über West bis Nord',
   'card.within': 'Jede Ablenkung liegt in der Grenze von {limit}.',
-  'card.exceeds': '▲ Ablenkungen über der Grenze von {limit}.',
+  'card.exceeds': 'Ablenkungen über der Grenze von {limit}.',
   'card.age': 'Alter dieser Tafel in Monaten: {months}.',
   'card.age.none': 'Diese Tafel ist keinen Monat alt.',
   'card.age.one': 'Diese Tafel ist einen Monat alt.',

@@ -24,7 +24,7 @@ export const cardMessages: Catalogue = {
   'card.figures.east': 'Rumbos de norte a sur por el este',
   'card.figures.west': 'Rumbos de sur a norte por el oeste',
   'card.within': 'Todos los desvíos están dentro del límite de {limit}.',
-  'card.exceeds': '▲ Hay desvíos que superan el límite de {limit}.',
+  'card.exceeds': 'Hay desvíos que superan el límite de {limit}.',
   'card.age': 'Edad de esta tablilla en meses: {months}.',
   'card.age.none': 'Esta tablilla tiene menos de un mes.',
   'card.age.one': 'Esta tablilla tiene un mes.',

@@ -24,7 +24,7 @@ export const cardMessages: Catalogue = {
   'card.figures.east': 'Caps du nord au sud par l’est',
   'card.figures.west': 'Caps du sud au nord par l’ouest',
   'card.within': 'Toutes les déviations sont dans la limite de {limit}.',
-  'card.exceeds': '▲ Des déviations dépassent la limite de {limit}.',
+  'card.exceeds': 'Des déviations dépassent la limite de {limit}.',
   'card.age': 'Âge de ce tableau en mois : {months}.',
   'card.age.none': 'Ce tableau a moins d’un mois.',
   'card.age.one': 'Ce tableau a un mois.',

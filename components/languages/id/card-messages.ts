@@ -26,7 +26,7 @@ export const cardMessages: Catalogue = {
   'card.figures.east': 'Haluan dari utara lewat timur ke selatan',
   'card.figures.west': 'Haluan dari selatan lewat barat ke utara',
   'card.within': 'Semua deviasi dalam batas {limit}.',
-  'card.exceeds': '▲ Ada deviasi yang melewati batas {limit}.',
+  'card.exceeds': 'Ada deviasi yang melewati batas {limit}.',
   'card.age': 'Daftar ini berumur {months} bulan.',
   'card.age.none': 'Daftar ini berumur kurang dari satu bulan.',
   'card.age.one': 'Daftar ini berumur satu bulan.',

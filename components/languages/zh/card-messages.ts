@@ -24,7 +24,7 @@ export const cardMessages: Catalogue = {
   'card.figures.east': '由北经东至南的航向',
   'card.figures.west': '由南经西至北的航向',
   'card.within': '各自差均在限值{limit}之内。',
-  'card.exceeds': '▲ 有自差超过限值{limit}。',
+  'card.exceeds': '有自差超过限值{limit}。',
   'card.age': '此自差表已有{months}个月。',
   'card.age.none': '此自差表不足一个月。',
   'card.age.one': '此自差表已有一个月。',
