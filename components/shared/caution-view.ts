@@ -11,7 +11,7 @@ import { quantityText } from './quantity-text.js';
 function inSentence(quantity: Quantity): string {
   if (!Number.isInteger(quantity.value)) return quantityText(quantity);
   if (quantity.unit === 'number') return formatNumber(quantity.value, 0);
-  if (quantity.unit === 'metres') return `${formatNumber(quantity.value, 0)} m`;
+  if (quantity.unit === 'metres') return `${formatNumber(quantity.value, 0)}\u00a0m`;
   return quantity.unit === 'angle' ? formatAngle(quantity.value, 0) : quantityText(quantity);
 }
 

@@ -16,8 +16,8 @@ type States = StatesOf<Readonly<Record<string, Field<unknown>>>>;
 
 /** A distance as it is said at sea: in metres within half a mile, in miles beyond. */
 function distanceText(metres: number): string {
-  if (metres >= METRES_PER_MILE / 2) return `${formatNumber(metres / METRES_PER_MILE, 1)} M`;
-  return `${formatNumber(metres, metres < 10 ? 1 : 0)} m`;
+  if (metres >= METRES_PER_MILE / 2) return `${formatNumber(metres / METRES_PER_MILE, 1)}\u00a0M`;
+  return `${formatNumber(metres, metres < 10 ? 1 : 0)}\u00a0m`;
 }
 
 /** What one line rests on: eye and chart, distances, how sharply the marks part. */

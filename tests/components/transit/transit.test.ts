@@ -187,6 +187,8 @@ describe('what is odd about a transit', () => {
       variation="1W"
     ></lubber-transit>`);
     expect(text(element, '.cautions')).to.match(/The marks are only 111 m apart: places known to ± 10 m leave the bearing of their line uncertain by 7\.2\d°/);
+    // A line ended between a figure and its unit.
+    expect(element.shadowRoot?.querySelector('.cautions')?.textContent).to.match(/only 111\u00a0m apart.*10\u00a0m leave/);
   });
 
   // Longitude typed E for W: the headline claimed 88° W ± 0.5° for a mark 385 miles away.
