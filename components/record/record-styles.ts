@@ -26,6 +26,7 @@ export const recordStyles = css`
   .book .mark::before { content: '▲ '; content: '▲ ' / ''; }
   .book .note { display: inline-block; inline-size: 100%; color: var(--soft); font-size: var(--small); text-decoration: none; }
   .narrow table, .close .book { font-size: var(--small); }
+  .narrow .book { --cell: 0.3rem; }
   .narrow .book button.open { min-inline-size: var(--target); font-size: inherit; }
   @media screen and (max-width: 896px) {
     .book .spare { display: none; }

@@ -1,4 +1,4 @@
-import { expect, fixture, html } from '@open-wc/testing';
+import { expect, fixture, html, waitUntil } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/record/define.js';
 import type { LubberRecord } from '../../../components/record/record.js';
@@ -43,6 +43,18 @@ const settled = async (element: LubberRecord, what: () => boolean): Promise<void
   await element.updateComplete;
   expect(what(), text(element).slice(0, 600)).to.equal(true);
 };
+
+describe('a narrow record book', () => {
+  // A scroll bar of the old kind leaves 305 of 320 pixels: the table scrolled by the rest.
+  it('of 305 pixels shows its columns whole', async () => {
+    const element = await open();
+    for (let minute = 0; minute < 12; minute++) await element.appendEntry(seen(minute, { deviation: minute % 2 ? -10.4 : 10.4, cardDeviation: -10.2 }));
+    element.style.cssText = 'display: block; inline-size: 305px';
+    await waitUntil(() => element.renderRoot.querySelector('.frame.narrow'), 'one column');
+    const box = element.renderRoot.querySelector('table.book')?.closest('.scroll') as Element;
+    expect(box.scrollWidth).to.be.at.most(box.clientWidth);
+  });
+});
 
 describe('an empty record book', () => {
   it('says that it is empty, has nothing to say of NaN, and is accessible with its form open', async () => {
