@@ -8,6 +8,7 @@ export const longTextStyles = css`
   }
   /* The browser's own grip is brighter at night than anything else. */
   textarea::-webkit-resizer { background: var(--raise); border: 0; border-block-end: 2px solid var(--edge); border-inline-end: 2px solid var(--edge); }
+  @media print { textarea { resize: none; } }
   textarea:read-only { color: var(--soft); }
   textarea + .row { margin-block-start: var(--space-2); }
 `;
