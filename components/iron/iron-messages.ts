@@ -51,7 +51,7 @@ export const ironMessages: Catalogue = {
   'iron.beside.heel': 'Dashed: upright.',
   'iron.beside.correctors': 'Dashed: without correctors.',
   'iron.beside.voyage': 'Dashed: at the place she is taken to.',
-  'iron.date': 'Date, UTC',
+  'iron.date': 'UTC date',
   'iron.latitude': 'Latitude',
   'iron.longitude': 'Longitude',
   'iron.horizontal': 'Horizontal force H',

@@ -54,7 +54,7 @@ export const swingMessages: Catalogue = {
   'swing.shoreError.none': 'none',
   'swing.latitude': 'Latitude',
   'swing.longitude': 'Longitude',
-  'swing.date': 'Date, UTC',
+  'swing.date': 'UTC date',
   'swing.variation': 'Variation',
   'swing.variation.model': 'from the model',
   'swing.constant': 'A, if lost, taken as',

@@ -42,7 +42,7 @@ export const ironMessages: Catalogue = {
   'iron.beside.heel': 'Gestrichelt: aufrecht.',
   'iron.beside.correctors': 'Gestrichelt: ohne Kompensierung.',
   'iron.beside.voyage': 'Gestrichelt: am Ort der Reise.',
-  'iron.date': 'Datum, UTC',
+  'iron.date': 'Datum UTC',
   'iron.latitude': 'Breite',
   'iron.longitude': 'Länge',
   'iron.horizontal': 'Horizontalkraft H',

@@ -45,7 +45,7 @@ export const swingMessages: Catalogue = {
   'swing.shoreError.none': 'keine',
   'swing.latitude': 'Breite',
   'swing.longitude': 'Länge',
-  'swing.date': 'Datum, UTC',
+  'swing.date': 'Datum UTC',
   'swing.variation': 'Missweisung',
   'swing.variation.model': 'nach dem Modell',
   'swing.constant': 'A, wenn verloren, gilt als',

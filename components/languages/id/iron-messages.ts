@@ -44,7 +44,7 @@ export const ironMessages: Catalogue = {
   'iron.beside.heel': 'Garis putus: tegak.',
   'iron.beside.correctors': 'Garis putus: tanpa korektor.',
   'iron.beside.voyage': 'Garis putus: di tempat kapal dibawa.',
-  'iron.date': 'Tanggal, UTC',
+  'iron.date': 'Tanggal UTC',
   'iron.latitude': 'Lintang',
   'iron.longitude': 'Bujur',
   // unsure: "intensitas horizontal" for H; some books say "gaya mendatar" or "komponen mendatar"

@@ -46,7 +46,7 @@ export const swingMessages: Catalogue = {
   'swing.shoreError.none': 'tidak ada',
   'swing.latitude': 'Lintang',
   'swing.longitude': 'Bujur',
-  'swing.date': 'Tanggal, UTC',
+  'swing.date': 'Tanggal UTC',
   'swing.variation': 'Variasi',
   'swing.variation.model': 'dari model',
   'swing.constant': 'A, bila hilang, dianggap',

@@ -42,7 +42,7 @@ export const ironMessages: Catalogue = {
   'iron.beside.heel': '虚线：正浮时。',
   'iron.beside.correctors': '虚线：无校正器时。',
   'iron.beside.voyage': '虚线：在驶往之地。',
-  'iron.date': '日期，UTC',
+  'iron.date': '世界时日期',
   'iron.latitude': '纬度',
   'iron.longitude': '经度',
   'iron.horizontal': '水平分力H',

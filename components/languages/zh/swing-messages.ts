@@ -44,7 +44,7 @@ export const swingMessages: Catalogue = {
   'swing.shoreError.none': '无',
   'swing.latitude': '纬度',
   'swing.longitude': '经度',
-  'swing.date': '日期，UTC',
+  'swing.date': '世界时日期',
   'swing.variation': '磁差',
   'swing.variation.model': '取自模型',
   'swing.constant': '失去A时取A为',
