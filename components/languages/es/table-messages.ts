@@ -23,7 +23,7 @@ export const tableMessages: Catalogue = {
   'iron.heel.column.heading': 'de aguja',
   'iron.heel.column.upright': 'adrizado',
   'iron.heel.column.heeled': 'escorado',
-  'iron.heel.column.error': 'diferencia',
+  'iron.heel.column.error': 'error',
   'iron.heel.column.estimate': 'estimación lineal',
   'iron.voyage.table': 'El buque en dos lugares',
   'iron.voyage.changes': 'Cambia con el lugar',

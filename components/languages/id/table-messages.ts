@@ -24,7 +24,7 @@ export const tableMessages: Catalogue = {
   'iron.heel.column.heading': 'pedoman',
   'iron.heel.column.upright': 'tegak',
   'iron.heel.column.heeled': 'senget',
-  'iron.heel.column.error': 'kesalahan',
+  'iron.heel.column.error': 'selisih',
   'iron.heel.column.estimate': 'taksiran linear',
   'iron.voyage.table': 'Kapal di dua tempat',
   'iron.voyage.changes': 'Berubah menurut tempat',

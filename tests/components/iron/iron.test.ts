@@ -1,9 +1,14 @@
-import { expect, fixture, html, oneEvent } from '@open-wc/testing';
+import { expect, fixture, html, oneEvent, waitUntil } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
+import '../../../components/languages/de/define.js';
+import '../../../components/languages/es/define.js';
+import '../../../components/languages/fr/define.js';
+import '../../../components/languages/id/define.js';
+import '../../../components/languages/zh/define.js';
 import type { LubberIron } from '../../../components/iron/iron.js';
 import { LubberResultEvent } from '../../../components/shared/events.js';
 import { assertAccessible } from '../../support/axe.js';
-import { bench, explanation, headline, one, press, problem, root, text, type } from './bench.js';
+import { bench, explanation, headline, one, press, problem, root, text, textOf, type } from './bench.js';
 import { deviationByHand } from './poisson-by-hand.js';
 import { laidOut } from '../../support/in-widget.js';
 
@@ -43,6 +48,19 @@ describe('the bench by itself', () => {
       expect((table?.scrollWidth ?? Infinity) - (table?.clientWidth ?? 0), `${width} px`).to.equal(0);
     }
   });
+
+  // In Spanish it was 10 px too wide, in Indonesian 8.
+  for (const language of ['de', 'es', 'fr', 'id', 'zh']) {
+    it(`shows it whole at 320 px in ${language} too`, async () => {
+      const element = await fixture<LubberIron>(html`<lubber-iron lang=${language} latitude="75-30S" longitude="149-00E" date="2026-07-01"></lubber-iron>`);
+      element.state = { ...element.state, view: 'heel', heel: 12, R: -8 };
+      element.style.cssText = 'display: block; inline-size: 320px';
+      await waitUntil(() => root(element).querySelector('.frame.narrow'), 'one column');
+      const table = one(element, '.explanation table.heel').parentElement as Element;
+      expect(root(element).querySelector('.frame')?.getAttribute('lang')).to.equal(language);
+      expect(table.scrollWidth - table.clientWidth).to.be.at.most(0);
+    });
+  }
 
   for (const theme of ['day', 'dusk', 'night']) {
     it(`keeps its contrast in the theme ${theme}`, async () => {
@@ -324,7 +342,7 @@ describe('state, locks and events', () => {
     const element = await fixture<LubberIron>(html`<lubber-iron working="open"></lubber-iron>`);
     element.state = { source: 'forces', horizontal: 30, vertical: -40, P: 3, heading: '090', view: 'iron' };
     await element.updateComplete;
-    const working = one(element, '[part=working]').textContent ?? '';
+    const working = textOf(one(element, '[part=working]'));
     // The triangle 3, 4, 5, and tan δ = 0.1 on east.
     expect(working).to.contain('−53.13°');
     expect(working).to.contain('50.00 µT');
