@@ -13,6 +13,7 @@ export const adviceMessages: Catalogue = {
   'source.memory-angle': 'from memory; the angle derived',
   'source.memory-hemispheres': 'from memory; the same in either hemisphere',
   'swing.advice.work': 'On {first} take out all that is seen, {seen}; then on {second}, where {left} should show, take out half of it, {half}.',
+  'swing.advice.work.done': 'On {first} take out all that is seen, {seen}; then check on {second}, where nothing should be left to take out.',
   'swing.advice.clockwise': 'clockwise by {angle}',
   'swing.advice.anticlockwise': 'anticlockwise by {angle}',
   'swing.advice.magnet.red-forward': 'B {B}: fore-and-aft magnets below the card, red ends forward.',

@@ -10,12 +10,14 @@ import { signedText } from '../shared/signed-text.js';
 function workText(host: LubberElement, { headings, values, code }: CorrectorAdvice): string {
   const [first, second] = headings;
   if (first === undefined || second === undefined || !values['seen'] || !values['left'] || code.includes('slew')) return '';
-  return host.t('swing.advice.work', {
+  const half = values['left'].value / 2;
+  // Where the half is none as it would be written, there is nothing to be halved.
+  return host.t(Math.abs(half) < 0.05 ? 'swing.advice.work.done' : 'swing.advice.work', {
     first: formatBearing(first, 0),
     second: formatBearing(second, 0),
     seen: formatError(values['seen'].value),
-    left: formatError(values['left'].value),
-    half: formatError(values['left'].value / 2),
+    left: formatError(2 * half),
+    half: formatError(half),
   });
 }
 

@@ -11,6 +11,7 @@ export const adviceMessages: Catalogue = {
   'source.memory-angle': 'aus dem Gedächtnis; der Winkel hergeleitet',
   'source.memory-hemispheres': 'aus dem Gedächtnis; auf beiden Halbkugeln gleich',
   'swing.advice.work': 'Auf {first} alles Sichtbare, {seen}, wegnehmen; dann auf {second}, wo {left} erscheinen sollte, die Hälfte davon, {half}.',
+  'swing.advice.work.done': 'Auf {first} alles Sichtbare, {seen}, wegnehmen; dann auf {second} prüfen, wo nichts mehr wegzunehmen sein sollte.',
   'swing.advice.clockwise': 'um {angle} im Uhrzeigersinn',
   'swing.advice.anticlockwise': 'um {angle} gegen den Uhrzeigersinn',
   'swing.advice.magnet.red-forward': 'B {B}: Längsschiffsmagnete unter der Rose, rote Enden nach vorn.',

@@ -11,6 +11,7 @@ export const adviceMessages: Catalogue = {
   'source.memory-angle': 'de memoria; el ángulo, deducido',
   'source.memory-hemispheres': 'de memoria; igual en ambos hemisferios',
   'swing.advice.work': 'A {first} quitar todo lo que se vea, {seen}; luego a {second}, donde debería aparecer {left}, quitar la mitad, {half}.',
+  'swing.advice.work.done': 'A {first} quitar todo lo que se vea, {seen}; luego comprobar a {second}, donde no debería quedar nada que quitar.',
   'swing.advice.clockwise': '{angle} en el sentido de las agujas del reloj',
   'swing.advice.anticlockwise': '{angle} en sentido contrario a las agujas del reloj',
   'swing.advice.magnet.red-forward': 'B {B}: imanes longitudinales bajo la rosa, extremos rojos a proa.',

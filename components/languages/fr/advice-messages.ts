@@ -11,6 +11,7 @@ export const adviceMessages: Catalogue = {
   'source.memory-angle': 'de mémoire ; angle déduit',
   'source.memory-hemispheres': 'de mémoire ; de même dans les deux hémisphères',
   'swing.advice.work': 'Au {first} ôter tout ce qui se voit, {seen} ; puis au {second}, où {left} devrait paraître, en ôter la moitié, {half}.',
+  'swing.advice.work.done': 'Au {first} ôter tout ce qui se voit, {seen} ; puis vérifier au {second}, où il ne devrait rien rester à ôter.',
   'swing.advice.clockwise': 'de {angle} en sens horaire',
   'swing.advice.anticlockwise': 'de {angle} en sens antihoraire',
   'swing.advice.magnet.red-forward': 'B {B} : aimants longitudinaux sous la rose, bouts rouges sur l’avant.',

@@ -11,6 +11,7 @@ export const adviceMessages: Catalogue = {
   'source.memory-angle': 'dari ingatan; sudutnya diturunkan',
   'source.memory-hemispheres': 'dari ingatan; sama di kedua belahan bumi',
   'swing.advice.work': 'Pada {first} hilangkan semua yang tampak, {seen}; lalu pada {second}, yang seharusnya menunjukkan {left}, hilangkan setengahnya, {half}.',
+  'swing.advice.work.done': 'Pada {first} hilangkan semua yang tampak, {seen}; lalu periksa pada {second}, yang seharusnya tidak menunjukkan apa-apa lagi untuk dihilangkan.',
   'swing.advice.clockwise': 'searah jarum jam sebesar {angle}',
   'swing.advice.anticlockwise': 'berlawanan arah jarum jam sebesar {angle}',
   'swing.advice.magnet.red-forward': 'B {B}: magnet membujur di bawah piringan, ujung merah ke depan.',

@@ -11,6 +11,7 @@ export const adviceMessages: Catalogue = {
   'source.memory-angle': '凭记忆；角度系推导',
   'source.memory-hemispheres': '凭记忆；南北半球相同',
   'swing.advice.work': '在{first}上将所见自差{seen}全部消除；再到{second}，该处应剩{left}，消除其一半，即{half}。',
+  'swing.advice.work.done': '在{first}上将所见自差{seen}全部消除；再到{second}核对，该处应已无可消除的自差。',
   'swing.advice.clockwise': '顺时针{angle}',
   'swing.advice.anticlockwise': '逆时针{angle}',
   'swing.advice.magnet.red-forward': 'B {B}：罗盘下方的纵向校正磁铁，红端朝前。',

@@ -434,6 +434,15 @@ describe('judging', () => {
     expect(advice).not.to.match(/\{|swing\.advice/);
   });
 
+  // It said “where 0.0° should show, take out half of it, 0.0°”.
+  it('has nothing halved on the opposite heading where there is no constant part', async () => {
+    const rows = [0, 45, 90, 135, 180, 225, 270, 315].map((heading) => `${heading}\t${(3 * Math.sin((heading * Math.PI) / 180)).toFixed(2)}`).join('\n');
+    const element = await fixture<LubberSwing>(html`<lubber-swing .rows=${rows.replace('\t0.00', '\t-0.00')}></lubber-swing>`);
+    const advice = flat(root(element).querySelector('.advice'));
+    expect(advice).to.match(/On 090° take out all that is seen, 3\.0° E; then check on 270°, where nothing should be left to take out\./);
+    expect(advice).not.to.match(/0\.0°|half of it/);
+  });
+
   it('says what the parallax of a near object does, and allows for it once the turn is known', async () => {
     const element = await fixture<LubberSwing>(
       html`<lubber-swing method="known-object" object-bearing="080" circle-radius="300" circle-distance="5" .rows=${'000\t79\n090\t81\n180\t82\n270\t80'}></lubber-swing>`,
