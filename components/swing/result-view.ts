@@ -56,11 +56,13 @@ function compassView(host: LubberElement, shown: ShownResult, compass: SwungComp
   const held = compass === 'standard' ? whole : (whole?.steering ?? null);
   const holds = whole !== null && (!state.two || whole.stage === state.stage);
   const cautions = (holds ? held : result)?.cautions ?? [];
+  // That it is beyond the limit is said with the answer.
+  const ofCard = result.check?.cautions.filter(({ code }) => code !== 'beyond-limit') ?? [];
   const behind = behindOf(host, before, compass === 'standard' ? state.given.card : null);
   const name = host.t(state.two ? `swing.stage.${state.stage}` : 'swing.curve');
   return html`<div class="of-compass">
     ${state.steering ? html`<h3 class="compass">${host.t(`swing.compass.${compass}`)}</h3>` : nothing}
-    ${curveView(host, result, { name, behind, limit: state.limit.largest, compass, paired: state.steering })} ${cautionsView(host, inPageFigures(host, [...cautions, ...(result.check?.cautions ?? [])]))}
+    ${curveView(host, result, { name, behind, limit: state.limit.largest, compass, paired: state.steering })} ${cautionsView(host, inPageFigures(host, [...cautions, ...ofCard]))}
     ${nextSteps(host, result, compass, holds, !state.steering, useCard)} ${before ? changeView(host, before, result) : nothing} ${coefficientsView(host, result)}
   </div>`;
 }

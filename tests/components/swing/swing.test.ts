@@ -443,6 +443,13 @@ describe('judging', () => {
     expect(advice).not.to.match(/0\.0°|half of it/);
   });
 
+  it('tells a deviation beyond the limit once, with the answer', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing .rows=${shipRows(8, (deviation) => 3 * deviation)}></lubber-swing>`);
+    expect(headline(element)).to.match(/Beyond the limit of 5°/);
+    expect(text(element).match(/beyond the limit/gi)).to.have.length(1);
+    expect(element.result?.check?.cautions.map(({ code }) => code)).to.include('beyond-limit');
+  });
+
   it('says what the parallax of a near object does, and allows for it once the turn is known', async () => {
     const element = await fixture<LubberSwing>(
       html`<lubber-swing method="known-object" object-bearing="080" circle-radius="300" circle-distance="5" .rows=${'000\t79\n090\t81\n180\t82\n270\t80'}></lubber-swing>`,
