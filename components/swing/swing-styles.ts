@@ -3,9 +3,9 @@ import { css } from 'lit';
 /** The grid to the left, what it comes to beside it; below it where there is no room for both. */
 export const swingStyles = css`
   .swing { display: flex; flex-wrap: wrap; gap: var(--space-6) var(--space-9); align-items: flex-start; }
-  .swing > .entry-side { flex: 1 1 20rem; min-inline-size: 0; }
+  .swing > .entry-side { flex: 1 1 21rem; min-inline-size: 0; }
   .swing.broad > .entry-side { flex-basis: 24rem; }
-  .swing > .result-side { flex: 1.4 1 33rem; min-inline-size: 0; }
+  .swing > .result-side { flex: 3 1 25rem; min-inline-size: 0; }
   /* Two more columns leave no room beside the grid. */
   .swing.wide > .entry-side { flex-basis: 100%; }
   /* The curve stays in sight while a long column is typed. */

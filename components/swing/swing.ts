@@ -235,7 +235,9 @@ export class LubberSwing extends SwingProperties {
     const { left, found, whole } = (this.#shown = this.#rounds);
     const round = this.#stage === 'found' && found ? found : left;
     const { state: now, worked } = round;
-    const { narrow } = this.width;
+    const { narrow, close } = this.width;
+    // Where there is no room for it beside the readings, the answer comes first.
+    const above = narrow || close;
     const headline = html`<div class="headline">${answerView(this, now, worked)}</div>`;
     const entry = entryView(this, {
       round,
@@ -251,10 +253,10 @@ export class LubberSwing extends SwingProperties {
     const result = resultView(this, { state: now, result: worked.result, whole, useCard: this.#useCard });
     return this.frame(html`
       <h2 part="title">${this.t('swing.title')}</h2>
-      ${narrow ? headline : nothing}
+      ${above ? headline : nothing}
       <div class="swing ${this.mixed || now.steering ? 'wide' : this.#columns.length > 2 ? 'broad' : ''}">
         ${entry} ${narrow ? nothing : laidOut()}
-        <div class="result-side">${narrow ? nothing : headline}${result}</div>
+        <div class="result-side">${above ? nothing : headline}${result}</div>
       </div>
     `);
   }

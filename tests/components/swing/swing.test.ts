@@ -480,6 +480,27 @@ describe('a narrow page', () => {
   });
 });
 
+describe('a page as wide as a tablet', () => {
+  // Answer and curve stood below all readings from 640 to 930 pixels.
+  for (const [width, first] of [[700, 'above'], [780, 'above'], [840, 'beside'], [900, 'beside']] as const) {
+    it(`of ${width} pixels has the answer ${first} the readings`, async () => {
+      const frame = document.createElement('div');
+      frame.style.inlineSize = `${width}px`;
+      document.body.append(frame);
+      const element = document.createElement('lubber-swing');
+      element.rows = shipRows(8);
+      frame.append(element);
+      await settled(element);
+      const [answer, grid] = ['.headline', 'table.grid'].map((each) => (root(element).querySelector(each) as Element).getBoundingClientRect()) as [DOMRect, DOMRect];
+      expect(answer.bottom, 'over the readings').to.be.at.most(grid.top);
+      if (first === 'beside') expect(answer.left).to.be.at.least(grid.right);
+      const box = root(element).querySelector('.scroll') as Element;
+      expect(box.scrollWidth).to.be.at.most(box.clientWidth);
+      frame.remove();
+    });
+  }
+});
+
 describe('a narrow grid', () => {
   // A reading that does not fit bore a mark that pushed its box for using it out of sight; so did the steering compass's label.
   const deviations = shipRows(16, (deviation, place) => deviation + (place === 5 ? 9 : 0)).split('\n');
