@@ -24,7 +24,7 @@ export const tableMessages: Catalogue = {
   'iron.heel.column.upright': 'droit',
   'iron.heel.column.heeled': 'gîté',
   'iron.heel.column.error': 'écart',
-  'iron.heel.column.estimate': 'estimation linéaire',
+  'iron.heel.column.estimate': 'estim. linéaire',
   'iron.voyage.table': 'Le navire en deux lieux',
   'iron.voyage.changes': 'Change avec le lieu',
   'iron.voyage.stays': 'Reste au navire',
