@@ -26,6 +26,6 @@ export const conversionStyles = css`
   .part > .hint { margin-block-end: var(--space-2); }
   .mark { margin: var(--space-2) 0 0; padding: var(--space-2) var(--space-3); border-inline-start: 3px solid var(--line); }
   .mark.wrong { border-inline-start-color: var(--warn); background: var(--warn-paper); }
-  .mark.wrong::before { content: '▲ '; content: '▲ ' / ''; color: var(--warn); }
+  .mark.wrong::before { content: '▲ '; content: '▲ '/''; color: var(--warn); }
   .mark.right { border-inline-start-color: var(--accent); }
 `;

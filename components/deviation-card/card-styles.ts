@@ -36,7 +36,7 @@ export const cardStyles = css`
   .flag { font-size: 0.7em; display: inline-block; inline-size: 0; text-indent: 0.2em; }
   .verdict { margin: var(--space-2) 0; }
   .verdict.exceeds { color: var(--bad); font-weight: 600; }
-  .verdict.exceeds::before { content: '▲ '; content: '▲ ' / ''; }
+  .verdict.exceeds::before { content: '▲ '; content: '▲ '/''; }
   .paper .coefficients { font-size: var(--medium); white-space: pre-wrap; }
   .correctors { inline-size: 100%; margin-block: var(--space-2); table-layout: fixed; }
   .correctors th:first-child { inline-size: 34%; }

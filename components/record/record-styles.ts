@@ -9,7 +9,7 @@ export const recordStyles = css`
   .alarm button { margin-block-start: var(--space-1); }
   .told { margin: var(--space-2) 0; min-block-size: 1.45em; }
   .told.wrong { color: var(--bad); }
-  .told.wrong::before { content: '▲ '; content: '▲ ' / ''; }
+  .told.wrong::before { content: '▲ '; content: '▲ '/''; }
   .form-grid { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(15rem, 100%), 1fr)); gap: 0 var(--space-6); align-items: start; padding-block: var(--space-2); }
   .form-grid .wide { grid-column: 1 / -1; }
   .form-grid .field + .hint { margin-block: calc(-1 * var(--space-2)) var(--gap); }
@@ -23,7 +23,7 @@ export const recordStyles = css`
   .book tr.struck > td .letter { text-decoration: line-through; }
   .book button.open { min-inline-size: max(2.4rem, var(--target)); padding: 0 var(--space-1); text-align: right; font-variant-numeric: inherit; }
   .book .mark { display: block; color: var(--warn); font-size: var(--small); }
-  .book .mark::before { content: '▲ '; content: '▲ ' / ''; }
+  .book .mark::before { content: '▲ '; content: '▲ '/''; }
   .book .note { display: inline-block; inline-size: 100%; color: var(--soft); font-size: var(--small); text-decoration: none; }
   .narrow table, .close .book { font-size: var(--small); }
   .narrow .book { --cell: 0.3rem; }

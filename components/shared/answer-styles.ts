@@ -23,7 +23,7 @@ export const answerStyles = css`
   dl.split dd small { display: block; color: var(--soft); font-size: var(--small); }
   .cautions { list-style: none; margin: var(--space-3) 0 0; padding: 0; }
   .cautions li { padding: var(--space-2) var(--space-3); border-inline-start: 3px solid var(--line); margin-block-end: var(--space-2); font-size: var(--medium); }
-  .cautions li.warning::before { content: '▲ '; content: '▲ ' / ''; color: var(--warn); }
+  .cautions li.warning::before { content: '▲ '; content: '▲ '/''; color: var(--warn); }
   .cautions li.warning { border-inline-start-color: var(--warn); background: var(--warn-paper); }
   .standing { margin: var(--space-4) 0; border-block-start: 1px solid var(--line); padding-block-start: var(--space-2); }
   .standing:last-child { margin-block-end: 0; }

@@ -31,7 +31,7 @@ export const fieldStyles = css`
   .entry input:read-only { color: var(--soft); }
   .echo { margin-inline-start: auto; font-size: var(--small); color: var(--soft); white-space: nowrap; }
   .problem, .hint { color: var(--bad); font-size: var(--small); margin: var(--space-1) 0 0; }
-  .problem::before { content: '▲ '; content: '▲ ' / ''; }
+  .problem::before { content: '▲ '; content: '▲ '/''; }
   .hint { color: var(--soft); }
   .pair { display: grid; grid-template-columns: 1fr 1fr; gap: 0 var(--space-4); }
   /* Below each other where a label would run over two lines and push its field out of the row. */

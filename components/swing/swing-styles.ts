@@ -88,7 +88,7 @@ export const swingStyles = css`
   .tools { margin-block: var(--space-2); }
   .mixed { margin-block-end: var(--space-half); display: flex; align-items: center; gap: var(--space-2); font-size: var(--medium); color: var(--soft); min-height: var(--target); }
   .beyond { color: var(--bad); font-weight: 600; }
-  .beyond::before { content: '▲ '; content: '▲ ' / ''; }
+  .beyond::before { content: '▲ '; content: '▲ '/''; }
   table.coefficients tbody th { white-space: nowrap; }
   table.coefficients th .part { color: var(--soft); font-size: var(--small); margin-inline-start: var(--space-1); }
   .narrow table.coefficients th .part { display: none; }
