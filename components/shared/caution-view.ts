@@ -3,16 +3,13 @@ import type { TemplateResult } from 'lit';
 import type { Caution } from '../../core/working/caution.js';
 import type { Quantity } from '../../core/working/quantity.js';
 import { bodyInWords } from './body-name.js';
-import { formatAngle, formatNumber } from './figures.js';
 import type { LubberElement } from './lubber-element.js';
 import { quantityText } from './quantity-text.js';
 
 /** In a sentence a count is a whole number, a limit of 5° is just that, and so are 10 m. */
 function inSentence(quantity: Quantity): string {
-  if (!Number.isInteger(quantity.value)) return quantityText(quantity);
-  if (quantity.unit === 'number') return formatNumber(quantity.value, 0);
-  if (quantity.unit === 'metres') return `${formatNumber(quantity.value, 0)}\u00a0m`;
-  return quantity.unit === 'angle' ? formatAngle(quantity.value, 0) : quantityText(quantity);
+  const text = quantityText(quantity);
+  return quantity.value % 1 === 0 && /number|metres|angle/.test(quantity.unit) ? text.replace(/\D0+/, '') : text;
 }
 
 function textOf(host: LubberElement, caution: Caution): string {

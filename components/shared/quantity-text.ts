@@ -1,3 +1,4 @@
+import { roundTo } from '../../core/angle/format-angle.js';
 import type { Quantity, Unit } from '../../core/working/quantity.js';
 import { formatAngle, formatBearing, formatError, formatLatitude, formatLongitude, formatNumber } from './figures.js';
 
@@ -8,7 +9,7 @@ const writers: Record<Unit, (value: number) => string> = {
   declination: formatLatitude,
   longitude: formatLongitude,
   // What rounds to 360 is 0, as an almanac prints it.
-  hourAngle: (value) => formatAngle(Number(value.toFixed(2)) % 360, 2),
+  hourAngle: (value) => formatAngle(roundTo(value, 2) % 360, 2),
   angle: (value) => formatAngle(value, 2),
   arcminutes: (value) => `${formatNumber(value, 1)}′`,
   metres: (value) => `${formatNumber(value, 1)}\u00a0m`,
