@@ -1,7 +1,7 @@
 import { leastSquares } from './least-squares.js';
 import type { Solution } from './linear-problem.js';
 import type { WeighedReading } from './observations.js';
-import { noChanges, predictedFrom, type FitModel } from './predict-deviation.js';
+import { predictedFrom, roomForChanges, type FitModel } from './predict-deviation.js';
 
 /** How an estimate of the coefficients agrees with readings. */
 export interface Agreement {
@@ -17,14 +17,16 @@ export interface Agreement {
 
 /** Null where the estimate gives one of the readings no deviation. */
 export function agreement(model: FitModel, readings: readonly WeighedReading[], estimate: readonly number[]): Agreement | null {
-  const residuals: number[] = [];
-  const changes = noChanges();
+  const count = readings.length;
+  const residuals = new Array<number>(count);
+  const changes = roomForChanges(count);
   let squares = 0;
-  for (const { waves, deviation, weight } of readings) {
-    const predicted = predictedFrom(model, estimate, waves, changes);
+  for (let place = 0; place < count; place++) {
+    const { waves, deviation, weight } = readings[place] as WeighedReading;
+    const predicted = predictedFrom(model, estimate, waves, changes, place);
     if (predicted === null) return null;
     const residual = deviation - predicted;
-    residuals.push(residual);
+    residuals[place] = residual;
     squares += weight * residual * residual;
   }
   return { estimate, residuals, changes, squares };

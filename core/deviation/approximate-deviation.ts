@@ -22,13 +22,20 @@ export function checkCoefficients(argument: string, coefficients: Readonly<Recor
   for (const name of coefficientNames) checkFinite(`${argument}.${name}`, coefficients[name]);
 }
 
-/** Constant, sine and cosine of a heading, sine and cosine of twice the heading. */
-export type Harmonics = readonly [one: number, sin: number, cos: number, sin2: number, cos2: number];
-
 /**
- * What each coefficient is multiplied by on a compass heading, in the order A to E; with a
- * magnetic heading and exact coefficients the same five make the numerator of tan δ.
+ * Sine and cosine of a heading and of twice the heading: what the coefficients B to E are
+ * multiplied by on a compass heading; with a magnetic heading and exact coefficients the same
+ * four make the numerator of tan δ. By their names: a list taken apart leaves more behind it
+ * than its sum, and that a thousand times for each key typed in a swing.
  */
+export interface Harmonics {
+  readonly sin: number;
+  readonly cos: number;
+  readonly sin2: number;
+  readonly cos2: number;
+}
+
+/** The harmonics of a heading, degrees. */
 export function harmonics(heading: number): Harmonics {
   const place = 2 * heading;
   if (!Number.isInteger(place) || place < 0 || place > 720) return wavesOf(heading);
@@ -39,7 +46,7 @@ export function harmonics(heading: number): Harmonics {
 const onHalfDegrees: (Harmonics | undefined)[] = [];
 
 function wavesOf(heading: number): Harmonics {
-  return [1, sinDegrees(heading), cosDegrees(heading), sinDegrees(2 * heading), cosDegrees(2 * heading)];
+  return { sin: sinDegrees(heading), cos: cosDegrees(heading), sin2: sinDegrees(2 * heading), cos2: cosDegrees(2 * heading) };
 }
 
 /**
@@ -59,14 +66,14 @@ export function deviationAt(coefficients: ApproximateCoefficients, compassHeadin
 
 /** The same of coefficients and a heading that have been checked: a card is asked for every degree. */
 export function approximateDeviation(coefficients: ApproximateCoefficients, compassHeading: number): number {
-  const [one, sin, cos, sin2, cos2] = harmonics(compassHeading);
+  const { sin, cos, sin2, cos2 } = harmonics(compassHeading);
   const { A, B, C, D, E } = coefficients;
-  return A * one + B * sin + C * cos + D * sin2 + E * cos2;
+  return A + B * sin + C * cos + D * sin2 + E * cos2;
 }
 
 /** Change of that deviation for one degree of compass heading, a pure number. */
 export function approximateSlope(coefficients: ApproximateCoefficients, compassHeading: number): number {
-  const [, sin, cos, sin2, cos2] = harmonics(compassHeading);
+  const { sin, cos, sin2, cos2 } = harmonics(compassHeading);
   const { B, C, D, E } = coefficients;
   return arcOfDegrees(B * cos - C * sin + 2 * (D * cos2 - E * sin2));
 }

@@ -38,25 +38,26 @@ function aboutGaps(card: DeviationCard): Caution[] {
 export function checkCard(card: DeviationCard, limit: DeviationLimit = deviationLimits[0] as DeviationLimit): CardCheck {
   checkRange('limit.largest', limit.largest, Number.MIN_VALUE, 180);
   const curve = deviationCurve(card);
-  const headings = Array.from({ length: 360 }, (_, heading) => heading);
-  if (card.kind === 'table') headings.push(...sortedRows(card.rows).map(({ heading }) => heading));
+  const rows = card.kind === 'table' ? sortedRows(card.rows) : [];
+  const places = 360 + rows.length;
   let largest = { deviation: 0, heading: 0 };
   let most = -Infinity;
   let least = Infinity;
   let total = 0;
   let lost = 0;
-  headings.forEach((heading, place) => {
+  for (let place = 0; place < places; place++) {
+    const heading = rows[place - 360]?.heading ?? place;
     const deviation = curve.at(heading);
     if (deviation === null) {
       lost++;
-      return;
+      continue;
     }
     if (Math.abs(deviation) > Math.abs(largest.deviation)) largest = { deviation, heading };
-    most = Math.max(most, deviation);
-    least = Math.min(least, deviation);
+    if (deviation > most) most = deviation;
+    if (deviation < least) least = deviation;
     if (place < 360) total += deviation;
-  });
-  const spread = lost === headings.length ? 0 : most - least;
+  }
+  const spread = lost === places ? 0 : most - least;
   const size = Math.abs(largest.deviation);
   const withinLimit = lost === 0 && (limit.inclusive ? size <= limit.largest : size < limit.largest);
   const cautions = aboutGaps(card);

@@ -1,7 +1,7 @@
 import { checkFinite } from '../angle/check-number.js';
 import { harmonics } from './approximate-deviation.js';
 import type { DeviationFit } from './fit-deviation.js';
-import { noChanges, predictedFrom } from './predict-deviation.js';
+import { predictedFrom, roomForChanges } from './predict-deviation.js';
 import { studentLimit } from './student.js';
 
 export interface BandPoint {
@@ -23,18 +23,18 @@ const MANY = 1000;
 export function confidenceBands(fit: DeviationFit, probability = 0.95): (compassHeading: number) => BandPoint | null {
   const limit = studentLimit(probability, fit.basis === 'scatter' ? fit.degreesOfFreedom : MANY);
   const { covariance, estimate } = fit.curve;
+  const changes = roomForChanges(1);
   return (compassHeading) => {
     checkFinite('compassHeading', compassHeading);
     if (fit.determined.length < 5) return null;
-    const changes = noChanges();
     const deviation = predictedFrom(fit.model, estimate, harmonics(compassHeading), changes);
     if (deviation === null) return null;
     if (covariance === null) return { deviation, halfWidth: null };
-    const change = changes.map(([one]) => one as number);
+    const change = (i: number): number => (changes[i] as number[])[0] as number;
     let variance = 0;
     for (let i = 0; i < covariance.length; i++) {
       const row = covariance[i] as readonly number[];
-      for (let j = 0; j < row.length; j++) variance += (row[j] as number) * (change[i] as number) * (change[j] as number);
+      for (let j = 0; j < row.length; j++) variance += (row[j] as number) * change(i) * change(j);
     }
     return { deviation, halfWidth: limit * Math.sqrt(Math.max(0, variance)) };
   };

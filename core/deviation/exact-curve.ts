@@ -1,6 +1,6 @@
 import { checkFinite } from '../angle/check-number.js';
 import { wrap360 } from '../angle/wrap.js';
-import { cosDegrees, sinDegrees } from '../angle/trigonometry.js';
+import { harmonics } from './approximate-deviation.js';
 import type { DeviationCurve } from './curve-of-card.js';
 import {
   checkExact,
@@ -8,6 +8,7 @@ import {
   exactDeviationByCompass,
   exactDeviationsByCompass,
   exactMagneticHeadings,
+  forces,
   type ExactCoefficients,
 } from './exact-deviation.js';
 import type { HeadingRange } from './heading-inverse.js';
@@ -16,13 +17,12 @@ import type { HeadingRange } from './heading-inverse.js';
 function slopeByMagnetic(exact: ExactCoefficients, magneticHeading: number): number {
   const deviation = exactDeviation(exact, magneticHeading);
   if (deviation === null) return 0;
-  const { A, B, C, D, E } = exact;
-  const z = magneticHeading;
+  const { B, C, D, E } = exact;
+  const { sin, cos, sin2, cos2 } = harmonics(magneticHeading);
   // Along and across the needle: the force, and the change of the two parts of it.
-  const north = 1 + B * cosDegrees(z) - C * sinDegrees(z) + D * cosDegrees(2 * z) - E * sinDegrees(2 * z);
-  const east = A + B * sinDegrees(z) + C * cosDegrees(z) + D * sinDegrees(2 * z) + E * cosDegrees(2 * z);
-  const northChange = -B * sinDegrees(z) - C * cosDegrees(z) - 2 * (D * sinDegrees(2 * z) + E * cosDegrees(2 * z));
-  const eastChange = B * cosDegrees(z) - C * sinDegrees(z) + 2 * (D * cosDegrees(2 * z) - E * sinDegrees(2 * z));
+  const { east, north } = forces(exact, magneticHeading);
+  const northChange = -B * sin - C * cos - 2 * (D * sin2 + E * cos2);
+  const eastChange = B * cos - C * sin + 2 * (D * cos2 - E * sin2);
   return (eastChange * north - northChange * east) / (east ** 2 + north ** 2);
 }
 

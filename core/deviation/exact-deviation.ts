@@ -26,8 +26,8 @@ export function checkExact(argument: string, exact: ExactCoefficients): void {
 }
 
 /** Forces on the needle towards magnetic east and north, in units of λH, on a magnetic heading. */
-function forces({ A, B, C, D, E }: ExactCoefficients, magneticHeading: number): { east: number; north: number } {
-  const [, sin, cos, sin2, cos2] = harmonics(magneticHeading);
+export function forces({ A, B, C, D, E }: ExactCoefficients, magneticHeading: number): { east: number; north: number } {
+  const { sin, cos, sin2, cos2 } = harmonics(magneticHeading);
   return {
     east: A + B * sin + C * cos + D * sin2 + E * cos2,
     north: 1 + B * cos - C * sin + D * cos2 - E * sin2,
@@ -65,7 +65,7 @@ export function exactDeviationsByCompass(exact: ExactCoefficients, compassHeadin
   checkExact('exact', exact);
   checkFinite('compassHeading', compassHeading);
   const { A, B, C, D, E } = exact;
-  const [, sin, cos, sin2, cos2] = harmonics(compassHeading);
+  const { sin, cos, sin2, cos2 } = harmonics(compassHeading);
   const p = 1 - D * cos2 + E * sin2;
   const q = A + D * sin2 + E * cos2;
   const s = B * sin + C * cos;

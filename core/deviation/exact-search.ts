@@ -2,6 +2,7 @@ import { cosDegrees, sinDegrees } from '../angle/trigonometry.js';
 import { agreement, weightedSolution, type Agreement } from './agreement.js';
 import type { Solution } from './linear-problem.js';
 import type { WeighedReading } from './observations.js';
+import { roomForChanges } from './predict-deviation.js';
 
 /**
  * A first estimate from the equation for sin δ, linear in the coefficients; one too strong
@@ -9,10 +10,15 @@ import type { WeighedReading } from './observations.js';
  */
 function start(readings: readonly WeighedReading[]): Agreement | null {
   const sines = readings.map(({ deviation }) => sinDegrees(deviation));
-  const columns: number[][] = [[], [], [], [], []];
-  readings.forEach(({ waves: [, sin, cos, sin2, cos2], deviation }, k) => {
-    const [sine, cosine] = [sines[k] as number, cosDegrees(deviation)];
-    [cosine, sin, cos, sin2 * cosine + cos2 * sine, cos2 * cosine - sin2 * sine].forEach((factor, i) => columns[i]?.push(factor));
+  const columns = roomForChanges(readings.length);
+  readings.forEach(({ waves: { sin, cos, sin2, cos2 }, deviation }, k) => {
+    const sine = sines[k] as number;
+    const cosine = cosDegrees(deviation);
+    columns[0][k] = cosine;
+    columns[1][k] = sin;
+    columns[2][k] = cos;
+    columns[3][k] = sin2 * cosine + cos2 * sine;
+    columns[4][k] = cos2 * cosine - sin2 * sine;
   });
   let { estimate } = weightedSolution(readings, columns, sines);
   for (let i = 0; i < 20; i++) {

@@ -1,17 +1,25 @@
 import { atan2Degrees, degreesOfArc } from '../angle/trigonometry.js';
-import { harmonics, type Harmonics } from './approximate-deviation.js';
+import { coefficientNames, harmonics, type Harmonics } from './approximate-deviation.js';
 
 export type FitModel = 'approximate' | 'exact';
 
 /** For each coefficient a list of how much the deviation changes with it, degrees, one for every reading. */
-export type Changes = readonly [A: number[], B: number[], C: number[], D: number[], E: number[]];
+export type Changes = Five<number[]>;
 
-export const noChanges = (): Changes => [[], [], [], [], []];
+/** Lists for so many readings, to be filled place by place. */
+export const roomForChanges = (readings: number): Changes => coefficientNames.map(() => new Array<number>(readings)) as unknown as Changes;
 
-function approximate(estimate: readonly number[], waves: Harmonics, changes: Changes | null): number {
-  changes?.forEach((list, i) => list.push(waves[i] as number));
-  const [A, B, C, D, E] = estimate as [number, number, number, number, number];
-  return A * waves[0] + B * waves[1] + C * waves[2] + D * waves[3] + E * waves[4];
+type Five<T> = readonly [A: T, B: T, C: T, D: T, E: T];
+
+function approximate(estimate: Five<number>, { sin, cos, sin2, cos2 }: Harmonics, changes: Changes | null, place: number): number {
+  if (changes !== null) {
+    changes[0][place] = 1;
+    changes[1][place] = sin;
+    changes[2][place] = cos;
+    changes[3][place] = sin2;
+    changes[4][place] = cos2;
+  }
+  return estimate[0] + estimate[1] * sin + estimate[2] * cos + estimate[3] * sin2 + estimate[4] * cos2;
 }
 
 /**
@@ -20,11 +28,11 @@ function approximate(estimate: readonly number[], waves: Harmonics, changes: Cha
  * Sine and cosine of δ follow from those of the heading by the theorems of addition, so that a
  * fit, which asks for this a thousand times, is paid with one arc tangent for each reading.
  */
-function exact([A, B, C, D, E]: readonly number[], [, sin, cos, sin2, cos2]: Harmonics, changes: Changes | null): number | null {
-  const p = 1 - (D as number) * cos2 + (E as number) * sin2;
-  const q = (A as number) + (D as number) * sin2 + (E as number) * cos2;
+function exact(estimate: Five<number>, { sin, cos, sin2, cos2 }: Harmonics, changes: Changes | null, place: number): number | null {
+  const p = 1 - estimate[3] * cos2 + estimate[4] * sin2;
+  const q = estimate[0] + estimate[3] * sin2 + estimate[4] * cos2;
   const reach = Math.sqrt(p * p + q * q);
-  const sine = ((B as number) * sin + (C as number) * cos) / reach;
+  const sine = (estimate[1] * sin + estimate[2] * cos) / reach;
   if (!(Math.abs(sine) < 1)) return null;
   const cosine = Math.sqrt((1 - sine) * (1 + sine));
   // δ is the angle of (p, q) and the angle whose sine is `sine`, one on the other.
@@ -32,21 +40,21 @@ function exact([A, B, C, D, E]: readonly number[], [, sin, cos, sin2, cos2]: Har
   const cosDeviation = (p * cosine - q * sine) / reach;
   if (changes !== null) {
     const pull = degreesOfArc(1 / (reach * cosine));
-    changes[0].push(cosDeviation * pull);
-    changes[1].push(sin * pull);
-    changes[2].push(cos * pull);
-    changes[3].push((sin2 * cosDeviation + cos2 * sinDeviation) * pull);
-    changes[4].push((cos2 * cosDeviation - sin2 * sinDeviation) * pull);
+    changes[0][place] = cosDeviation * pull;
+    changes[1][place] = sin * pull;
+    changes[2][place] = cos * pull;
+    changes[3][place] = (sin2 * cosDeviation + cos2 * sinDeviation) * pull;
+    changes[4][place] = (cos2 * cosDeviation - sin2 * sinDeviation) * pull;
   }
   return atan2Degrees(sinDeviation, cosDeviation);
 }
 
 /**
  * The deviation a model gives where the waves of the heading are these, degrees; null where it
- * gives nothing. What it changes by with each coefficient is written down in `changes`, if given.
+ * gives nothing. What it changes by with each coefficient is written down in `changes`, if given, at that place.
  */
-export function predictedFrom(model: FitModel, estimate: readonly number[], waves: Harmonics, changes: Changes | null = null): number | null {
-  return model === 'exact' ? exact(estimate, waves, changes) : approximate(estimate, waves, changes);
+export function predictedFrom(model: FitModel, estimate: readonly number[], waves: Harmonics, changes: Changes | null = null, place = 0): number | null {
+  return (model === 'exact' ? exact : approximate)(estimate as Five<number>, waves, changes, place);
 }
 
 /** The deviation a model gives on a compass heading, degrees; null where it gives nothing. */
