@@ -62,15 +62,12 @@ function sampled({ curves, band }: ChartContent): Sampled {
   return { lines: curves.map((curve) => samples.map((heading) => curve.at(heading))), band: band ? bandSamples.map(band) : [] };
 }
 
-/** Everything of a chart that has to fit on its scale. */
-export function chartedDeviations(content: ChartContent, { lines, band } = sampled(content)): readonly number[] {
+/** Everything of a chart that has to fit on its scale; null where it has nothing. */
+export function chartedDeviations(content: ChartContent, { lines, band } = sampled(content)): readonly (number | null)[] {
   const { points = [], limit } = content;
-  const charted = points.map(({ deviation }) => deviation);
-  for (const line of lines) for (const deviation of line) charted.push(deviation ?? 0);
-  for (const edges of band) if (edges) charted.push(...edges);
   // A limit far outside everything would press the curve flat.
-  if (limit && limit <= 6) charted.push(limit, -limit);
-  return charted;
+  const charted: (number | null)[] = limit && limit <= 6 ? [limit, -limit] : [];
+  return charted.concat(points.map(({ deviation }) => deviation), ...lines, ...band);
 }
 
 interface Place {
@@ -90,31 +87,19 @@ function writtenAcross(width: number): readonly string[] {
   return known;
 }
 
-/** The points of a line, a list for each piece of it: it breaks off where there is nothing to draw. */
+/** A point as it is written in a path. */
+const corner = (x: string | undefined, y: number): string => `${x} ${y.toFixed(1)}`;
+
+/** The points of a line, a text for each piece of it: it breaks off where there is nothing to draw. */
 function linePoints(line: readonly (number | null)[], { y }: Place, x: readonly string[]): readonly string[] {
-  const pieces: string[] = [];
-  let piece = '';
-  line.forEach((deviation, place) => {
-    if (deviation !== null) piece += `${x[place]} ${y(deviation).toFixed(1)} `;
-    if (piece && (deviation === null || place === line.length - 1)) {
-      pieces.push(piece);
-      piece = '';
-    }
-  });
-  return pieces;
+  const points = line.map((deviation, place) => (deviation === null ? '|' : corner(x[place], y(deviation))));
+  return points.join(' ').split('|').filter((piece) => piece.trim());
 }
 
 /** The points round a band: along its lower edge, and back along the upper. */
 function bandPoints(band: readonly Edges[], { y }: Place, x: readonly string[]): string {
-  let lower = '';
-  let upper = '';
-  band.forEach((edges, place) => {
-    if (!edges) return;
-    const over = x[place * BAND_STEP];
-    lower += `${over} ${y(edges[0]).toFixed(1)} `;
-    upper = `${over} ${y(edges[1]).toFixed(1)} ${upper}`;
-  });
-  return lower + upper;
+  const along = (edge: 0 | 1): string[] => band.flatMap((edges, place) => (edges ? corner(x[place * BAND_STEP], y(edges[edge])) : []));
+  return [...along(0), ...along(1).reverse()].join(' ');
 }
 
 /** A reading that does not count, or should not. */
@@ -127,7 +112,7 @@ function markedView(point: ChartPoint, { x, y }: Place): SVGTemplateResult {
 
 /** The readings that belong to the curve: one line that is not drawn, with a ring at each corner. */
 function ringsView(points: readonly ChartPoint[], { x, y }: Place, id: string): SVGTemplateResult {
-  const corners = points.map(({ heading, deviation }) => `${x(wrap360(heading)).toFixed(1)} ${y(deviation).toFixed(1)}`).join(' ');
+  const corners = points.map(({ heading, deviation }) => corner(x(wrap360(heading)).toFixed(1), y(deviation))).join(' ');
   return svg`<marker id=${id} markerUnits="userSpaceOnUse" markerWidth="10" markerHeight="10" refX="5" refY="5">
       <circle cx="5" cy="5" r="3.2" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.4"></circle>
     </marker>

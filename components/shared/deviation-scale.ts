@@ -12,13 +12,14 @@ const steps = [0.5, 1, 2, 5, 10, 15, 30, 45, 90];
 /** Steps that leave room to write beside them. */
 const MOST_STEPS = 8;
 
-/** A scale for these deviations, degrees; nothing, or nothing but zeros, is shown within ±1°. */
-export function deviationScale(deviations: Iterable<number>): DeviationScale {
+/** A scale for these deviations, degrees, null passed over; nothing, or nothing but zeros, is shown within ±1°. */
+export function deviationScale(deviations: readonly (number | null)[]): DeviationScale {
   let least = -1;
   let most = 1;
   for (const deviation of deviations) {
-    least = Math.min(least, deviation);
-    most = Math.max(most, deviation);
+    if (deviation === null) continue;
+    if (deviation < least) least = deviation;
+    if (deviation > most) most = deviation;
   }
   const step = steps.find((size) => Math.ceil(most / size) - Math.floor(least / size) <= MOST_STEPS) ?? 180;
   const low = Math.floor(least / step) * step;

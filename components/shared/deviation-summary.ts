@@ -3,34 +3,23 @@ import type { ChartCurve } from './deviation-chart.js';
 import { formatBearing } from './figures.js';
 import { spokenError } from './spoken.js';
 
-/** The deviation on every degree, 0 to 360. */
-const onDegrees = (curve: ChartCurve): readonly (number | null)[] => Array.from({ length: 361 }, (_, heading) => curve.at(heading));
-
-/** Headings where a curve crosses zero, by the straight line from degree to degree. */
-function crossings(deviations: readonly (number | null)[]): number[] {
-  const found: number[] = [];
-  for (let heading = 0; heading < 360; heading += 1) {
-    const here = deviations[heading] ?? null;
-    const next = deviations[heading + 1] ?? null;
-    if (here === null || next === null || here === next) continue;
-    // A zero on the degree itself belongs to the stretch that begins there.
-    if (here === 0 || here * next < 0) found.push(heading + here / (here - next));
-  }
-  return found;
-}
-
 /** A curve in one sentence: its largest values, where they are, and where it crosses zero. */
 export function deviationSummary(curve: ChartCurve, t: Translate): string {
   let [most, least] = [{ at: 0, deviation: -Infinity }, { at: 0, deviation: Infinity }];
-  const deviations = onDegrees(curve);
+  const crossings: number[] = [];
+  let next = curve.at(0);
   for (let at = 0; at < 360; at += 1) {
-    const deviation = deviations[at] ?? null;
+    const deviation = next;
+    next = curve.at(at + 1);
     if (deviation === null) continue;
     if (deviation > most.deviation) most = { at, deviation };
     if (deviation < least.deviation) least = { at, deviation };
+    if (next === null || deviation === next) continue;
+    // By the straight line from degree to degree; a zero on the degree itself belongs to the stretch that begins there.
+    if (deviation === 0 || deviation * next < 0) crossings.push(at + deviation / (deviation - next));
   }
   if (most.deviation === -Infinity) return '';
-  const headings = crossings(deviations).slice(0, 8).map((heading) => formatBearing(heading, 0));
+  const headings = crossings.slice(0, 8).map((heading) => formatBearing(heading, 0));
   return t('chart.summary', {
     name: curve.name,
     most: spokenError(most.deviation, t),

@@ -14,7 +14,7 @@ import type { LubberElement } from '../shared/lubber-element.js';
 
 /** What drawing and summary ask for the same whole degrees is worked out once. */
 function remembered<T>(of: (heading: number) => T): (heading: number) => T {
-  const known: T[] = [];
+  const known = new Array<T>(361);
   return (heading) => (known[heading] ??= of(heading));
 }
 
