@@ -12,7 +12,7 @@ const signed = (value: number, decimals: number): string => `${Number(value.toFi
 
 function withDoubt(host: LubberElement, value: number | null, error: number | null, decimals: number, unit: string): TemplateResult {
   if (value === null) return html`<span class="soft">${host.t('swing.notDetermined')}</span>`;
-  return html`<bdi dir="ltr">${signed(value, decimals)}${unit}</bdi>${error === null ? nothing : html`<small class="soft"> ±&nbsp;${formatNumber(error, decimals)}</small>`}`;
+  return html`<div class="closed ${error === null ? '' : 'doubted'}">${signed(value, decimals)}${unit}${error === null ? nothing : html`<small class="soft"> ±&nbsp;${formatNumber(error, decimals)}</small>`}</div>`;
 }
 
 /** A to E by least squares with their standard errors, by the eight points, and where it is in use the exact fit. */

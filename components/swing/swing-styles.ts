@@ -64,6 +64,7 @@ export const swingStyles = css`
   /* No figure makes its cell larger, so none moves another: see laid-out.ts. */
   .frame:not(.narrow) .closed { contain: size layout; block-size: 1.4em; min-inline-size: 4.2em; line-height: 1.4; }
   .frame:not(.narrow) .bad .closed { min-inline-size: 5.4em; }
+  .frame:not(.narrow) .doubted.closed { min-inline-size: 8.4em; }
   table.grid td.bad { color: var(--bad); font-weight: 600; padding-inline-start: var(--space-1); }
   table.grid tr.reason td { padding-block: 0 var(--space-2); white-space: normal; }
   table.grid tr.reason .problem { max-inline-size: 24rem; }
