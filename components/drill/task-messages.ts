@@ -68,6 +68,6 @@ export const hintMessages: Catalogue = {
   'drill.hint.card': 'Enter the card with the ship’s head by compass, and go between its rows in proportion.',
   'drill.hint.card.magnetic': 'The card goes by compass. Find the heading that with its deviation makes the magnetic one.',
   'drill.hint.coefficients': 'B is half of east less west, C half of north less south; A is the mean of all; D and E are quarters.',
-  'drill.hint.polarity': 'Red is the end where the lines of force leave. They run north, and down in the northern hemisphere.',
+  'drill.hint.polarity': 'Red is the end where the lines of force leave. They run north, and north of the magnetic equator down.',
   'drill.hint.latitude': 'Permanent magnetism acts as one over H; vertical soft iron as Z over H, and Z changes its sign at the magnetic equator.',
 };

@@ -49,6 +49,14 @@ const withoutNoun = ['drill.at', 'record.count.memory', 'swing.count', 'advice.c
 const pluralsIn = (words: ReadonlyMap<string, string>): string[] =>
   [...words].filter(([key, text]) => /\{(?:count|freedom|rows)\}\s\p{L}/u.test(text) && !neverOne.includes(key) && !withoutNoun.includes(key)).map(([key]) => key);
 
+describe('the poles of iron', () => {
+  // A hint of the drill said that the field points down in the northern hemisphere.
+  it('are told by the magnetic equator', () => {
+    assert.deepEqual(byHemisphere(english), []);
+    assert.match(english.get('drill.hint.polarity') ?? '', /magnetic equator/);
+  });
+});
+
 describe('a count of one, as of none or five', () => {
   it('reads well in English', () => assert.deepEqual(pluralsIn(english), []));
   it('would be found', () => assert.deepEqual(pluralsIn(new Map([['a', '{count} readings'], ['b', 'Readings: {count}.']])), ['a']));
@@ -70,6 +78,13 @@ describe('± and its figure', () => {
     assert.deepEqual(sources.filter((file) => /± \$\{/.test(readFileSync(join(folder, file), 'utf8'))), []);
   });
 });
+
+/** A hemisphere, in the languages there are. */
+const hemisphere = /hemisphere|Halbkugel|Hemisphäre|hemisferio|hémisphère|belahan|半球/i;
+
+/** Texts on the poles of iron that speak of a hemisphere: the vertical field is nil on the magnetic equator, by its definition, and up to 12° from the other one. */
+const byHemisphere = (words: ReadonlyMap<string, string>): string[] =>
+  [...words].filter(([key, text]) => /^(?:drill|iron)\./.test(key) && /polarity|slip|latitude|induced/.test(key) && hemisphere.test(text)).map(([key]) => key);
 
 const placesOf = (text: string): string => [...text.matchAll(/\{\w+\}/g)].map(([place]) => place).sort().join(' ');
 
@@ -98,6 +113,11 @@ for (const language of languages) {
         if (places.some((place, index) => place <= (places[index - 1] ?? -1))) odd.push(file);
       }
       assert.deepEqual(odd, []);
+    });
+
+    it('tell the poles of iron by the magnetic equator', () => {
+      assert.deepEqual(byHemisphere(new Map(Object.entries(whole))), []);
+      assert.ok((whole['drill.hint.polarity'] ?? '').includes({ de: 'magnetischen Äquator', es: 'ecuador magnético', fr: 'équateur magnétique', id: 'katulistiwa magnet', zh: '磁赤道' }[language] ?? ''));
     });
 
     it('are never empty', () => assert.deepEqual(Object.keys(whole).filter((key) => !whole[key] && english.get(key)), []));

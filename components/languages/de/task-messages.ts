@@ -64,6 +64,6 @@ export const hintMessages: Catalogue = {
   'drill.hint.card': 'Die Tafel mit dem anliegenden MgK betreten und zwischen ihren Zeilen einschalten.',
   'drill.hint.card.magnetic': 'Die Tafel gilt für den Magnetkompasskurs. Den suchen, der mit seiner Ablenkung den missweisenden ergibt.',
   'drill.hint.coefficients': 'B ist die Hälfte von Ost minus West, C die Hälfte von Nord minus Süd; A das Mittel aller; D und E sind Viertel.',
-  'drill.hint.polarity': 'Rot ist das Ende, an dem die Kraftlinien austreten. Sie laufen nach Nord, auf der Nordhalbkugel nach unten.',
+  'drill.hint.polarity': 'Rot ist das Ende, an dem die Kraftlinien austreten. Sie laufen nach Nord, nördlich des magnetischen Äquators nach unten.',
   'drill.hint.latitude': 'Fester Magnetismus wirkt wie eins durch H; vertikales weiches Eisen wie Z durch H, und Z wechselt am magnetischen Äquator das Vorzeichen.',
 };

@@ -64,6 +64,6 @@ export const hintMessages: Catalogue = {
   'drill.hint.card': 'Entrar en la tablilla con el rumbo de aguja del buque e interpolar en proporción entre sus filas.',
   'drill.hint.card.magnetic': 'La tablilla va por rumbos de aguja. Hallar el rumbo que con su desvío da el magnético.',
   'drill.hint.coefficients': 'B es la mitad de este menos oeste, C la mitad de norte menos sur; A es la media de todos; D y E son cuartos.',
-  'drill.hint.polarity': 'Rojo es el extremo por donde salen las líneas de fuerza. Van hacia el norte, y hacia abajo en el hemisferio norte.',
+  'drill.hint.polarity': 'Rojo es el extremo por donde salen las líneas de fuerza. Van hacia el norte, y hacia abajo al norte del ecuador magnético.',
   'drill.hint.latitude': 'El magnetismo permanente actúa como uno partido por H; el hierro dulce vertical como Z partido por H, y Z cambia de signo en el ecuador magnético.',
 };

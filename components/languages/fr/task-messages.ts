@@ -64,6 +64,6 @@ export const hintMessages: Catalogue = {
   'drill.hint.card': 'Entrer dans le tableau avec le cap compas, et interpoler en proportion entre ses lignes.',
   'drill.hint.card.magnetic': 'Le tableau va par caps compas. Trouver le cap qui, avec sa déviation, fait le magnétique.',
   'drill.hint.coefficients': 'B est la moitié de est moins ouest, C la moitié de nord moins sud ; A est la moyenne de tout ; D et E sont des quarts.',
-  'drill.hint.polarity': 'Rouge est le bout d’où sortent les lignes de force. Elles vont vers le nord, et vers le bas dans l’hémisphère nord.',
+  'drill.hint.polarity': 'Rouge est le bout d’où sortent les lignes de force. Elles vont vers le nord, et vers le bas au nord de l’équateur magnétique.',
   'drill.hint.latitude': 'Le magnétisme permanent agit comme un sur H ; le fer doux vertical comme Z sur H, et Z change de signe à l’équateur magnétique.',
 };

@@ -65,6 +65,6 @@ export const hintMessages: Catalogue = {
   'drill.hint.card': 'Masuki daftar dengan haluan pedoman kapal, dan ambil nilai sebanding di antara barisnya.',
   'drill.hint.card.magnetic': 'Daftar itu menurut pedoman. Cari haluan yang dengan deviasinya menghasilkan haluan magnetis itu.',
   'drill.hint.coefficients': 'B adalah setengah dari timur dikurangi barat, C setengah dari utara dikurangi selatan; A rata-rata semuanya; D dan E seperempat.',
-  'drill.hint.polarity': 'Merah adalah ujung tempat garis gaya keluar. Garis itu mengarah ke utara, dan ke bawah di belahan utara.',
+  'drill.hint.polarity': 'Merah adalah ujung tempat garis gaya keluar. Garis itu mengarah ke utara, dan ke bawah di utara katulistiwa magnet.',
   'drill.hint.latitude': 'Magnetisme permanen bekerja sebagai satu per H; besi lunak tegak sebagai Z per H, dan Z berganti tanda di katulistiwa magnet.',
 };

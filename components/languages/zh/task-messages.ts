@@ -64,6 +64,6 @@ export const hintMessages: Catalogue = {
   'drill.hint.card': '用罗航向查自差表，并在两行之间按比例内插。',
   'drill.hint.card.magnetic': '自差表按罗航向列出。找出加上其自差后等于该磁航向的罗航向。',
   'drill.hint.coefficients': 'B为东减西的一半，C为北减南的一半；A为全部平均；D和E取四分之一。',
-  'drill.hint.polarity': '磁力线离开的一端为红。磁力线指向北，在北半球向下。',
+  'drill.hint.polarity': '磁力线离开的一端为红。磁力线指向北，在磁赤道以北向下。',
   'drill.hint.latitude': '永久船磁的作用与H成反比；垂直软铁与Z/H成正比，Z在磁赤道处变号。',
 };
