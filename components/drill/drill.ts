@@ -120,6 +120,8 @@ export class LubberDrill extends DrillSetElement {
     this.session.change({ hinted: true });
     this.requestUpdate();
     this.say(hintText(this, now.exercise));
+    // The button pressed goes; a field would bring up the keys of a telephone, over the hint.
+    this.#focus('#check');
   }
 
   #show(): void {
@@ -134,6 +136,12 @@ export class LubberDrill extends DrillSetElement {
   #go(index: number): void {
     this.session.go(index);
     this.#turn(index < (this.session.state?.count ?? 0) ? '#title' : '#summary');
+  }
+
+  /** The button pressed is not in the other view. */
+  #look(view: LubberDrill['view']): void {
+    this.view = view;
+    this.#focus('#title');
   }
 
   #restart(): void {
@@ -204,7 +212,7 @@ export class LubberDrill extends DrillSetElement {
 
   #footView(): TemplateResult {
     const way = (view: LubberDrill['view'], key: string): TemplateResult | typeof nothing =>
-      this.view === view ? nothing : html`<button part="button" type="button" class="plain" @click=${() => (this.view = view)}>${this.t(key)}</button>`;
+      this.view === view ? nothing : html`<button part="button" type="button" class="plain" @click=${() => this.#look(view)}>${this.t(key)}</button>`;
     return html`<div class="row foot no-print">
       ${this.view === 'exercise' ? nothing : html`<button part="button" type="button" class="main" @click=${() => printAlone(this)}>${this.t('print')}</button>`}
       ${way('exercise', 'drill.sheet.back')} ${way('sheet', 'drill.sheet.open')} ${this.answer === 'hidden' ? nothing : way('key', 'drill.sheet.key')}

@@ -16,7 +16,7 @@ interface Sheet {
 
 function head(host: LubberElement, title: string, { seed, level }: Sheet): TemplateResult {
   return html`<header class="sheet-head">
-    <h2 part="title">${host.t(title)}</h2>
+    <h2 part="title" id="title" tabindex="-1">${host.t(title)}</h2>
     <p class="small soft">${host.t('drill.sheet.of', { seed, level })}</p>
   </header>`;
 }
