@@ -64,4 +64,18 @@ describe('the pages of the demo', () => {
     assert.equal(await page.evaluate(() => document.documentElement.dataset['lubberTheme']), 'night');
     await page.close();
   });
+
+  it('print their words in black or dark grey on white, links too, in whatever light they are on the screen', async () => {
+    const { page } = await openPage(browser, `${server.address}demo/guides/administrator.html`);
+    await page.emulateMediaType('print');
+    for (const light of ['day', 'dusk', 'night']) {
+      await page.evaluate((theme) => (document.documentElement.dataset['lubberTheme'] = theme), light);
+      const found = await page.evaluate(() => {
+        const shown = [...document.querySelectorAll('body *')].filter((each) => each.getClientRects().length > 0 && each.textContent?.trim());
+        return { inks: [...new Set(shown.map((each) => getComputedStyle(each).color))].sort(), ground: getComputedStyle(document.documentElement).backgroundColor };
+      });
+      assert.deepEqual(found, { inks: ['rgb(0, 0, 0)', 'rgb(51, 51, 51)'], ground: 'rgb(255, 255, 255)' }, light);
+    }
+    await page.close();
+  });
 });
