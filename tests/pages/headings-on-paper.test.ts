@@ -1,0 +1,48 @@
+/** Pages to read, printed: no heading stays behind at the foot of a sheet. */
+import assert from 'node:assert/strict';
+import { after, before, describe, it } from 'node:test';
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser } from 'puppeteer-core';
+import { serve } from '../../demo/serve.js';
+import { projectFolder } from '../install.js';
+import { browserNames, openBrowser, openPage } from './browser.js';
+import { pageTexts, print } from './paper.js';
+
+const names = readdirSync(join(projectFolder, 'demo/guides')).filter((name) => name.endsWith('.html'));
+const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
+
+for (const browserName of browserNames) {
+  describe(`headings on paper in ${browserName}`, () => {
+    let browser: Browser;
+    let server: Awaited<ReturnType<typeof serve>>;
+
+    before(async () => {
+      server = await serve();
+      browser = await openBrowser(browserName);
+    });
+
+    after(async () => {
+      await browser.close();
+      server.server.close();
+    });
+
+    for (const name of names) {
+      it(`${name}: each stands above what it heads, wherever the sheet ends`, async (context) => {
+        const { page } = await openPage(browser, `${server.address}demo/guides/${name}`);
+        const headings = (await page.$$eval('h2, h3', (found) => found.map((each) => each.textContent ?? ''))).map(plain);
+        // Where a sheet ends hangs on the letters of the machine: a few lines more at the top try every place.
+        for (const lines of [0, 2, 6]) {
+          await page.$eval('h1', (title, tall) => { (title as HTMLElement).style.paddingBlockStart = `${tall}rem`; }, lines * 1.5);
+          const sheets = pageTexts(await print(page));
+          if (!sheets) return context.skip('no pdftotext');
+          for (const sheet of sheets) {
+            const last = headings.find((heading) => plain(sheet).endsWith(heading));
+            assert.equal(last, undefined, `${lines} lines more`);
+          }
+        }
+        await page.close();
+      });
+    }
+  });
+}
