@@ -3,6 +3,8 @@ import type { DeviationFit } from '../deviation/fit-deviation.js';
 import { repeatedReadings } from '../deviation/heading-gaps.js';
 import { reversedNaming } from '../deviation/reversed-naming.js';
 import type { CompassZone } from '../field/zone.js';
+import { METRES_PER_MILE } from '../sight/line-bearing.js';
+import { beyondSight, transitLine } from '../sight/transit-line.js';
 import { formatDate, formatTimeOfDay } from '../time/instant.js';
 import { note, warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
@@ -35,6 +37,16 @@ function aboutObject({ rows, settings }: SwingFindings): Caution[] {
   if (!near || !circle || circle.turning) return [];
   const largest = largestParallax(circle);
   return largest < SMALL_PARALLAX ? [] : [warning('parallax', { largest: quantity(largest, 'angle') })];
+}
+
+/** Marks nobody sees from there: a place is typed on the wrong side, and with it goes the variation. */
+function aboutMarks({ rows, settings }: SwingFindings): Caution[] {
+  const { transit, place } = settings;
+  if (!transit || (transit.kind === 'one-mark' && !place) || !rows.some(({ method }) => method === 'transit')) return [];
+  const found = transitLine(transit, place);
+  if (!found.determined) return [];
+  const farthest = Math.max(found.line.shipDistance ?? 0, found.line.markDistance ?? 0);
+  return beyondSight(farthest) ? [warning('mark-beyond-sight', { distance: quantity(farthest / METRES_PER_MILE, 'nauticalMiles') })] : [];
 }
 
 function aboutConstant({ settings, constantLost }: SwingFindings): Caution[] {
@@ -80,7 +92,7 @@ const OF_BEGINNING = new Set(['too-few-readings', 'too-few-to-find-slips', 'half
 
 /**
  * What the user should know of a swing: the fit's own cautions, those of headings taken
- * twice as one `headings-twice` where they are many, and `headings-missing`, `past-midnight`, `parallax`,
+ * twice as one `headings-twice` where they are many, and `headings-missing`, `past-midnight`, `mark-beyond-sight`, `parallax`,
  * `constant-lost`, `constant-taken`, `sun-high`, `reversed-naming`, `caution-zone`, `blackout-zone`. While headings planned are
  * missing and those taken give no curve, the headings still to be taken stand for all that follows from it.
  */
@@ -97,7 +109,7 @@ export function swingCautions(findings: SwingFindings): readonly Caution[] {
   }
   const cautions = [...aboutRepeats(findings), ...ofFit.filter(({ code }) => code !== 'heading-twice')];
   if (missing.length > 0) cautions.push(note('headings-missing', { headings: named(missing) }));
-  cautions.push(...aboutTimes(findings), ...aboutObject(findings), ...aboutConstant(findings));
+  cautions.push(...aboutTimes(findings), ...aboutMarks(findings), ...aboutObject(findings), ...aboutConstant(findings));
   const highest = Math.max(...counted.map(({ reading }) => reading.altitude ?? -90));
   if (highest > HIGH_SUN) cautions.push(note('sun-high', { altitude: quantity(highest, 'angle') }));
   if (zone === 'caution' || zone === 'blackout') cautions.push(warning(`${zone}-zone`));

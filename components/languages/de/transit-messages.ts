@@ -66,7 +66,6 @@ export const transitMessages: Catalogue = {
   'caution.transit-insensitive': '{line}Die Marken liegen nur {apart} auseinander und {away} ab: Sie scheinen bis {offLine} daneben in Deckung. Weiter getrennte Marken sind sicherer.',
   'caution.marks-close': '{line}Die Marken stehen nur {apart} auseinander: Auf ± {places} bekannte Orte lassen die Peilung ihrer Linie um {effect} unsicher. Die in der Karte gedruckte Peilung nehmen oder weiter auseinanderstehende Marken.',
   'caution.mark-close': '{line}Die Marke ist nur {away} entfernt: Der auf ± {ship} bekannte Schiffsort lässt ihre Peilung um {effect} unsicher. Eine weiter entfernte Marke nehmen oder zwei in Deckpeilung.',
-  'caution.mark-beyond-sight': '{line}Eine Marke in {distance} Abstand ist nicht zu sehen: Positionen prüfen, N oder S, E oder W.',
   'caution.marks-far-apart': '{line}Marken {distance} auseinander sind nicht in Deckung zu sehen: Positionen prüfen, N oder S, E oder W.',
   'caution.convergence': '{line}Sichtlinie und Gerade der Merkatorkarte unterscheiden sich hier um {difference}: die erste nehmen.',
   'caution.odd-mark': 'Linie {number} liegt {difference} vom Mittel der anderen, über der Unsicherheit ihrer Ablesung: Marken und Peilung prüfen.',

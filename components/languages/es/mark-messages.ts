@@ -8,4 +8,5 @@ export const markMessages: Catalogue = {
   'transit.none.same-place': '{line}No hay línea: los dos lugares son el mismo.',
   'transit.none.pole': '{line}En un polo todas las direcciones son la misma: no hay demora.',
   'transit.none.two-ways': '{line}Estos lugares son antípodas: revisar las situaciones.',
+  'caution.mark-beyond-sight': '{line}Una marca a {distance} no puede verse: revisar las situaciones, N o S, E o W.',
 };

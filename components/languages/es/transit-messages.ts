@@ -66,7 +66,6 @@ export const transitMessages: Catalogue = {
   'caution.transit-insensitive': '{line}Las marcas distan solo {apart} entre sí y están a {away}: parecen enfiladas hasta a {offLine} de la línea. Son más seguras marcas más separadas.',
   'caution.marks-close': '{line}Las marcas distan solo {apart} entre sí: situaciones conocidas a ± {places} dejan la demora de su enfilación incierta en {effect}. Tomar la demora impresa en la carta, o marcas más separadas.',
   'caution.mark-close': '{line}La marca está a solo {away}: la situación del buque, conocida a ± {ship}, deja su demora incierta en {effect}. Tomar una marca más lejana, o dos en enfilación.',
-  'caution.mark-beyond-sight': '{line}Una marca a {distance} no puede verse: revisar las situaciones, N o S, E o W.',
   'caution.marks-far-apart': '{line}Marcas separadas {distance} no pueden verse enfiladas: revisar las situaciones, N o S, E o W.',
   'caution.convergence': '{line}La visual y la recta de la carta Mercator difieren aquí {difference}: tomar la primera.',
   'caution.odd-mark': 'La línea {number} se aparta {difference} de la media de las demás, más que la incertidumbre de su lectura: revisar sus marcas y su demora.',

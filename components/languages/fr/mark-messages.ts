@@ -8,4 +8,5 @@ export const markMessages: Catalogue = {
   'transit.none.same-place': '{line}Il n’y a pas de ligne : les deux lieux sont le même.',
   'transit.none.pole': '{line}À un pôle toutes les directions sont la même : il n’y a pas de relèvement.',
   'transit.none.two-ways': '{line}Ces lieux sont aux antipodes : vérifier les positions.',
+  'caution.mark-beyond-sight': '{line}Un amer à {distance} ne peut être vu : vérifier les positions, N ou S, E ou W.',
 };

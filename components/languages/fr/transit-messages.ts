@@ -66,7 +66,6 @@ export const transitMessages: Catalogue = {
   'caution.transit-insensitive': '{line}Les amers ne sont distants que de {apart}, à {away} du navire : ils paraissent alignés jusqu’à {offLine} à côté. Des amers plus écartés sont plus sûrs.',
   'caution.marks-close': '{line}Les amers ne sont qu’à {apart} l’un de l’autre : des positions connues à ± {places} laissent le relèvement de leur alignement incertain de {effect}. Prendre le relèvement imprimé sur la carte, ou des amers plus écartés.',
   'caution.mark-close': '{line}L’amer n’est qu’à {away} : la position du navire, connue à ± {ship}, laisse son relèvement incertain de {effect}. Prendre un amer plus éloigné, ou deux en alignement.',
-  'caution.mark-beyond-sight': '{line}Un amer à {distance} ne peut être vu : vérifier les positions, N ou S, E ou W.',
   'caution.marks-far-apart': '{line}Des amers distants de {distance} ne peuvent être vus alignés : vérifier les positions, N ou S, E ou W.',
   'caution.convergence': '{line}La visuelle et la droite de la carte de Mercator diffèrent ici de {difference} : prendre la première.',
   'caution.odd-mark': 'La ligne {number} s’écarte de {difference} de la moyenne des autres, plus que l’incertitude de sa lecture : vérifier ses amers et son relèvement.',

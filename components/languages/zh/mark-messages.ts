@@ -8,4 +8,5 @@ export const markMessages: Catalogue = {
   'transit.none.same-place': '{line}不成线：两处位置相同。',
   'transit.none.pole': '{line}在极点各方向都相同：没有方位。',
   'transit.none.two-ways': '{line}两处位于地球的对跖点：请检查位置。',
+  'caution.mark-beyond-sight': '{line}距离{distance}的物标看不见：请检查位置，N或S，E或W。',
 };

@@ -66,7 +66,6 @@ export const transitMessages: Catalogue = {
   'caution.transit-insensitive': '{line}两标相距仅{apart}，距船{away}：偏离{offLine}之内看上去仍重叠。相距较远的物标更可靠。',
   'caution.marks-close': '{line}两物标仅相距{apart}：位置误差±{places}使其叠标方位的不确定度达{effect}。请采用海图所注方位，或选相距更远的物标。',
   'caution.mark-close': '{line}物标仅距{away}：船位误差±{ship}使其方位的不确定度达{effect}。请选更远的物标，或两物标叠标。',
-  'caution.mark-beyond-sight': '{line}距离{distance}的物标看不见：请检查位置，N或S，E或W。',
   'caution.marks-far-apart': '{line}相距{distance}的物标不可能看到重叠：请检查位置，N或S，E或W。',
   'caution.convergence': '{line}视线与墨卡托海图上的直线在此相差{difference}：以前者为准。',
   'caution.odd-mark': '第{number}条线与其余平均值相差{difference}，超过其读数的不确定度：请检查其物标和方位。',

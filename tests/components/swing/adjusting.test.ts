@@ -245,6 +245,15 @@ describe('a transit by its two marks', () => {
     expect(text(element)).not.to.match(/NaN|undefined/);
   });
 
+  it('asks about a place from which nobody sees them: 010 E taken for 010 W is 1200 miles', async () => {
+    const element = await fixture<LubberSwing>(
+      html`<lubber-swing method="transit" transit-by="marks" variation="10W" latitude="0" longitude="010-00W" front-latitude="0" front-longitude="010-00E" rear-latitude="0" rear-longitude="010-01E" .rows=${'000\t98'}></lubber-swing>`,
+    );
+    const told = flat(root(element).querySelector('[part=cautions]'));
+    expect(told).to.match(/A mark 120\d\.\d M away cannot be seen: check the positions, N or S, E or W\./);
+    expect(told).not.to.match(/[{}]/);
+  });
+
   it('the variation by the model is that at the front mark where no place of the ship is given', async () => {
     const marks = html`<lubber-swing method="transit" transit-by="marks" date="2026-06-01" front-latitude="50N" front-longitude="004W" rear-latitude="50-01N" rear-longitude="004W" .rows=${'000\t0'}></lubber-swing>`;
     const [row] = (await fixture<LubberSwing>(marks)).result?.rows ?? [];

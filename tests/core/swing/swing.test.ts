@@ -161,6 +161,25 @@ test('a curve that is not determined is not said to be large', () => {
   assert.ok(!codes(found.cautions).includes('beyond-approximate'), codes(found.cautions).join());
 });
 
+// One degree of latitude is 60 sea miles, one of longitude on the equator too: distances by the sphere, from memory.
+test('marks that nobody sees from the place of the swing are asked about', () => {
+  const front = { latitude: 0, longitude: 9.9 };
+  const rear = { latitude: 0, longitude: 10 };
+  const rows = [0, 45, 90, 135].map((heading): SwingRow => ({ method: 'transit', heading, bearing: 88 }));
+  const asked = (place: { latitude: number; longitude: number } | undefined, marks = { front, rear }) =>
+    swing(rows, { place, variation: 2, transit: { kind: 'two-marks', ...marks } }).cautions.filter(({ code }) => code.startsWith('mark'));
+  assert.deepEqual(codes(asked({ latitude: 0, longitude: 9.8 })), []);
+  assert.deepEqual(codes(asked(undefined)), []);
+  const [turned] = asked({ latitude: 0, longitude: -9.8 });
+  assert.equal(turned?.code, 'mark-beyond-sight');
+  const { distance } = turned?.values ?? {};
+  assertClose(typeof distance === 'object' ? distance.value : NaN, 19.7 * 60, 3, 'distance');
+  assert.deepEqual(codes(asked(undefined, { front: { latitude: 0, longitude: -9.9 }, rear })), ['mark-beyond-sight']);
+  // Where no row is of the transit its marks are of no interest.
+  const others: SwingRow[] = [{ method: 'deviation', heading: 0, deviation: 2 }];
+  assert.deepEqual(codes(swing(others, { place: { latitude: 0, longitude: -9.8 }, transit: { kind: 'two-marks', front, rear } }).cautions).filter((code) => code.startsWith('mark')), []);
+});
+
 test('times of the Sun on either side of midnight, all on one day, are asked about', () => {
   const at = (heading: number, time: string, day = '2026-12-20'): SwingRow => ({ method: 'sun', heading, bearing: 100, instant: new Date(`${day}T${time}Z`) });
   const place = { latitude: -72.25, longitude: 179.5 };
