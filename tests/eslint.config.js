@@ -92,6 +92,10 @@ export default tseslint.config(
     rules: {
       'no-restricted-syntax': noNamed([
         { selector: "MemberExpression[object.name=/^(it|describe|test)$/][property.name=/^(only|skip|todo)$/]", message: 'Every test runs, always.' },
+        {
+          selector: 'ChainExpression > CallExpression[callee.property.name=/^(click|focus|blur|select|submit|requestSubmit|showModal|dispatchEvent)$/]',
+          message: 'A press of what is not there passes in silence: must(...) of tests/support/in-widget.ts.',
+        },
       ]),
     },
   },

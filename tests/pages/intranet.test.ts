@@ -11,7 +11,7 @@ async function press(page: Page, tag: string, label: string): Promise<void> {
     (widget, text) => {
       const buttons = document.querySelector(widget)?.shadowRoot?.querySelectorAll('button') ?? [];
       const button = [...buttons].find(({ textContent }) => textContent === text);
-      button?.click();
+      if (button) button.click();
       return button !== undefined;
     },
     {},

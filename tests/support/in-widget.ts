@@ -4,6 +4,12 @@ type Widget = HTMLElement & { readonly updateComplete: Promise<unknown> };
 
 export const root = (widget: Element): ShadowRoot => widget.shadowRoot as ShadowRoot;
 
+/** What a test presses or goes to: with `?.` the press of a button that is not there would pass in silence. */
+export function must<Found>(found: Found | null | undefined): Found {
+  if (found === null || found === undefined) throw new Error('what the test presses or goes to is not there');
+  return found;
+}
+
 /** The text of a piece of a widget, its white space as it is read. */
 export const flat = (node: Element | null | undefined): string => (node?.textContent ?? '').replace(/\s+/g, ' ').trim();
 

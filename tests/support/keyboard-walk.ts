@@ -104,7 +104,7 @@ export interface Walk {
 export async function walk(page: Page): Promise<Walk> {
   const expected = await reachable(page);
   await page.evaluate(() => {
-    document.getElementById('before')?.focus();
+    (document.getElementById('before') as HTMLElement).focus();
     scrollTo(0, 0);
   });
   const stops: Stop[] = [];

@@ -32,7 +32,7 @@ try {
     await page.goto(`${address}demo/${path}?theme=${theme}`, { waitUntil: 'networkidle0' });
     const box = await page.evaluate((sought) => {
       const widget = document.querySelector(sought);
-      (document.activeElement as HTMLElement | null)?.blur();
+      if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
       const { x, y, width: wide, height: high } = (widget as Element).getBoundingClientRect();
       return { x: x + scrollX, y: y + scrollY, width: wide, height: high };
     }, tag);

@@ -3,6 +3,7 @@ import { resetMouse, sendKeys, setViewport } from '@web/test-runner-commands';
 import '../../../components/amplitude/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
 import { assertAccessible } from '../../support/axe.js';
+import { must } from '../../support/in-widget.js';
 
 const root = (element: LubberAmplitude): ShadowRoot => element.shadowRoot as ShadowRoot;
 
@@ -140,7 +141,7 @@ describe('a gyro', () => {
     const element = await answered();
     await type(element, 'variation', '3.2');
     expect(element.result).to.equal(null);
-    root(element).querySelector<HTMLInputElement>('input[value=gyro], input[name=compass]:not(:checked)')?.click();
+    must(root(element).querySelector<HTMLInputElement>('input[value=gyro], input[name=compass]:not(:checked)')).click();
     await element.updateComplete;
     expect(element.result?.compass).to.equal('gyro');
     expect(headline(element)).not.to.contain('To be put right');
@@ -235,7 +236,7 @@ describe('next rising and setting', () => {
   it('fills date and time from the position, and the next day when asked again', async () => {
     const element = await answered();
     const [rising] = root(element).querySelectorAll<HTMLButtonElement>('.row button');
-    rising?.click();
+    must(rising).click();
     await element.updateComplete;
     expect(element.date).to.equal('2026-11-27');
     expect(element.time).to.match(/^08:5\d:\d\d$/);
@@ -246,7 +247,7 @@ describe('next rising and setting', () => {
   it('is said beside the buttons only as long as it holds', async () => {
     const element = await answered();
     const hint = (): string => root(element).querySelector('.row .hint')?.textContent ?? '';
-    root(element).querySelectorAll<HTMLButtonElement>('.row button')[0]?.click();
+    must(root(element).querySelectorAll<HTMLButtonElement>('.row button')[0]).click();
     await element.updateComplete;
     expect(hint()).to.match(/^The Sun rises at 2026-11-27/);
     element.latitude = '20S';
@@ -256,7 +257,7 @@ describe('next rising and setting', () => {
 
   it('says what it needs', async () => {
     const element = await fixture<LubberAmplitude>(html`<lubber-amplitude></lubber-amplitude>`);
-    root(element).querySelectorAll<HTMLButtonElement>('.row button')[1]?.click();
+    must(root(element).querySelectorAll<HTMLButtonElement>('.row button')[1]).click();
     await element.updateComplete;
     expect(root(element).querySelector('[role=status]')?.textContent).to.equal('Enter latitude and longitude first.');
   });
@@ -283,7 +284,7 @@ describe('before the bearing is taken', () => {
     expect(headline(element)).to.match(/The Sun rises at 2026-03-20 06:0[78]:\d\d UTC\./);
     let told = 0;
     element.addEventListener('lubber-result', () => told++);
-    [...root(element).querySelectorAll<HTMLButtonElement>('.headline button')].find(({ textContent }) => textContent === 'Take this time over')?.click();
+    must([...root(element).querySelectorAll<HTMLButtonElement>('.headline button')].find(({ textContent }) => textContent === 'Take this time over')).click();
     await element.updateComplete;
     expect(element.time).to.match(/^06:0[78]/);
     expect(headline(element)).not.to.contain('not on the horizon');
@@ -376,7 +377,7 @@ describe('what the host can do', () => {
     let entry: Record<string, unknown> | undefined;
     element.addEventListener('lubber-record-request', (event) => (entry = event.detail.entry));
     const buttons = [...root(element).querySelectorAll('button')];
-    buttons.find((button) => button.textContent === 'Enter in the record')?.click();
+    must(buttons.find((button) => button.textContent === 'Enter in the record')).click();
     expect(entry?.['method']).to.equal('amplitude');
     expect(entry?.['bearing']).to.equal(113.5);
   });

@@ -8,7 +8,7 @@ import type { LubberRecord } from '../../../components/record/record.js';
 import type { LubberResultEvent } from '../../../components/shared/events.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import { assertAccessible } from '../../support/axe.js';
-import { root, type } from '../../support/in-widget.js';
+import { must, root, type } from '../../support/in-widget.js';
 import { until } from '../../support/until.js';
 
 const text = (element: LubberAzimuth, selector: string): string => (root(element).querySelector(selector)?.textContent ?? '').replace(/\s+/g, ' ').trim();
@@ -171,7 +171,7 @@ describe('which body now', () => {
     await element.updateComplete;
     const button = details?.querySelector<HTMLElement>('td button');
     await sendKeys({ press: 'Tab' });
-    button?.focus();
+    must(button).focus();
     const frame = details?.querySelector('.scroll')?.getBoundingClientRect();
     if (!button || !frame) throw new Error('no body in the list');
     const { outlineWidth, outlineOffset } = getComputedStyle(button);
@@ -210,7 +210,7 @@ describe('which body now', () => {
     const details = root(element).querySelector<HTMLDetailsElement>('details[part=bodies]');
     if (details) details.open = true;
     const moon = root(element).querySelector<HTMLButtonElement>('button[aria-label="Take Moon"]');
-    moon?.focus();
+    must(moon).focus();
     await sendKeys({ press: 'Enter' });
     await element.updateComplete;
     expect(element.body).to.equal('Moon');
@@ -253,7 +253,7 @@ describe('a series', () => {
     const box = root(element).querySelector<HTMLTextAreaElement>('#series');
     const details = box?.closest('details');
     if (details) details.open = true;
-    box?.focus();
+    must(box).focus();
     await sendKeys({ type: '195010 265.1 040' });
     await sendKeys({ press: 'Enter' });
     await sendKeys({ type: '195105 265.3 040' });
@@ -395,7 +395,7 @@ describe('every state', () => {
     const element = ship.querySelector('lubber-azimuth') as LubberAzimuth;
     const record = ship.querySelector('lubber-record') as LubberRecord;
     await record.whole;
-    root(element).querySelector<HTMLElement>('#body')?.focus();
+    must(root(element).querySelector<HTMLElement>('#body')).focus();
     await sendKeys({ type: 'Polaris' });
     await sendKeys({ press: 'Tab' });
     await element.updateComplete;
@@ -405,7 +405,7 @@ describe('every state', () => {
     expect(headline(element)).to.contain('Gyro error 1.5° W');
     expect(headline(element)).to.contain('gyro high');
     const button = [...root(element).querySelectorAll('button')].find((one) => one.textContent === 'Enter in the record');
-    button?.focus();
+    must(button).focus();
     await sendKeys({ press: 'Enter' });
     await until(() => record.entries.length > 0);
     const [entry] = record.entries;
@@ -418,7 +418,7 @@ describe('every state', () => {
     let entry: Readonly<Record<string, unknown>> = {};
     element.addEventListener('lubber-record-request', (event) => (entry = event.detail.entry));
     const button = [...root(element).querySelectorAll('button')].find((one) => one.textContent === 'Enter in the record');
-    button?.focus();
+    must(button).focus();
     await sendKeys({ press: 'Enter' });
     expect(entry).to.include({ method: 'azimuth', placedBy: 'body', body: 'Saturn', bearing: 265, heading: 40, instant: '2026-03-01T19:50:00Z' });
     expect(() => JSON.stringify(entry)).not.to.throw();
@@ -431,14 +431,14 @@ describe('every state', () => {
     ></lubber-azimuth>`);
     const instants: unknown[] = [];
     element.addEventListener('lubber-record-request', (event) => instants.push(event.detail.entry['instant']));
-    const press = (): void => [...root(element).querySelectorAll('button')].find((one) => one.textContent === 'Enter in the record')?.click();
+    const way = (): HTMLButtonElement | undefined => [...root(element).querySelectorAll('button')].find((one) => one.textContent === 'Enter in the record');
     expect(text(element, '.explanation')).to.contain('Enter the time of the bearing');
-    press();
+    expect(way()).to.equal(undefined);
     await type(element, 'time', '1950');
-    press();
+    must(way()).click();
     Object.assign(element, { method: 'body', body: 'Saturn', latitude: '36N', longitude: '020W', time: undefined, series: '19:50:10 265.1\n19:51:05 265.3\n19:52:00 265.4' });
     await element.updateComplete;
-    press();
+    must(way()).click();
     expect(instants).to.deep.equal(['2026-03-01T19:50:00Z', '2026-03-01T19:51:05Z']);
   });
 
@@ -450,7 +450,7 @@ describe('every state', () => {
     await element.updateComplete;
     let entry: Record<string, unknown> = {};
     element.addEventListener('lubber-record-request', (event) => (entry = event.detail.entry));
-    const press = (): void => [...root(element).querySelectorAll('button')].find((one) => one.textContent === 'Enter in the record')?.click();
+    const press = (): void => must([...root(element).querySelectorAll('button')].find((one) => one.textContent === 'Enter in the record')).click();
     press();
     expect(entry['bearing']).to.be.closeTo(265.333, 0.001);
     expect(entry['heading']).to.be.closeTo(1, 1e-9);

@@ -9,7 +9,7 @@ import { shipContext } from '../../../components/shared/ship-context.js';
 import type { Ship } from '../../../components/shared/ship-context.js';
 import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
 import { assertAccessible } from '../../support/axe.js';
-import { flat, headline, input, problem, root, type } from '../../support/in-widget.js';
+import { flat, headline, input, must, problem, root, type } from '../../support/in-widget.js';
 
 const text = (element: LubberConversion): string => (root(element).querySelector('.frame') as HTMLElement).textContent ?? '';
 const radio = (element: LubberConversion, name: string, value: string): HTMLInputElement => {
@@ -133,7 +133,7 @@ describe('a table typed from a book', () => {
   it('converts courses both ways on every printed heading (Handbook of Magnetic Compass Adjustment, fig. 501)', async () => {
     const element = await empty();
     await choose(element, 'source', 'table');
-    root(element).querySelector<HTMLTextAreaElement>('#table')?.focus();
+    must(root(element).querySelector<HTMLTextAreaElement>('#table')).focus();
     for (const line of lines) {
       await sendKeys({ type: line });
       await sendKeys({ press: 'Enter' });
@@ -261,7 +261,7 @@ describe('hard input', () => {
   it('the gyro’s speed error is offered and taken over: 20 knots north in latitude 60 is 2.5° west (from memory)', async () => {
     const element = await fixture<LubberConversion>(html`<lubber-conversion heading="000" heading-by="true" variation="0" speed="20" latitude="60N"></lubber-conversion>`);
     const use = [...root(element).querySelectorAll('button')].find((button) => button.textContent === 'Use as gyro error');
-    use?.click();
+    must(use).click();
     await element.updateComplete;
     expect(element.result?.gyroError).to.be.closeTo(-2.5, 0.05);
   });

@@ -5,6 +5,7 @@ import type { LubberDeviationCard } from '../../../components/deviation-card/dev
 import { cardHeadings } from '../../../components/deviation-card/card-rows.js';
 import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
 import { assertAccessible } from '../../support/axe.js';
+import { must } from '../../support/in-widget.js';
 
 const root = (element: LubberDeviationCard): ShadowRoot => element.shadowRoot as ShadowRoot;
 const text = (element: LubberDeviationCard): string => ((root(element).querySelector('.frame') as HTMLElement).textContent ?? '').replace(/\s+/g, ' ');
@@ -64,14 +65,14 @@ describe('a card typed by keyboard', () => {
     await type(element, 'serial', '0417');
     find<HTMLElement>(element, '.correctors-entry').closest('details')?.setAttribute('open', '');
     const [what, distance] = root(element).querySelectorAll<HTMLInputElement>('.correctors-entry table:first-of-type input');
-    what?.focus();
+    must(what).focus();
     await sendKeys({ type: '2' });
     await element.updateComplete;
     const end = find<HTMLSelectElement>(element, '.correctors-entry select');
     end.value = 'red-forward';
     end.dispatchEvent(new Event('change'));
     await element.updateComplete;
-    distance?.focus();
+    must(distance).focus();
     await sendKeys({ type: '31 cm' });
     await element.updateComplete;
     expect(find(element, '.particulars').textContent).to.contain('m.v. Ordinary').and.to.contain('0417');

@@ -4,6 +4,7 @@ import '../../../components/deviation-curve/define.js';
 import type { LubberDeviationCurve } from '../../../components/deviation-curve/deviation-curve.js';
 import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
 import { assertAccessible } from '../../support/axe.js';
+import { must } from '../../support/in-widget.js';
 
 /** The chart library comes when it comes. */
 const SLOWLY = { timeout: 60_000 };
@@ -246,7 +247,7 @@ describe('what the host can do', () => {
     it(`passes axe with table and diagram open, ${theme}`, async () => {
       const element = await fixture<LubberDeviationCurve>(html`<lubber-deviation-curve theme=${theme} .table=${printed} table-is="readings" .beforeCard=${left}></lubber-deviation-curve>`);
       find<HTMLDetailsElement>(element, '[part=diagram]').open = true;
-      [...root(element).querySelectorAll('button')].find((button) => button.textContent?.includes('Show the table'))?.click();
+      must([...root(element).querySelectorAll('button')].find((button) => button.textContent?.includes('Show the table'))).click();
       await element.updateComplete;
       await assertAccessible(element);
     });

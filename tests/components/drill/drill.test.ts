@@ -8,7 +8,7 @@ import type { Exercise } from '../../../core/drill/exercise.js';
 import type { Question } from '../../../core/answer/question.js';
 import { assertAccessible } from '../../support/axe.js';
 import { solve } from '../../core/drill/solve.js';
-import { root } from '../../support/in-widget.js';
+import { must, root } from '../../support/in-widget.js';
 
 const text = (element: LubberDrill): string => ((root(element).querySelector('.frame') as HTMLElement).textContent ?? '').replace(/\s+/g, ' ');
 const status = (element: LubberDrill): string => (root(element).querySelector('[role=status]')?.textContent ?? '').replace(/\s+/g, ' ').trim();
@@ -121,7 +121,7 @@ describe('an exercise solved by keyboard', () => {
     const [question] = exercise.asked;
     const answer = String(solve(exercise)[question?.code ?? '']);
     const radios = [...root(element).querySelectorAll<HTMLInputElement>('input[type=radio]')];
-    radios[0]?.focus();
+    must(radios[0]).focus();
     await sendKeys({ press: ' ' });
     await element.updateComplete;
     for (let step = 0; step < radios.length && !radios.find(({ checked, value }) => checked && value === answer); step++) {
@@ -266,7 +266,7 @@ describe('a set', () => {
   it('goes to any exercise by its number', async () => {
     const element = await drill('card', 4);
     const third = root(element).querySelectorAll<HTMLButtonElement>('.progress button')[2];
-    third?.focus();
+    must(third).focus();
     await sendKeys({ press: 'Enter' });
     await element.updateComplete;
     expect(text(element)).to.contain('3 of 4');

@@ -3,7 +3,7 @@ import { sendKeys } from '@web/test-runner-commands';
 import '../../../components/field-map/define.js';
 import type { LubberFieldMap } from '../../../components/field-map/field-map.js';
 import { assertAccessible } from '../../support/axe.js';
-import { flat, input, problem, root, type } from '../../support/in-widget.js';
+import { flat, input, must, problem, root, type } from '../../support/in-widget.js';
 import { until } from '../../support/until.js';
 
 const text = (element: LubberFieldMap): string => flat(root(element).querySelector('.frame'));
@@ -183,7 +183,7 @@ describe('the date', () => {
     expect(text(element)).to.contain('hold from 2015.0 to 2030.0');
     expect(root(element).querySelector('.line')).to.equal(null);
     expect(root(element).querySelector('.land')?.getAttribute('d')).to.match(/^M/);
-    [...root(element).querySelectorAll('button')].find((one) => flat(one) === 'Take 1 January 2030 instead')?.click();
+    must([...root(element).querySelectorAll('button')].find((one) => flat(one) === 'Take 1 January 2030 instead')).click();
     await element.updateComplete;
     expect(element.result?.field.model).to.equal('WMM2025');
   });

@@ -4,6 +4,7 @@ import type { LubberDrill } from '../../../components/drill/drill.js';
 import { exercisesOf } from '../../../components/drill/drill-order.js';
 import type { Exercise } from '../../../core/drill/exercise.js';
 import { solve } from '../../core/drill/solve.js';
+import { must } from '../../support/in-widget.js';
 
 /** Two exercises with one number each; the answer is worked out by the arithmetic of the tests. */
 export function drillOfTwo(seed = '4711'): Promise<LubberDrill> {
@@ -36,10 +37,10 @@ export async function answer(drill: LubberDrill, off = 0): Promise<void> {
   input.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
   input.dispatchEvent(new Event('change', { bubbles: true, composed: true }));
   await drill.updateComplete;
-  root.querySelector<HTMLButtonElement>('#check')?.click();
+  must(root.querySelector<HTMLButtonElement>('#check')).click();
   await drill.updateComplete;
   // Where there is one exercise only, the way on is to begin again.
-  if ((drill.state?.count ?? 0) > 1) root.querySelector<HTMLButtonElement>('#onward')?.click();
+  if ((drill.state?.count ?? 0) > 1) must(root.querySelector<HTMLButtonElement>('#onward')).click();
   await drill.updateComplete;
 }
 

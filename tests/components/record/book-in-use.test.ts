@@ -4,7 +4,7 @@ import { RecordBook } from '../../../components/record/record-book.js';
 import type { LubberRecord } from '../../../components/record/record.js';
 import type { EntryDraft } from '../../../core/record/entry.js';
 import { prepareEntry } from '../../../core/record/prepare-entry.js';
-import { flat, root } from '../../support/in-widget.js';
+import { flat, must, root } from '../../support/in-widget.js';
 
 const seen: EntryDraft = { kind: 'observation', instant: '2026-11-20T08:00:00Z', headingStandard: 90, deviation: 1, deviationOf: 'standard' };
 
@@ -31,7 +31,7 @@ describe('the book a widget has open', () => {
     await record.appendEntry(seen);
     await record.updateComplete;
     for (const words of ['Show No. 1', 'Correct or strike out No. 1']) {
-      [...root(record).querySelectorAll('button')].find((button) => (button.getAttribute('aria-label') ?? flat(button)) === words)?.click();
+      must([...root(record).querySelectorAll('button')].find((button) => (button.getAttribute('aria-label') ?? flat(button)) === words)).click();
       await record.updateComplete;
     }
     expect(flat(root(record).querySelector('.form summary'))).to.equal('Correction of No. 1');
@@ -51,13 +51,13 @@ describe('the book a widget has open', () => {
     await record.whole;
     await record.updateComplete;
     for (const words of ['Show No. 1', 'Correct or strike out No. 1']) {
-      [...root(record).querySelectorAll('button')].find((button) => (button.getAttribute('aria-label') ?? flat(button)) === words)?.click();
+      must([...root(record).querySelectorAll('button')].find((button) => (button.getAttribute('aria-label') ?? flat(button)) === words)).click();
       await record.updateComplete;
     }
     Object.assign(record, { remarks: 'wrong body', observer: 'AB' });
     await record.updateComplete;
     record.book = to;
-    root(record).querySelector<HTMLButtonElement>('.form .main')?.click();
+    must(root(record).querySelector<HTMLButtonElement>('.form .main')).click();
     await new Promise((resolve) => setTimeout(resolve, 300));
     await record.whole;
     expect([record.result?.book, record.entries.length]).to.deep.equal([to, 1]);

@@ -2,7 +2,7 @@ import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/record/define.js';
 import { lastingSoFar } from '../../../components/record/lasting-storage.js';
 import type { LubberRecord } from '../../../components/record/record.js';
-import { flat, root } from '../../support/in-widget.js';
+import { flat, must, root } from '../../support/in-widget.js';
 
 /** The browser's store as a page finds it: what it has promised, and what it answers when asked. */
 function storage(value: unknown): void {
@@ -21,7 +21,7 @@ async function enter(record: LubberRecord, time: string): Promise<void> {
   Object.assign(record, { date: '2026-11-20', time, headingStandard: '090', headingGyro: '100', gyroError: '0' });
   await record.updateComplete;
   const before = record.entries.length;
-  root(record).querySelector<HTMLButtonElement>('.form .main')?.click();
+  must(root(record).querySelector<HTMLButtonElement>('.form .main')).click();
   await until(() => record.entries.length > before && record.date === undefined);
 }
 

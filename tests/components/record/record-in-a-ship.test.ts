@@ -8,6 +8,7 @@ import type { LubberRecord } from '../../../components/record/record.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
 import { until } from '../../support/until.js';
+import { must } from '../../support/in-widget.js';
 
 // A sight's event bubbles past its sibling: only the ship around both can hand it on.
 it('a sight inside a ship enters its result in the ship’s own book', async () => {
@@ -29,7 +30,7 @@ it('a sight inside a ship enters its result in the ship’s own book', async () 
   await sight.updateComplete;
   expect(record.result?.book).to.match(/^Halcyon Tern \d+, standard$/);
   const offer = [...(sight.shadowRoot as ShadowRoot).querySelectorAll('button')].find((one) => one.textContent?.includes('Enter in the record'));
-  offer?.click();
+  must(offer).click();
   await until(() => record.entries.length > 0);
   const [entry] = record.entries;
   expect([entry?.method, entry?.target, entry?.bearing, entry?.headingStandard, entry?.cardDeviation, entry?.observer]).to.deep.equal(
@@ -45,7 +46,7 @@ it('an entry offered with the record inside no ship goes to the host, who may en
   const record = await fixture<LubberRecord>(html`<lubber-record book=${`host ${Date.now()}`}></lubber-record>`);
   const sight = await fixture<LubberAmplitude>(html`<lubber-amplitude latitude="10N" longitude="20W" instant="2026-03-20T07:30:00Z" bearing="090" heading="000"></lubber-amplitude>`);
   sight.addEventListener('lubber-record-request', (event) => void record.appendRequest(event.detail));
-  [...(sight.shadowRoot as ShadowRoot).querySelectorAll('button')].find((one) => one.textContent?.includes('Enter in the record'))?.click();
+  must([...(sight.shadowRoot as ShadowRoot).querySelectorAll('button')].find((one) => one.textContent?.includes('Enter in the record'))).click();
   await until(() => record.entries.length > 0);
   expect(record.entries[0]?.bearing).to.equal(90);
 });
@@ -60,7 +61,7 @@ it('of two books inside a ship each takes the sight, as one of the compass it wa
   for (const record of records) await record.whole;
   const sight = ship.querySelector('lubber-amplitude') as LubberAmplitude;
   await sight.updateComplete;
-  [...sight.renderRoot.querySelectorAll('button')].find(({ textContent }) => textContent.trim() === 'Enter in the record')?.click();
+  must([...sight.renderRoot.querySelectorAll('button')].find(({ textContent }) => textContent.trim() === 'Enter in the record')).click();
   await until(() => records.every(({ entries }) => entries.length > 0));
   expect(records.map(({ entries }) => entries.map(({ deviationOf }) => deviationOf))).to.deep.equal([['standard'], ['steering']]);
 });
@@ -77,7 +78,7 @@ it('a sight that has entered its result leads to the book, by keyboard and by cl
   await sight.updateComplete;
   const button = (words: string): HTMLButtonElement | undefined => [...sight.renderRoot.querySelectorAll('button')].find(({ textContent }) => textContent.trim() === words);
   expect(button('To the record book')).to.equal(undefined);
-  button('Enter in the record')?.focus();
+  must(button('Enter in the record')).focus();
   await sendKeys({ press: 'Enter' });
   await sight.updateComplete;
   await sendKeys({ press: 'Tab' });
@@ -86,10 +87,10 @@ it('a sight that has entered its result leads to the book, by keyboard and by cl
   expect(document.activeElement).to.equal(record);
   expect((record.renderRoot as ShadowRoot).activeElement?.textContent).to.equal('Compass error record book');
   (document.activeElement as HTMLElement).blur();
-  button('To the record book')?.click();
+  must(button('To the record book')).click();
   expect(document.activeElement).to.equal(record);
   record.remove();
-  button('Enter in the record')?.click();
+  must(button('Enter in the record')).click();
   await sight.updateComplete;
   expect([sight.offered, button('To the record book')]).to.deep.equal(['There is no record book here: nothing was kept.', undefined]);
 });

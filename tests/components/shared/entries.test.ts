@@ -5,7 +5,7 @@ import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js
 import type { LubberIron } from '../../../components/iron/iron.js';
 import { followed } from '../../../components/shared/entries.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
-import { input, root, type } from '../../support/in-widget.js';
+import { input, must, root, type } from '../../support/in-widget.js';
 
 // What an entry shows is what the widget says stands in it, whoever changed either. The inputs are invented.
 
@@ -78,7 +78,7 @@ describe('a host that takes back what the user did', () => {
     // A change of a choice is heard within the widget only; outside it is the result that tells of it.
     for (const [heard, event] of [[root(widget), 'change'], [widget, 'lubber-result']] as const) {
       heard.addEventListener(event, back);
-      root(widget).querySelector<HTMLInputElement>('[name=compass][value=gyro]')?.click();
+      must(root(widget).querySelector<HTMLInputElement>('[name=compass][value=gyro]')).click();
       await widget.updateComplete;
       expect([widget.compass, ...chosen(widget)]).to.deep.equal(['magnetic', 'magnetic']);
       heard.removeEventListener(event, back);
@@ -141,7 +141,7 @@ describe('an entry the user has changed', () => {
     await type(widget, 'bearing', '98');
     await type(widget, 'latitude', '12N');
     await choose(widget, 'Venus');
-    root(widget).querySelector<HTMLInputElement>('[name=compass][value=gyro]')?.click();
+    must(root(widget).querySelector<HTMLInputElement>('[name=compass][value=gyro]')).click();
     form.reset();
     await widget.updateComplete;
     expect([input(widget, 'bearing').value, input(widget, 'latitude').value, select(widget).value, ...chosen(widget)]).to.deep.equal(['113.5', '', 'Moon', 'magnetic']);
@@ -163,7 +163,7 @@ describe('an entry the user has changed', () => {
     widget.locked = 'bearing compass body';
     await widget.updateComplete;
     await type(widget, 'bearing', '98');
-    root(widget).querySelector<HTMLInputElement>('[name=compass][value=gyro]')?.click();
+    must(root(widget).querySelector<HTMLInputElement>('[name=compass][value=gyro]')).click();
     await widget.updateComplete;
     expect([input(widget, 'bearing').value, select(widget).value, ...chosen(widget)]).to.deep.equal(['113.5', 'Sun', 'magnetic']);
   });

@@ -4,7 +4,7 @@ import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js
 import type { LubberDrill } from '../../../components/drill/drill.js';
 import type { LubberElement } from '../../../components/shared/lubber-element.js';
 import { subjects } from '../../support/scenes.js';
-import { input, root, type } from '../../support/in-widget.js';
+import { input, must, root, type } from '../../support/in-widget.js';
 
 // Widgets in a form: JSON text of what lubber-result tells. The inputs are invented.
 
@@ -72,8 +72,8 @@ describe('the value of a widget in a form', () => {
     expect(submitted(form)).to.equal(null);
     const heard: unknown[] = [];
     drill.addEventListener('lubber-score', (event) => heard.push(event.detail));
-    root(drill).querySelector<HTMLInputElement>('.questions input')?.click();
-    root(drill).querySelector<HTMLButtonElement>('#check')?.click();
+    must(root(drill).querySelector<HTMLInputElement>('.questions input')).click();
+    must(root(drill).querySelector<HTMLButtonElement>('#check')).click();
     await drill.updateComplete;
     const value = JSON.parse(submitted(form) ?? 'null') as { widget: string; complete: boolean };
     expect(heard.length).to.equal(1);
@@ -169,7 +169,7 @@ describe('a form that is reset', () => {
     await transit.updateComplete;
     const before = submitted(form);
     await type(transit, 'bearing-0', '2');
-    root(transit).querySelector<HTMLButtonElement>('#add-line')?.click();
+    must(root(transit).querySelector<HTMLButtonElement>('#add-line')).click();
     await transit.updateComplete;
     await type(transit, 'charted-1', '100');
     form.reset();

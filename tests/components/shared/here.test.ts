@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/amplitude/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
-import { root } from '../../support/in-widget.js';
+import { must, root } from '../../support/in-widget.js';
 
 type Answer = (position: { coords: { latitude: number; longitude: number; accuracy: number } }) => void;
 
@@ -12,7 +12,7 @@ async function asked(element: LubberAmplitude): Promise<{ answer: () => Promise<
   const own = Object.getOwnPropertyDescriptor(navigator, 'geolocation');
   let tell: Answer = () => undefined;
   Object.defineProperty(navigator, 'geolocation', { configurable: true, value: { getCurrentPosition: (told: Answer) => (tell = told) } });
-  [...root(element).querySelectorAll('button')].find(({ textContent }) => textContent === 'Here')?.click();
+  must([...root(element).querySelectorAll('button')].find(({ textContent }) => textContent === 'Here')).click();
   await element.updateComplete;
   return {
     answer: async () => {

@@ -5,6 +5,7 @@ import '../../../components/field-map/define.js';
 import '../../../components/languages/es/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
 import type { LubberFieldMap } from '../../../components/field-map/field-map.js';
+import { must } from '../../support/in-widget.js';
 
 /** Two languages on one page: each widget writes figures with its own decimal mark, also when it does so outside an update. */
 describe('the decimal mark of a widget', () => {
@@ -22,7 +23,7 @@ describe('the decimal mark of a widget', () => {
     const [other, map] = [...page.children] as [LubberAmplitude, LubberFieldMap];
     await map.updateComplete;
     const sheet = map.renderRoot.querySelector<HTMLElement>('.sheet');
-    sheet?.focus();
+    must(sheet).focus();
     await drawnInEnglish(other);
     await sendKeys({ press: 'ArrowUp' });
     await map.updateComplete;
@@ -39,7 +40,7 @@ describe('the decimal mark of a widget', () => {
       <lubber-amplitude lang="es" latitude="48-17.0S" longitude="071-42.5W" instant="2026-11-26T08:52:40Z"></lubber-amplitude>
     </div>`);
     const [other, sight] = [...page.children] as [LubberAmplitude, LubberAmplitude];
-    sight.renderRoot.querySelector<HTMLInputElement>('#bearing')?.focus();
+    must(sight.renderRoot.querySelector<HTMLInputElement>('#bearing')).focus();
     await sendKeys({ type: '113,5' });
     await drawnInEnglish(other);
     // Keys that come slowly have an answer on the way spoken, too.

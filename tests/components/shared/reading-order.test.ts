@@ -2,7 +2,7 @@ import { expect } from '@open-wc/testing';
 import '../../../components/deviation-card/define.js';
 import '../../../components/field-map/define.js';
 import '../../../components/iron/define.js';
-import { root } from '../../support/in-widget.js';
+import { must, root } from '../../support/in-widget.js';
 
 /** The parts of a widget in so wide a column, as they follow each other once they do as wanted. */
 async function partsAt(column: HTMLElement, widget: Element, width: number, wanted: readonly string[]): Promise<readonly string[]> {
@@ -24,7 +24,7 @@ describe('fields and answer in the order they are read', () => {
       document.body.append(column);
       expect(await partsAt(column, widget, 1100, twoColumns)).to.deep.equal(twoColumns);
       const field = root(widget).querySelector<HTMLElement>('.columns > .fields :is(input, select, textarea)');
-      field?.focus();
+      must(field).focus();
       for (const [width, wanted] of [[320, oneColumn], [1100, twoColumns]] as const) {
         expect(await partsAt(column, widget, width, wanted)).to.deep.equal(wanted);
         expect(root(widget).activeElement === field, `${width} px`).to.equal(true);

@@ -4,12 +4,13 @@ import '../../../components/azimuth/define.js';
 import '../../../components/ship/define.js';
 import '../../../components/transit/define.js';
 import type { LubberElement } from '../../../components/shared/lubber-element.js';
+import { must } from '../../support/in-widget.js';
 
 const text = (element: Element): string => (element.shadowRoot?.querySelector('.frame')?.textContent ?? '').replace(/\s+/g, ' ');
 
 async function offer(element: LubberElement): Promise<void> {
   await element.updateComplete;
-  [...(element.shadowRoot as ShadowRoot).querySelectorAll('button')].find(({ textContent }) => textContent.trim() === 'Enter in the record')?.click();
+  must([...(element.shadowRoot as ShadowRoot).querySelectorAll('button')].find(({ textContent }) => textContent.trim() === 'Enter in the record')).click();
   await element.updateComplete;
 }
 

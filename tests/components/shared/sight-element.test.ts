@@ -7,6 +7,7 @@ import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js
 import type { LubberAzimuth } from '../../../components/azimuth/azimuth.js';
 import type { LubberTransit } from '../../../components/transit/transit.js';
 import type { LubberResultEvent } from '../../../components/shared/events.js';
+import { must } from '../../support/in-widget.js';
 
 type Sight = LubberAmplitude | LubberAzimuth | LubberTransit;
 
@@ -55,11 +56,11 @@ for (const [name, sight] of Object.entries(sights)) {
       const element = await sight();
       const told: Record<string, unknown>[] = [];
       element.addEventListener('lubber-result', (event) => told.push((event as LubberResultEvent).detail.inputs));
-      root(element).querySelector<HTMLInputElement>('#variation')?.focus();
+      must(root(element).querySelector<HTMLInputElement>('#variation')).focus();
       await sendKeys({ type: '10E' });
       await element.updateComplete;
       element.doubtReading = '0.3';
-      root(element).querySelector<HTMLInputElement>('#cardDeviation')?.focus();
+      must(root(element).querySelector<HTMLInputElement>('#cardDeviation')).focus();
       await sendKeys({ type: '1W' });
       await element.updateComplete;
       expect(told[told.length - 1]).to.deep.include({

@@ -7,7 +7,7 @@ import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js
 import type { LubberAzimuth } from '../../../components/azimuth/azimuth.js';
 import type { LubberTransit } from '../../../components/transit/transit.js';
 import { assertAccessible } from '../../support/axe.js';
-import { root } from '../../support/in-widget.js';
+import { must, root } from '../../support/in-widget.js';
 
 type Sight = LubberAmplitude | LubberAzimuth | LubberTransit;
 
@@ -48,7 +48,7 @@ describe('what is supposed of a sight', () => {
       let inputs: Record<string, unknown> = {};
       element.addEventListener('lubber-result', (event) => (inputs = event.detail.inputs));
       root(element).querySelector('details[part=doubt]')?.setAttribute('open', '');
-      root(element).querySelector<HTMLInputElement>('#doubtReading')?.focus();
+      must(root(element).querySelector<HTMLInputElement>('#doubtReading')).focus();
       await sendKeys({ type: '1,5°' });
       await sendKeys({ press: 'Tab' });
       await element.updateComplete;

@@ -10,7 +10,7 @@ import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js
 import type { LubberDeviationCard } from '../../../components/deviation-card/deviation-card.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import { assertAccessible } from '../../support/axe.js';
-import { root, laidOut } from '../../support/in-widget.js';
+import { laidOut, must, root } from '../../support/in-widget.js';
 
 // Cards and correctors are invented. That correctors belong on the card of their compass: flag forms, as in trade practice.
 
@@ -76,7 +76,7 @@ describe('the compasses of a ship', () => {
     expect(heads(ship, 'steering')).to.deep.equal(['Steering compass: deviation card, headings: 2', 'Correctors: Fore-and-aft magnets']);
     expect(words(root(ship).querySelector('.bar'))).to.contain('deviation card by coefficients · Steering compass: deviation card, headings: 2');
     expect(papers.map(({ result }) => result?.particulars.correctors)).to.deep.equal([noted, others]);
-    root(ship).querySelector<HTMLButtonElement>('#remove-steeringCard')?.click();
+    must(root(ship).querySelector<HTMLButtonElement>('#remove-steeringCard')).click();
     await settle(ship, ...papers);
     expect(heads(ship, 'steering')).to.deep.equal(['Steering compass: no deviation card', 'Correctors: not noted']);
     expect(heads(ship, 'standard')[1]).to.equal('Correctors: Spheres');
@@ -89,7 +89,7 @@ describe('the compasses of a ship', () => {
     ship.addEventListener('lubber-result', ({ detail }) => heard.push(detail.result));
     await type(ship, 'steeringTable', ['000 2.5E', '090 1W', '180 2W']);
     const entry = root(ship).querySelectorAll<HTMLInputElement>('#steering .correctors-entry [aria-label^="Heeling magnet"]');
-    entry[0]?.focus();
+    must(entry[0]).focus();
     await sendKeys({ type: '1' });
     await sendKeys({ press: 'Tab' });
     await sendKeys({ type: 'red up' });

@@ -7,7 +7,7 @@ import type { LubberShip } from '../../../components/ship/ship.js';
 import { LubberRecordRequestEvent } from '../../../components/shared/events.js';
 import type { RecordRequestDetail } from '../../../components/shared/events.js';
 import { assertAccessible } from '../../support/axe.js';
-import { input, root, laidOut } from '../../support/in-widget.js';
+import { input, laidOut, must, root } from '../../support/in-widget.js';
 
 async function aboard(): Promise<{ ship: LubberShip; sight: LubberAmplitude }> {
   const ship = await fixture<LubberShip>(html`<lubber-ship
@@ -106,7 +106,7 @@ describe('a widget aboard a ship', () => {
     sight.ship?.useCard({ kind: 'table', rows: [{ heading: 0, deviation: 2 }] });
     await settle(ship, sight);
     expect(sight.result?.cardDeviation).to.equal(2);
-    root(ship).querySelector<HTMLButtonElement>('#remove-card')?.click();
+    must(root(ship).querySelector<HTMLButtonElement>('#remove-card')).click();
     await settle(ship, sight);
     expect(sight.result?.cardDeviation).to.equal(null);
   });
@@ -211,13 +211,13 @@ describe('the ship', () => {
     await ship.updateComplete;
     const before = ship.result;
     const [write, read] = ['#write-ship', '#read-ship'].map((id) => root(ship).querySelector<HTMLButtonElement>(id));
-    write?.click();
+    must(write).click();
     await ship.updateComplete;
     const text = (root(ship).querySelector('#file') as HTMLTextAreaElement).value;
     ship.latitude = '1N';
     ship.card = null;
     await ship.updateComplete;
-    read?.click();
+    must(read).click();
     await ship.updateComplete;
     expect(ship.result).to.deep.equal(before);
     expect(JSON.parse(text)).to.deep.equal(before);
@@ -235,7 +235,7 @@ describe('the ship', () => {
       const box = root(ship).querySelector('#file') as HTMLTextAreaElement;
       box.value = text;
       box.dispatchEvent(new Event('input'));
-      root(ship).querySelector<HTMLButtonElement>('#read-ship')?.click();
+      must(root(ship).querySelector<HTMLButtonElement>('#read-ship')).click();
       await ship.updateComplete;
       expect(root(ship).querySelector('#file-problem')?.textContent).to.match(said);
       expect(ship.latitude).to.equal('48-17.0S');
@@ -274,7 +274,7 @@ describe('the ship', () => {
     HTMLAnchorElement.prototype.click = function (this: HTMLAnchorElement) {
       saved.push(this.download, this.href);
     };
-    root(ship).querySelector<HTMLButtonElement>('#save-ship')?.click();
+    must(root(ship).querySelector<HTMLButtonElement>('#save-ship')).click();
     HTMLAnchorElement.prototype.click = click;
     expect(saved[0]).to.equal('halcyon-tern.json');
     expect(saved[1]).to.match(/^blob:/);
@@ -290,7 +290,7 @@ describe('the ship', () => {
     HTMLAnchorElement.prototype.click = function (this: HTMLAnchorElement) {
       saved = this.download;
     };
-    root(ship).querySelector<HTMLButtonElement>('#save-ship')?.click();
+    must(root(ship).querySelector<HTMLButtonElement>('#save-ship')).click();
     HTMLAnchorElement.prototype.click = click;
     expect(saved).to.equal('17.json');
   });

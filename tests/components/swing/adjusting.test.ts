@@ -6,6 +6,7 @@ import type { LubberDeviationCard } from '../../../components/deviation-card/dev
 import type { LubberSwing } from '../../../components/swing/swing.js';
 import { assertAccessible } from '../../support/axe.js';
 import { cautions, cell, column, flat, headline, paste, press, problem, root, settled, text, type, where } from './grid-hand.js';
+import { must } from '../../support/in-widget.js';
 
 const KEY = 'lubber-swing:adjusted';
 const RAD = Math.PI / 180;
@@ -26,7 +27,7 @@ async function tick(element: LubberSwing, id: string): Promise<void> {
 }
 
 async function showRound(element: LubberSwing, stage: 'found' | 'left'): Promise<void> {
-  root(element).querySelector<HTMLInputElement>(`input[name=stage][value=${stage}]`)?.click();
+  must(root(element).querySelector<HTMLInputElement>(`input[name=stage][value=${stage}]`)).click();
   await settled(element);
 }
 
@@ -235,7 +236,7 @@ describe('a transit by its two marks', () => {
 
   it('says which marks are missing, and that two in one place are no line', async () => {
     const element = await fixture<LubberSwing>(html`<lubber-swing method="transit" variation="10W" .rows=${'000\t98'}></lubber-swing>`);
-    root(element).querySelector<HTMLInputElement>('input[name=transitBy][value=marks]')?.click();
+    must(root(element).querySelector<HTMLInputElement>('input[name=transitBy][value=marks]')).click();
     await settled(element);
     expect(headline(element)).to.match(/Still needed: Front mark, latitude, Front mark, longitude, Rear mark, latitude/);
     for (const name of ['frontLatitude', 'rearLatitude']) element.change(name, '33-24.0N');

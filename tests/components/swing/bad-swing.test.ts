@@ -3,6 +3,7 @@ import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/swing/define.js';
 import type { LubberSwing } from '../../../components/swing/swing.js';
 import { cautions, cell, coefficient, column, headline, paste, problem, root, settled, text } from './grid-hand.js';
+import { must } from '../../support/in-widget.js';
 
 const make = (): Promise<LubberSwing> => fixture<LubberSwing>(html`<lubber-swing></lubber-swing>`);
 
@@ -104,7 +105,7 @@ describe('bad input of a swing', () => {
 
   it('headings missing: they are named, and the rest makes a card', async () => {
     const element = await make();
-    root(element).querySelector<HTMLInputElement>('input[name=headings][value="16"]')?.click();
+    must(root(element).querySelector<HTMLInputElement>('input[name=headings][value="16"]')).click();
     await settled(element);
     await paste(element, 'heading-0', table(swung(evenly(16).filter((heading) => heading !== 67.5 && heading !== 180))));
     expect(cautions(element)).to.match(/No reading near 067\.5°, 180°\./);

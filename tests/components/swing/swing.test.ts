@@ -4,6 +4,7 @@ import '../../../components/swing/define.js';
 import type { LubberSwing } from '../../../components/swing/swing.js';
 import { assertAccessible } from '../../support/axe.js';
 import { cautions, cell, coefficient, column, flat, headline, paste, press, problem, root, settled, text, type, where } from './grid-hand.js';
+import { must } from '../../support/in-widget.js';
 
 const make = (): Promise<LubberSwing> => fixture<LubberSwing>(html`<lubber-swing></lubber-swing>`);
 
@@ -184,7 +185,7 @@ describe('Control Z from what has no text', () => {
     expect(where(element)).to.equal('use-0');
     await press(element, 'Control+z');
     expect([column(element, 'reading')[0], where(element)]).to.deep.equal(['', 'reading-0']);
-    root(element).querySelector<HTMLElement>('#redo')?.focus();
+    must(root(element).querySelector<HTMLElement>('#redo')).focus();
     await press(element, 'Control+y');
     expect([column(element, 'reading')[0], where(element)]).to.deep.equal(['12E', 'reading-0']);
   });
@@ -212,7 +213,7 @@ describe('another number of headings', () => {
   it('keeps what has been read and lays the rest between', async () => {
     const element = await make();
     await paste(element, 'heading-0', '045\t2W\n100\t1W');
-    root(element).querySelector<HTMLInputElement>('input[name=headings][value="16"]')?.click();
+    must(root(element).querySelector<HTMLInputElement>('input[name=headings][value="16"]')).click();
     await settled(element);
     expect(column(element, 'heading').slice(0, 7)).to.deep.equal(['000', '022.5', '045', '067.5', '090', '100', '112.5']);
     expect(column(element, 'reading').slice(2, 6)).to.deep.equal(['2W', '', '', '1W']);

@@ -5,13 +5,13 @@ import '../../../components/ship/define.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
 import type { LubberTransit } from '../../../components/transit/transit.js';
 import { assertAccessible } from '../../support/axe.js';
-import { problem, root, type, laidOut } from '../../support/in-widget.js';
+import { laidOut, must, problem, root, type } from '../../support/in-widget.js';
 
 const text = (element: LubberTransit, selector: string): string => (root(element).querySelector(selector)?.textContent ?? '').replace(/\s+/g, ' ').trim();
 const headline = (element: LubberTransit): string => text(element, '.headline');
 
 const press = async (element: LubberTransit, label: RegExp): Promise<void> => {
-  [...root(element).querySelectorAll('button')].find((button) => label.test(button.textContent ?? ''))?.click();
+  must([...root(element).querySelectorAll('button')].find((button) => label.test(button.textContent ?? ''))).click();
   await element.updateComplete;
 };
 
@@ -63,7 +63,7 @@ describe('a transit typed by keyboard', () => {
   it('goes on saying what is wrong with a line that moves up', async () => {
     const element = await fixture<LubberTransit>(html`<lubber-transit charted="080" bearing="084"></lubber-transit>`);
     await press(element, /Add a line/);
-    root(element).querySelector<HTMLInputElement>('[name="kind-1"][value="one-mark"]')?.click();
+    must(root(element).querySelector<HTMLInputElement>('[name="kind-1"][value="one-mark"]')).click();
     await element.updateComplete;
     await type(element, 'frontLatitude-1', '95N');
     await press(element, /Remove line 1/);
@@ -95,7 +95,7 @@ describe('the bearing of marks by their positions', () => {
   it('is taken from the ship’s own place to one mark: 127.2° true', async () => {
     const element = await fixture<LubberTransit>(html`<lubber-transit compass="gyro" latitude=${buninyong[0]} longitude=${buninyong[1]}></lubber-transit>`);
     const [, , oneMark] = [...root(element).querySelectorAll<HTMLInputElement>('input[name=kind-0]')];
-    oneMark?.focus();
+    must(oneMark).focus();
     await sendKeys({ press: ' ' });
     await element.updateComplete;
     await type(element, 'frontLatitude-0', flindersPeak[0]);
@@ -113,7 +113,7 @@ describe('the bearing of marks by their positions', () => {
   it('keeps what was typed for another kind of line', async () => {
     const element = await fixture<LubberTransit>(html`<lubber-transit charted="080" bearing="084"></lubber-transit>`);
     const choose = async (index: number): Promise<void> => {
-      root(element).querySelectorAll<HTMLInputElement>('input[name=kind-0]')[index]?.click();
+      must(root(element).querySelectorAll<HTMLInputElement>('input[name=kind-0]')[index]).click();
       await element.updateComplete;
     };
     await choose(1);

@@ -2,7 +2,7 @@ import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/variation/define.js';
 import type { LubberVariation } from '../../../components/variation/variation.js';
 import { assertAccessible } from '../../support/axe.js';
-import { flat, headline, input, problem, root, type } from '../../support/in-widget.js';
+import { flat, headline, input, must, problem, root, type } from '../../support/in-widget.js';
 
 const text = (element: LubberVariation): string => flat(root(element).querySelector('.frame'));
 
@@ -70,7 +70,7 @@ describe('the printed rose of 1988 in 1991', () => {
   it('offers the nearest date a model knows', async () => {
     const element = await make({ date: '1991-01-01' });
     const button = [...root(element).querySelectorAll('button')].find((one) => flat(one) === 'Take 1 January 2015 instead');
-    button?.click();
+    must(button).click();
     await element.updateComplete;
     expect(element.date).to.equal('2015-01-01');
     expect(element.result?.field?.model).to.equal('WMM2015v2');
