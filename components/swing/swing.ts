@@ -236,8 +236,10 @@ export class LubberSwing extends SwingProperties {
     const round = this.#stage === 'found' && found ? found : left;
     const { state: now, worked } = round;
     const { narrow, close } = this.width;
-    // Where there is no room for it beside the readings, the answer comes first.
-    const above = narrow || close;
+    // With two more columns there is no room beside the readings.
+    const wide = this.mixed || now.steering;
+    // Where that is so, the answer comes first.
+    const above = narrow || close || wide;
     const headline = html`<div class="headline">${answerView(this, now, worked)}</div>`;
     const entry = entryView(this, {
       round,
@@ -254,7 +256,7 @@ export class LubberSwing extends SwingProperties {
     return this.frame(html`
       <h2 part="title">${this.t('swing.title')}</h2>
       ${above ? headline : nothing}
-      <div class="swing ${this.mixed || now.steering ? 'wide' : this.#columns.length > 2 ? 'broad' : ''}">
+      <div class="swing ${wide ? 'wide' : this.#columns.length > 2 ? 'broad' : ''}">
         ${entry} ${narrow ? nothing : laidOut()}
         <div class="result-side">${above ? nothing : headline}${result}</div>
       </div>

@@ -140,6 +140,14 @@ describe('both compasses', () => {
     await assertAccessible(element);
   });
 
+  it('the answer stands above the readings, for beside them there is no room', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing style="inline-size: 1200px" .rows=${eight.map((heading) => `${heading}\t2E`).join('\n')}></lubber-swing>`);
+    const [answer, grid] = [0, 1].map((place) => () => (root(element).querySelector(['.headline', 'table.grid'][place] as string) as Element).getBoundingClientRect()) as [() => DOMRect, () => DOMRect];
+    expect(answer().left).to.be.greaterThan(grid().right);
+    await tick(element, 'compasses');
+    expect(answer().bottom).to.be.at.most(grid().top);
+  });
+
   it('is walked by keyboard, column by column', async () => {
     const element = await fixture<LubberSwing>(html`<lubber-swing compasses="two"></lubber-swing>`);
     cell(element, 'heading-0').focus();
