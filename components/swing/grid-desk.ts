@@ -1,7 +1,7 @@
 import type { LubberElement } from '../shared/lubber-element.js';
 import { GridHistory } from './grid-history.js';
 import type { GridKey } from './grid-keys.js';
-import { captionOf, isTable, pasteInto, pastedCells } from './grid-paste.js';
+import { isTable, pasteInto, pastedCells } from './grid-paste.js';
 import { changedCell, hasReadings, withRow } from './grid-row.js';
 import type { GridRow, TypedColumn } from './grid-row.js';
 import { withStage } from './swing-sheet.js';
@@ -124,8 +124,8 @@ export class GridDesk {
     if (!isTable(text, words)) return false;
     this.typing = null;
     const place = { row, column, columns: this.#host.columns(), deviations: this.#host.deviations(), words };
-    const caption = captionOf(this.rows, text, place);
-    this.take({ rows: pasteInto(this.rows, text, place) }, null);
+    const { rows, caption } = pasteInto(this.rows, text, place);
+    this.take({ rows }, null);
     this.leftOut = caption && t('swing.pasted.caption', { caption });
     this.#host.widget.say(`${t('swing.pasted', { count: pastedCells(text, words).length })} ${this.leftOut}`.trim());
     return true;

@@ -44,13 +44,8 @@ function startOf({ column, columns }: PastePlace, width: number): number {
   return Math.max(0, Math.min(columns.indexOf(column), columns.length - width));
 }
 
-/** A table pasted: the lines that are laid over the grid, and those over them that name its columns. */
-interface Pasted {
-  readonly lines: readonly (readonly string[])[];
-  readonly captions: readonly (readonly string[])[];
-}
-
-function pastedTable(rows: readonly GridRow[], text: string, place: PastePlace): Pasted {
+/** A table as cells: the lines that are laid over the grid, and in one text those over them that name its columns. */
+function pastedTable(rows: readonly GridRow[], text: string, place: PastePlace): { readonly lines: readonly (readonly string[])[]; readonly caption: string } {
   const { columns, deviations, words } = place;
   const pasted = pastedCells(text, words);
   const cells = withoutNumbers(pasted, columns.length + 1);
@@ -58,12 +53,13 @@ function pastedTable(rows: readonly GridRow[], text: string, place: PastePlace):
   const headed = columns[startOf(place, Math.max(...table.map(({ length }) => length)))] === 'heading';
   // Beside headings that stand here already words may stand for a reading that could not be taken: then there is a row for each line.
   const names = headed || table.length > rows.length - place.row ? captionLines(table, words) : 0;
-  return { lines: table.slice(names), captions: pasted.slice(0, names) };
+  return { lines: table.slice(names), caption: pasted.slice(0, names).map((cells) => cells.join(' ').trim()).join(' ') };
 }
 
-/** The lines of a pasted table that name its columns, in one text, for they are left out. */
-export function captionOf(rows: readonly GridRow[], text: string, place: PastePlace): string {
-  return pastedTable(rows, text, place).captions.map((cells) => cells.join(' ').trim()).join(' ');
+/** The rows after a paste, and what of it is left out: the names of its columns. */
+interface Pasted {
+  readonly rows: readonly GridRow[];
+  readonly caption: string;
 }
 
 /**
@@ -72,8 +68,8 @@ export function captionOf(rows: readonly GridRow[], text: string, place: PastePl
  * with headings of its own takes the place of rows in which nothing has been read yet. The
  * names of its columns, and a column that only counts its lines, are left out.
  */
-export function pasteInto(rows: readonly GridRow[], text: string, place: PastePlace): readonly GridRow[] {
-  const { lines } = pastedTable(rows, text, place);
+export function pasteInto(rows: readonly GridRow[], text: string, place: PastePlace): Pasted {
+  const { lines, caption } = pastedTable(rows, text, place);
   const width = Math.max(...lines.map(({ length }) => length));
   const start = startOf(place, width);
   let result = rows;
@@ -86,8 +82,8 @@ export function pasteInto(rows: readonly GridRow[], text: string, place: PastePl
     });
     result = withRow(result, place.row + index, change);
   });
-  if (width < 2 || place.columns[start] !== 'heading') return result;
+  if (width < 2 || place.columns[start] !== 'heading') return { rows: result, caption };
   // Prepared headings below a pasted table, or under an empty line of it, would stand there unread for ever.
   const written = (index: number): boolean => lines[index - place.row]?.some((cell) => cell.trim() !== '') === true;
-  return result.filter((row, index) => index < place.row || written(index) || hasReadings([row]));
+  return { rows: result.filter((row, index) => index < place.row || written(index) || hasReadings([row])), caption };
 }

@@ -16,7 +16,7 @@ const correctorsOf = {
 
 /** Rows as a page gives them, data or text; as many empty ones as are planned where it gives none. */
 function rowsGiven(given: SwingProperties['rows'], planned: number, columns: readonly TypedColumn[]): readonly GridRow[] {
-  const read = typeof given !== 'string' ? readRowsData(given) : given.trim() === '' ? null : pasteInto([], given, { row: 0, column: 'heading', columns, words: '' });
+  const read = typeof given !== 'string' ? readRowsData(given) : given.trim() === '' ? null : pasteInto([], given, { row: 0, column: 'heading', columns, words: '' }).rows;
   return read && read.length > 0 ? read : plannedRows(planned);
 }
 
