@@ -93,7 +93,8 @@ export class LubberDrill extends DrillSetElement {
       const labels = listText(this.t, marking.questions.map(({ code }) => this.t(`drill.asked.${code}`)));
       for (const { code } of marking.questions) if (marking.outcome === 'unreadable') this.settle(fieldName(code));
       this.#tell(this.t(marking.outcome === 'open' ? 'drill.open' : 'drill.mend', { fields: labels }));
-      this.#focus(`#${fieldName(marking.questions[0]?.code ?? '')}, [name="${fieldName(marking.questions[0]?.code ?? '')}"]`);
+      const first = fieldName(marking.questions[0]?.code ?? '');
+      this.#focus(`#${first}, [name="${first}"]`);
       return;
     }
     const { change } = marking;
@@ -135,27 +136,27 @@ export class LubberDrill extends DrillSetElement {
 
   #go(index: number): void {
     this.session.go(index);
-    this.#turn(index < (this.session.state?.count ?? 0) ? '#title' : '#summary');
+    this.#turn(index < (this.session.state?.count ?? 0) ? undefined : '#summary');
   }
 
   /** The button pressed is not in the other view. */
   #look(view: LubberDrill['view']): void {
     this.view = view;
-    this.#focus('#title');
+    this.#focus();
   }
 
   #restart(): void {
     this.session.restart();
-    this.#turn('#title');
+    this.#turn();
   }
 
   #draw(): void {
     this.session.drawOthers(this.#isFree ? this.chosen : {});
-    this.#turn('#title');
+    this.#turn();
   }
 
   /** Another page of the set: the old message goes, and the reader is led to its head. */
-  #turn(selector: string): void {
+  #turn(selector?: string): void {
     this.message = '';
     this.requestUpdate();
     this.#focus(selector);
@@ -166,14 +167,13 @@ export class LubberDrill extends DrillSetElement {
     return this.kind === '' && this.seed === undefined && this.level === undefined && !this.isLocked('kind');
   }
 
-  #focus(selector: string): void {
+  #focus(selector = '#title'): void {
     void this.updateComplete.then(() => this.shadowRoot?.querySelector<HTMLElement>(selector)?.focus());
   }
 
   #againButton(main: boolean): TemplateResult {
-    return this.seed
-      ? html`<button part="button" type="button" class=${main ? 'main' : ''} id="onward" @click=${() => this.#restart()}>${this.t('drill.again')}</button>`
-      : html`<button part="button" type="button" class=${main ? 'main' : ''} id="onward" @click=${() => this.#draw()}>${this.t('drill.new')}</button>`;
+    const again = this.seed ? (): void => this.#restart() : (): void => this.#draw();
+    return html`<button part="button" type="button" class=${main ? 'main' : ''} id="onward" @click=${again}>${this.t(this.seed ? 'drill.again' : 'drill.new')}</button>`;
   }
 
   /** From a closed exercise to the next open one, to the summary, or to other exercises. */

@@ -2,11 +2,11 @@ import { checkFinite } from './check-number.js';
 import { wrap180, wrap360 } from './wrap.js';
 
 /**
- * Rounds half away from zero, so that a value and its opposite look alike; never -0.
- * Throws `RangeError` unless the value is finite, and so does every format here: no view
- * ever prints NaN.
+ * Rounds half away from zero, to a whole number where no `decimals` are given, so that a value
+ * and its opposite look alike; never -0. Throws `RangeError` unless the value is finite, and so
+ * does every format here: no view ever prints NaN.
  */
-export function roundTo(value: number, decimals: number): number {
+export function roundTo(value: number, decimals = 0): number {
   checkFinite('value', value);
   const scaled = Math.abs(value) * 10 ** decimals;
   // Near a half the decimal text of the number decides, so that 1.005 rounds as it is printed. It costs ten times the rest.

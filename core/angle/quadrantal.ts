@@ -1,3 +1,4 @@
+import { checkEvent } from './check-event.js';
 import { checkFinite } from './check-number.js';
 import { fixed, roundTo } from './format-angle.js';
 import { wrap360 } from './wrap.js';
@@ -18,12 +19,12 @@ export function formatQuadrantal(degrees: number, decimals = 1, mark = '.'): str
 /**
  * An amplitude named from east or west: the prefix is E for a rising body and W for a
  * setting one, the suffix N or S as the body stands from it: `E 32.6° S`. Degrees, north
- * positive. Throws `RangeError` unless it is finite.
+ * positive. Throws `RangeError` unless it is finite and the event one of the two.
  */
 export function formatAmplitude(amplitude: number, event: 'rising' | 'setting', decimals = 1, mark = '.'): string {
   checkFinite('amplitude', amplitude);
+  checkEvent(event);
   const rounded = roundTo(amplitude, decimals);
-  const prefix = event === 'rising' ? 'E' : 'W';
-  if (rounded === 0) return `${prefix} ${fixed(0, decimals, mark)}°`;
-  return `${prefix} ${fixed(Math.abs(rounded), decimals, mark)}° ${rounded > 0 ? 'N' : 'S'}`;
+  const letter = rounded === 0 ? '' : rounded > 0 ? ' N' : ' S';
+  return `${event === 'rising' ? 'E' : 'W'} ${fixed(Math.abs(rounded), decimals, mark)}°${letter}`;
 }

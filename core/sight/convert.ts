@@ -43,11 +43,12 @@ function drifted(input: ConversionInput, course: number | null): { leeway: numbe
  * true course is the one to make good. Throws `RangeError` as `convertDirection` and `leewayAngle`.
  */
 export function convert(input: ConversionInput): Conversion {
-  const { variation, gyroError, deviation } = input;
+  const { kind, variation, gyroError, deviation } = input;
+  if (kind !== 'course' && kind !== 'bearing') throw new RangeError(`kind: ${String(kind)} is none`);
   const errors = { variation, gyroError, deviation };
-  if (input.kind === 'bearing' && input.bearing) {
+  if (kind === 'bearing' && input.bearing) {
     const chain = convertDirection({ direction: input.bearing, head: input.heading, ...errors });
-    const whole = { ...chain, kind: input.kind, from: input.bearing.by, to: reached(chain, input.bearing.by), variation, gyroError, leeway: null, madeGood: null };
+    const whole = { ...chain, kind, from: input.bearing.by, to: reached(chain, input.bearing.by), variation, gyroError, leeway: null, madeGood: null };
     return { ...whole, cautions: conversionCautions(input, chain) };
   }
   const before = steered(input);

@@ -1,3 +1,4 @@
+import { checkEvent } from '../angle/check-event.js';
 import { checkRange } from '../angle/check-number.js';
 import { wrap180 } from '../angle/wrap.js';
 import { solveTriangle } from './altitude-azimuth.js';
@@ -53,7 +54,7 @@ function checkArguments({ latitude, longitude, after, event, moment, heightOfEye
   checkRange('latitude', latitude, -90, 90);
   checkRange('longitude', longitude, -180, 360);
   checkSkyInstant('after', after);
-  if (event !== 'rising' && event !== 'setting') throw new RangeError(`event: ${String(event)} is neither rising nor setting`);
+  checkEvent(event);
   checkMoment(moment);
   checkHeightOfEye(heightOfEye);
 }

@@ -36,6 +36,12 @@ const refused: readonly [string, keyof typeof core, readonly unknown[], RegExp][
   ['a card as its JSON', 'deviationCurve', [JSON.stringify({ kind: 'approximate', coefficients })], /^card\.kind: undefined/],
   ['a conversion with such a card', 'convertDirection', [{ direction: { value: 40, by: 'compass' }, variation: 12, deviation: { kind: 'other', coefficients } }], /^card\.kind: other/],
   ['the day of a card as a Date', 'ageInMonths', [instant, instant], /^date: NaN/],
+  // An amplitude that neither rises nor sets was named from west.
+  ['an amplitude of neither rising nor setting', 'formatAmplitude', [12.6, 'rise'], /^event: rise/],
+  ['an amplitude without its event', 'formatAmplitude', [12.6], /^event: undefined/],
+  ['an amplitude that is none', 'formatAmplitude', [NaN, 'rising'], /^amplitude: NaN/],
+  // It was taken for a course, and its bearing left out of account.
+  ['a conversion of another kind', 'convert', [{ kind: 'Bearing', heading: { value: 40, by: 'compass' }, bearing: { value: 84, by: 'compass' }, variation: 9, deviation: 5, gyroError: null, cardBeside: null, wind: null }], /^kind: Bearing/],
   ['an element the field does not have', 'isolines', [core.magneticFieldGrid({ step: 90, instant }), 'dip', [0]], /^element: dip/],
 ];
 
@@ -44,3 +50,6 @@ for (const [what, name, given, message] of refused) {
     assert.throws(() => plain(name)(...given), (error: unknown) => error instanceof RangeError && message.test(error.message));
   });
 }
+
+// Half away from zero, as its docstring says; without decimals it was NaN.
+test('a number is rounded to whole ones where no decimals are given', () => assert.deepEqual([2.5, -2.5, 7.49].map((value) => plain('roundTo')(value)), [3, -3, 7]));
