@@ -1,8 +1,9 @@
+import type { DrillState } from '../drill/drill-state.js';
 import type { ScoreDetail } from '../shared/score-event.js';
 import type { LaunchData, Cmi5Launch } from './cmi5-launch.js';
 import { Cmi5Statements } from './cmi5-statements.js';
 import { newAnswers } from './given-number.js';
-import { lessonScore, lessonStates, resumeLesson, takePassMark } from './lesson.js';
+import { lessonScore, lessonStates, resumeLesson, takePassMark, withNewer } from './lesson.js';
 import type { LessonTarget } from './lesson.js';
 import { packStates, unpackStates } from './pack-state.js';
 import type { RecordStore, Sent } from './record-store.js';
@@ -29,6 +30,8 @@ export class Cmi5Session {
   readonly #target: LessonTarget;
   readonly #reports: boolean;
   readonly #begun = performance.now();
+  /** How the drills stood before the learner did anything here. */
+  readonly #before: readonly DrillState[];
   #kept: Kept = { completed: false, passed: false, lesson: '' };
   /** At most one of `passed` and `failed` in a session (cmi5 9.3). */
   #judged = false;
@@ -36,11 +39,12 @@ export class Cmi5Session {
   /** Before `initialized` nothing is said (cmi5 9.3.2), and nothing written over what an earlier sitting has kept. */
   #stage: 'opening' | 'open' | 'over' = 'opening';
 
-  constructor(store: RecordStore, launch: Cmi5Launch, data: LaunchData, target: LessonTarget, told: (sent: Sent) => void) {
+  constructor(store: RecordStore, launch: Cmi5Launch, data: LaunchData, target: LessonTarget, before: readonly DrillState[], told: (sent: Sent) => void) {
     this.#store = store;
     this.#statements = new Cmi5Statements(launch, data);
     this.#queue = new StatementQueue(store, told);
     this.#target = target;
+    this.#before = before;
     takePassMark(target, data.masteryScore);
     // Opened to look at: initialized and terminated, nothing between (cmi5 10.2.2).
     this.#reports = data.launchMode === 'Normal';
@@ -56,7 +60,7 @@ export class Cmi5Session {
     if (this.#stage === 'over') return;
     this.#kept = { completed: kept.completed === true, passed: kept.passed === true, lesson: String(kept.lesson ?? '') };
     const meanwhile = lessonScore(this.#target)?.answers ?? [];
-    resumeLesson(this.#target, unpackStates(this.#kept.lesson));
+    resumeLesson(this.#target, withNewer(unpackStates(this.#kept.lesson), this.#before, lessonStates(this.#target)));
     const score = lessonScore(this.#target);
     // What was answered while the platform was asked has been told to nobody yet.
     this.#answers = newAnswers(meanwhile, score?.answers ?? []);

@@ -5,7 +5,7 @@ import { Cmi5Session } from './cmi5-session.js';
 import { sessionToken } from './cmi5-token.js';
 import { noConnection, StatusLine } from './connection.js';
 import type { LmsConnection, LmsOptions } from './connection.js';
-import { lessonScore } from './lesson.js';
+import { lessonScore, lessonStates } from './lesson.js';
 import type { LessonTarget } from './lesson.js';
 import { followPage } from './page-life.js';
 import { RecordStore } from './record-store.js';
@@ -37,6 +37,7 @@ export function connectCmi5(target: LessonTarget, options: LmsOptions = {}): Lms
   // A page reloaded after its end: the platform takes nothing more under this launch.
   const isOver = readNote(launch.fetch).ended === true;
   const line = new StatusLine(isOver ? 'finished' : 'opening', options.onStatus);
+  const before = lessonStates(target);
   let session: Cmi5Session | null = null;
   let returnAddress: string | null = null;
 
@@ -60,7 +61,7 @@ export function connectCmi5(target: LessonTarget, options: LmsOptions = {}): Lms
     }
     returnAddress = prepared.data.returnURL;
     const usual = prepared.data.launchMode === 'Normal' ? 'open' : 'review';
-    session = new Cmi5Session(prepared.store, launch, prepared.data, target, (sent) => {
+    session = new Cmi5Session(prepared.store, launch, prepared.data, target, before, (sent) => {
       if (line.status !== 'finished') line.status = sent === 'taken' ? usual : 'trouble';
     });
     await session.open();

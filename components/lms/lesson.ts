@@ -1,3 +1,4 @@
+import { untouched } from '../drill/drill-state.js';
 import type { DrillState } from '../drill/drill-state.js';
 import type { ScoreDetail } from '../shared/score-event.js';
 
@@ -45,5 +46,24 @@ export function resumeLesson(target: LessonTarget, states: readonly DrillState[]
   drillsOf(target).forEach((drill, index) => {
     const state = states[index];
     if (state) drill.state = state;
+  });
+}
+
+/**
+ * What a platform kept, and over it what the learner has done since `before`, while it was asked:
+ * attempts that were kept stay counted, but what was typed stands. Another set is left as it was kept.
+ */
+export function withNewer(kept: readonly DrillState[], before: readonly DrillState[], now: readonly DrillState[]): DrillState[] {
+  return kept.map((state, index) => {
+    const [then, here] = [before[index], now[index]];
+    const same = here && (['seed', 'kind', 'level', 'count'] as const).every((name) => state[name] === here[name]);
+    const isNewer = (at: number): boolean => here?.exercises[at] !== untouched && here?.exercises[at] !== then?.exercises[at];
+    if (!same || !here.exercises.some((_, at) => isNewer(at))) return state;
+    const exercises = here.exercises.map((each, at) => {
+      const old = state.exercises[at] ?? untouched;
+      if (!isNewer(at)) return old;
+      return old === untouched ? each : { ...old, texts: { ...old.texts, ...each.texts } };
+    });
+    return { ...state, at: here.at, exercises };
   });
 }

@@ -196,6 +196,45 @@ describe('the cmi5 package, launched by a platform', () => {
     });
   }
 
+  // What had been typed until then was replaced by what was kept.
+  it('a platform that is slow to give what it kept: what was typed meanwhile stands, and what was answered before counts', async () => {
+    const first = await launch({ launchData: normal });
+    await status(first.page, 'open');
+    await solveByKeyboard(first.page, first.lesson);
+    await leave(first.page, first.store);
+    const kept = first.store.calls.filter(({ method, query }) => method === 'PUT' && query.get('stateId') === 'lubberline.lesson').at(-1);
+    assert.ok(kept);
+    first.store.server.closeAllConnections();
+    first.store.server.close();
+    const again = await recordStore({ launchData: normal, held: 'lubberline.lesson' });
+    await fetch(`${again.address}xapi/activities/state?stateId=lubberline.lesson`, {
+      method: 'PUT',
+      body: kept.body,
+      headers: { authorization: kept.headers.authorization ?? '', 'x-experience-api-version': '1.0.3' },
+    });
+    const { page, lesson } = await launch({ launchData: normal }, { page: first.page, store: again });
+    await until('the lesson is asked for', () => again.calls.some(({ method, query }) => method === 'GET' && query.get('stateId') === 'lubberline.lesson'));
+    // The third of the exercises, by its number.
+    await lesson.evaluate(() => {
+      const button = document.querySelector('lubber-drill')?.shadowRoot?.querySelectorAll<HTMLElement>('.progress button')[2];
+      if (!button) throw new Error('no way to the third');
+      button.click();
+    });
+    await page.waitForFunction(() => document.querySelector('lubber-drill')?.shadowRoot?.activeElement?.id === 'title');
+    for (let step = 0; step < 60 && !(await lesson.evaluate(() => document.querySelector('lubber-drill')?.shadowRoot?.activeElement?.matches('.questions input'))); step += 1) await page.keyboard.press('Tab');
+    await page.keyboard.type('7.5W');
+    again.release();
+    await status(page, 'open');
+    const [at, scores, typed] = await lesson.evaluate(() => {
+      type Drill = HTMLElement & { state: { at: number; exercises: { score: number }[] } };
+      const drill = document.querySelector('lubber-drill') as Drill;
+      const field = drill.shadowRoot?.activeElement as HTMLInputElement | null;
+      return [drill.state.at, drill.state.exercises.map(({ score }) => score), field?.value] as const;
+    });
+    assert.deepEqual([at, scores, typed], [2, [1, 0, 0], '7.5W']);
+    await page.close();
+  });
+
   // Left before the platform had said what it kept, a fresh lesson was written over it, and a session ended that had not begun.
   it('left before the platform has given what it kept, it writes nothing over it and says nothing', async () => {
     const { page, store: at } = await launch({ launchData: normal, held: 'lubberline.lesson' });

@@ -1,7 +1,8 @@
-import { expect } from '@open-wc/testing';
+import { expect, fixture, html } from '@open-wc/testing';
 import { Scorm2004API } from './run-times.js';
 import { connectScorm } from '../../../components/lms/scorm.js';
 import type { LmsConnection } from '../../../components/lms/connection.js';
+import type { LubberDrill } from '../../../components/drill/drill.js';
 import { answer, drillOfTwo, lessonFrame, solution, soon } from './lesson-of-drills.js';
 
 /**
@@ -70,6 +71,33 @@ describe('a lesson on a SCORM 2004 platform', () => {
     expect(expected).to.be.within(Number(least), Number(most));
     expect(Number(most)).to.be.greaterThan(Number(least));
   });
+
+  // By hand: (½ + 1) / 2 = 0.75. RTE 4.2.22: where the platform has a mark it judges success by the scaled score.
+  const marks: readonly [string, readonly [number, number], string | null, string][] = [
+    ['each reached: passed', [0, 20], null, 'passed'],
+    ['the higher one missed: failed, though the mean is the same', [20, 0], null, 'failed'],
+    ['the mark of the platform replaces both, for the mean', [20, 0], '0.7', 'passed'],
+  ];
+  for (const [what, [whole, half], mark, success] of marks) {
+    it(`of two drills with unlike marks, ${what}`, async () => {
+      const api = runTime();
+      if (mark !== null) api.cmi.scaled_passing_score = mark;
+      const section = await fixture(html`<section>
+        <lubber-drill kind="chart-variation" level="1" count="2" seed="1" attempts="1" pass-mark="1"></lubber-drill>
+        <lubber-drill kind="chart-variation" level="1" count="2" seed="2" attempts="1" pass-mark="0.5"></lubber-drill>
+      </section>`);
+      const [first, second] = [...section.querySelectorAll('lubber-drill')] as [LubberDrill, LubberDrill];
+      connections.push(connectScorm(section, { window: lessonFrame().view }));
+      await answer(first);
+      await answer(first, whole);
+      await answer(second);
+      expect([api.cmi.completion_status, api.cmi.score.scaled]).to.deep.equal(['incomplete', whole === 0 ? '0.75' : '0.5']);
+      await answer(second, half);
+      expect([api.cmi.completion_status, api.cmi.score.scaled, api.cmi.success_status]).to.deep.equal(['completed', '0.75', success]);
+      // Each tells the learner the mark it is judged by.
+      expect([first, second].map(({ shadowRoot }) => /(\d+).% (?:is|was) needed/.exec(shadowRoot?.textContent ?? '')?.[1])).to.deep.equal(mark === null ? ['100', '50'] : ['70', '70']);
+    });
+  }
 
   it('goes on where the learner stopped', async () => {
     const api = runTime();
