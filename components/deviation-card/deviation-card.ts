@@ -197,6 +197,11 @@ export class LubberDeviationCard extends LubberElement {
     return { inputs: { every: this.#every, format: this.#format, limit: this.#limit.code }, result: this.#content.result };
   }
 
+  get #names() {
+    const name = (field: 'date' | 'horizontal' | 'vertical') => ({ state: this.read<unknown>(fields[field], field), label: this.t(`card.${field}`), needed: false });
+    return [{ state: this.read<unknown>(fields.table, 'table'), label: this.t('card.entry'), needed: false }, name('date'), name('horizontal'), name('vertical')];
+  }
+
   protected override render(): TemplateResult {
     const content = this.#content;
     const states = {
@@ -209,7 +214,7 @@ export class LubberDeviationCard extends LubberElement {
       read: this.read.bind(this),
     };
     const headline = html`<div class="headline">
-      ${missingView(this, [])} ${cardProblemView(this, this.#given)}
+      ${missingView(this, this.#names)} ${cardProblemView(this, this.#given)}
       ${content
         ? html`<p class="row no-print"><button part="button" type="button" class="main" @click=${() => printAlone(this)}>${this.t('print')}</button></p>`
         : html`<p class="waiting">${this.t('card.none')}</p>`}

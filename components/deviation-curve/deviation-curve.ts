@@ -155,6 +155,13 @@ export class LubberDeviationCurve extends LubberElement {
     if (heading !== null) this.heading = heading;
   };
 
+  get #names() {
+    return [
+      { state: this.read<DeviationCard>(fields.table, 'table'), label: this.t('curve.entry'), needed: false },
+      { state: this.read(fields.heading, 'heading'), label: this.t('curve.heading'), needed: false },
+    ];
+  }
+
   #fieldsView(): TemplateResult {
     const readings = this.tableIs === 'readings' || this.points !== undefined;
     return html`<div class="fields">
@@ -208,7 +215,7 @@ export class LubberDeviationCurve extends LubberElement {
       <h2 part="title">${this.t('curve.title')}</h2>
       <div class="columns">
         ${this.#fieldsView()}
-        <div class="headline">${missingView(this, [])} ${problemsView(this, this.#input)} ${state ? answerView(this, state) : nothing} ${this.#state ? nothing : html`${tooFewView(this, this.#input)} ${this.#howView()}`}</div>
+        <div class="headline">${missingView(this, this.#names)} ${problemsView(this, this.#input)} ${state ? answerView(this, state) : nothing} ${this.#state ? nothing : html`${tooFewView(this, this.#input)} ${this.#howView()}`}</div>
         <div class="explanation">${state ? this.#curveView(state) : nothing}</div>
       </div>
     `);

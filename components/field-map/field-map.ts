@@ -9,6 +9,7 @@ import { answerStyles } from '../shared/answer-styles.js';
 import { earthFieldStyles } from '../shared/earth-field-styles.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
+import { fieldNames } from '../shared/field-names.js';
 import { formatLatitude, formatLongitude } from '../shared/figures.js';
 import { instantParts } from '../shared/instant-parts.js';
 import { LubberElement, sharedStyles } from '../shared/lubber-element.js';
@@ -237,7 +238,7 @@ export class LubberFieldMap extends LubberElement {
           this,
           html`<div class="fields">${placeView(this, this.#state, fields)}</div>`,
           html`<div class="headline">
-            ${missingView(this, [])} ${result && this.answer === 'shown' ? placeAnswer.view(this, result) : nothing}
+            ${missingView(this, fieldNames(this, this.#state, { latitude: false, longitude: false, date: false }))} ${result && this.answer === 'shown' ? placeAnswer.view(this, result) : nothing}
             ${result || outside ? nothing : html`<p class="waiting">${this.t('field-map.waiting')}</p>`}
           </div>`,
         )}

@@ -39,6 +39,23 @@ describe('a card without attributes', () => {
   });
 });
 
+describe('a card with fields that are refused', () => {
+  // The card was shown without its date, and beside it nothing said why.
+  it('names them together beside the card, whether there is one or not', async () => {
+    const element = await given();
+    const named = (): string => (root(element).querySelector('.headline .wrong')?.textContent ?? '').trim();
+    expect(named()).to.equal('');
+    await type(element, 'date', '2026-13-41');
+    await type(element, 'vertical', 'y');
+    expect(named()).to.equal('To be put right: Date and Vertical force Z.');
+    expect(root(element).querySelector('.paper')).not.to.equal(null);
+    Object.assign(element, { card: undefined, table: '000 1\n400 2W' });
+    await element.updateComplete;
+    expect(named()).to.equal('To be put right: Deviations of the card, Date and Vertical force Z.');
+    await assertAccessible(element);
+  });
+});
+
 describe('a card typed by keyboard', () => {
   // Handbook of Magnetic Compass Adjustment, art. 501, fig. 501: deviations on the eight points.
   it('carries the printed deviations and magnetic headings (Handbook of Magnetic Compass Adjustment, fig. 501)', async () => {

@@ -214,6 +214,9 @@ describe('hard input', () => {
     await element.updateComplete;
     expect(find(element, '#table-problem').textContent).to.match(/Line 1.*E or W/);
     expect(find<HTMLTextAreaElement>(element, '#table').value).to.equal('000 2.5\n045 3E');
+    element.heading = '400';
+    await element.updateComplete;
+    expect(headline(element)).to.contain('To be put right: Deviations and Heading by compass.');
     await assertAccessible(element);
   });
 });

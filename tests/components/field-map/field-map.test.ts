@@ -196,6 +196,17 @@ describe('the date', () => {
     expect(root(element).innerHTML).not.to.match(/NaN|Invalid/);
   });
 
+  // Two reasons beside fields far apart, and beside the answer only that a place was awaited.
+  it('and a place that is none are named together where the answer would stand', async () => {
+    const element = await make({ date: '2026-13-01', latitude: '95N', longitude: '17E' });
+    const named = (): string => flat(root(element).querySelector('.headline .wrong'));
+    expect(named()).to.equal('To be put right: Latitude and UTC date.');
+    element.latitude = '75N';
+    await element.updateComplete;
+    expect(named()).to.equal('To be put right: UTC date.');
+    await assertAccessible(element);
+  });
+
   it('an instant of the host gives its day', async () => {
     const element = await fixture<LubberFieldMap>(html`<lubber-field-map instant="2020-01-01T10:00:00Z"></lubber-field-map>`);
     expect(element.date).to.equal('2020-01-01');
