@@ -28,7 +28,7 @@ export function mapPicture({ layout, ground, drawing, lines, picked, cross }: Ma
   const cursor = cross && layout.shows(cross) ? layout.point(cross) : null;
   // A label half under the mark of the place would be misread.
   const isClear = ({ x, y }: { readonly x: number; readonly y: number }): boolean => !at || Math.hypot(x - at[0], y - at[1]) > 26;
-  return html`<svg viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height} aria-hidden="true" class="map">
+  return html`<svg viewBox="0 0 ${layout.width} ${layout.height}" width="${layout.width / 16}em" aria-hidden="true" class="map">
     <defs>
       <pattern id="hatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
         <line y2="6" class="hatching"></line>

@@ -9,9 +9,9 @@ const PADDING = 48;
 /** About the width of an A4 page between its margins. */
 const PAGE = 680;
 
-/** Measures the room for the map: it is drawn for its width, so that its type keeps its size. */
+/** Measures the room for the map: it is drawn for its width in letters of the usual 16 pixels, and grows with those of the page. */
 export class MapWidth implements ReactiveController {
-  /** CSS pixels. */
+  /** CSS pixels where letters are 16 of them high. */
   value = 640;
 
   readonly #host: ReactiveControllerHost & HTMLElement;
@@ -55,7 +55,8 @@ export class MapWidth implements ReactiveController {
 
   #take(width: number): void {
     if (width <= 0) return;
-    const value = Math.max(LEAST, Math.min(MOST, Math.floor(width / STEP) * STEP));
+    const letters = parseFloat(getComputedStyle(this.#observed ?? document.documentElement).fontSize);
+    const value = Math.max(LEAST, Math.min(MOST, Math.floor((width * 16) / Math.max(16, letters) / STEP) * STEP));
     if (value === this.value) return;
     this.value = value;
     this.#host.requestUpdate();

@@ -11,6 +11,8 @@ export interface ChartPaint {
   /** The colour behind `var(--name)`. */
   colour(name: string): string;
   readonly font: string;
+  /** Height of the letters, CSS pixels: all room for them grows with it. */
+  readonly letter: number;
 }
 
 const headings = Array.from({ length: 361 }, (_, heading) => heading);
@@ -93,7 +95,7 @@ function paintOver(u: uPlot, { limit, points = [] }: ChartContent, paint: ChartP
 /** Everything the drawing library wants to know; `onCursor` hears the heading under the pointer. */
 export function canvasOptions(content: ChartContent, paint: ChartPaint, size: { width: number; height: number }, onCursor: (heading: number) => void): uPlot.Options {
   const scale = deviationScale(chartedDeviations(content));
-  const every = size.width < 500 ? 90 : 45;
+  const every = size.width < 42 * paint.letter ? 90 : 45;
   const line = { stroke: paint.colour('--line'), width: 1 };
   const text = { stroke: paint.colour('--soft'), font: paint.font };
   const decimals = scale.step < 1 ? 1 : 0;
@@ -107,11 +109,11 @@ export function canvasOptions(content: ChartContent, paint: ChartPaint, size: { 
         ...text,
         grid: line,
         ticks: line,
-        size: 44,
+        size: 3.7 * paint.letter,
         splits: () => Array.from({ length: 360 / every + 1 }, (_, index) => index * every),
         values: (_, splits) => splits.map((heading) => `${formatBearing(heading, 0).replace('°', '')}\n${pointName(heading)}`),
       },
-      { ...text, grid: line, ticks: line, size: 56, splits: () => [...scale.ticks], values: (_, splits) => splits.map((deviation) => formatError(deviation, decimals)) },
+      { ...text, grid: line, ticks: line, size: 4.7 * paint.letter, splits: () => [...scale.ticks], values: (_, splits) => splits.map((deviation) => formatError(deviation, decimals)) },
     ],
     series: [
       {},

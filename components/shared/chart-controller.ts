@@ -45,7 +45,7 @@ export class ChartController implements ReactiveController {
   readonly #source: ChartSource;
   #library: Promise<Library | null> | undefined;
   #chart: uPlot | null = null;
-  #drawn: { content: ChartContent; colours: string } | null = null;
+  #drawn: { content: ChartContent; look: string } | null = null;
   #sizes: ResizeObserver | undefined;
   #lights: MediaQueryList[] = [];
 
@@ -82,10 +82,10 @@ export class ChartController implements ReactiveController {
     const content = this.#source.content();
     if (!library || !content || !container || !this.#host.isConnected) return;
     const paint = this.#paint(container);
-    const colours = ['--ink', '--accent', '--paper', '--soft'].map(paint.colour).join(' ');
-    if (this.#drawn?.content !== content || this.#drawn.colours !== colours || !container.contains(this.#chart?.root ?? null)) {
+    const look = [paint.font, ...['--ink', '--accent', '--paper', '--soft'].map(paint.colour)].join(' ');
+    if (this.#drawn?.content !== content || this.#drawn.look !== look || !container.contains(this.#chart?.root ?? null)) {
       this.#build(library, container, content, paint);
-      this.#drawn = { content, colours };
+      this.#drawn = { content, look };
     }
     this.#showCursor();
   }
@@ -139,9 +139,11 @@ export class ChartController implements ReactiveController {
 
   #paint(container: HTMLElement): ChartPaint {
     const style = getComputedStyle(container);
+    const letter = 0.75 * parseFloat(style.fontSize);
     return {
       colour: (name) => style.getPropertyValue(name).trim() || 'currentColor',
-      font: `12px ${style.fontFamily}`,
+      font: `${letter}px ${style.fontFamily}`,
+      letter,
     };
   }
 }

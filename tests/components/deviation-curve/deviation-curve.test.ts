@@ -27,6 +27,10 @@ const left: DeviationCard = { kind: 'approximate', coefficients: { A: 0.4, B: -1
 
 const typed = (): Promise<LubberDeviationCurve> => fixture(html`<lubber-deviation-curve .table=${printed}></lubber-deviation-curve>`);
 
+afterEach(() => {
+  document.documentElement.style.fontSize = '';
+});
+
 describe('a curve without attributes', () => {
   it('says how to get one', async () => {
     const element = await fixture<LubberDeviationCurve>(html`<lubber-deviation-curve></lubber-deviation-curve>`);
@@ -107,6 +111,18 @@ describe('the picture', () => {
     expect(Math.abs(find<HTMLElement>(element, '.uplot').getBoundingClientRect().width - live.getBoundingClientRect().width)).to.be.lessThan(2);
     expect(getComputedStyle(find(element, '.static')).display).to.equal('none');
     expect(find(element, '.static svg')).not.to.equal(null);
+  });
+
+  // The figures of its axes stayed 12 pixels high where those of the page were twice as large (WCAG 2.2, 1.4.4).
+  it('leaves its figures twice the room on a page of letters twice as large', async () => {
+    const room = async (): Promise<number> => {
+      const element = await typed();
+      await waitUntil(() => root(element).querySelector('.u-over') !== null, 'no canvas', SLOWLY);
+      return find(element, '.u-over').getBoundingClientRect().left - find(element, '.uplot').getBoundingClientRect().left;
+    };
+    const usual = await room();
+    document.documentElement.style.fontSize = '200%';
+    expect(await room()).to.be.closeTo(2 * usual, 2);
   });
 
   it('follows its width', async () => {

@@ -40,6 +40,10 @@ function cell(element: LubberFieldMap, latitude: string, longitude: string): str
   return flat(found?.querySelectorAll('td')[column - 1]);
 }
 
+afterEach(() => {
+  document.documentElement.style.fontSize = '';
+});
+
 describe('a map without attributes', () => {
   it('is drawn for today and waits for a place', async () => {
     const element = await fixture<LubberFieldMap>(html`<lubber-field-map></lubber-field-map>`);
@@ -278,6 +282,18 @@ describe('what the map shows', () => {
     }
     await clickAt(element, 0.5, 0.4);
     expect(performance.getEntriesByType('resource').length).to.equal(before);
+  });
+
+  // Its figures stayed 11 pixels high where those of the page were twice as large (WCAG 2.2, 1.4.4).
+  it('is drawn twice as large, lines and figures, on a page of letters twice as large', async () => {
+    document.documentElement.style.fontSize = '200%';
+    const element = await make();
+    const map = root(element).querySelector('svg.map') as SVGSVGElement;
+    const shown = (): number => map.getBoundingClientRect().width;
+    const letters = (): number => (parseFloat(getComputedStyle(root(element).querySelector('.level') as SVGTextElement).fontSize) * shown()) / map.viewBox.baseVal.width;
+    await until(() => letters() > 20);
+    expect(letters()).to.be.within(21, 25);
+    expect(shown()).to.be.within(sheet(element).clientWidth - 42, sheet(element).clientWidth);
   });
 
   it('fits a narrow column without sideways scrolling', async () => {
