@@ -36,7 +36,8 @@ export const baseStyles = css`
   .narrow .headline > * { order: -1; }
   .narrow .columns > :is(.fields, .explanation) { margin-block-start: var(--space-6); }
   .row { display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-3); align-items: center; }
-  .spoken { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+  /* The cause of a doubt stands at the head of its row: the field needs no label for the eye. */
+  .spoken, .supposed label { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
   bdi, tspan { unicode-bidi: isolate; }
   table { border-collapse: collapse; font-size: var(--medium); }
   th { font-weight: 400; color: var(--soft); font-size: var(--small); text-align: start; }
@@ -47,12 +48,18 @@ export const baseStyles = css`
   tr > :last-child { padding-inline-end: 0; }
   tbody th { color: var(--ink); font-size: inherit; }
   /* Upwards nothing scrolls: Firefox would, by the part of a pixel. */
-  .scroll { overflow: auto hidden; max-inline-size: 100%; margin-block-end: var(--space-2); }
+  .scroll { overflow: auto hidden; margin-block-end: var(--space-2); }
+  /* A shade at an edge beyond which there is more; at the ends the paper that scrolls along hides it. */
+  .scroll[tabindex] {
+    background:
+      linear-gradient(90deg, var(--paper) 0.5rem, #0000 0 calc(100% - 0.5rem), var(--paper) 0) local,
+      linear-gradient(90deg, var(--edge), var(--paper) 0.5rem calc(100% - 0.5rem), var(--edge));
+  }
   /* East stays right of north. An attribute of direction means nothing to a picture. */
   svg { direction: ltr; display: block; inline-size: 100%; block-size: auto; overflow: visible; }
   svg text { font-size: 13px; fill: var(--ink); }
   svg .soft { fill: var(--soft); font-size: 12px; }
   details > summary { color: var(--accent); cursor: pointer; padding-block: var(--space-1); min-height: var(--target); }
   details { border-block-start: 1px solid var(--line); }
-  :not(details, summary) + details { margin-block-start: var(--space-3); }
+  :not(details, summary)+details { margin-block-start: var(--space-3); }
 `;

@@ -17,14 +17,16 @@ export const controlStyles = css`
   :focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
   ::selection { background: var(--accent); color: var(--on-accent); }
   option, optgroup { background: var(--paper); color: var(--ink); }
-  ::placeholder { color: var(--soft); opacity: 1; }
-  input[type='radio'] {
+  ::placeholder, .entry input:read-only, .entry select:disabled { color: var(--soft); opacity: 1; }
+  [type='radio'] {
     appearance: none; margin: 0; inline-size: 1.06rem; block-size: 1.06rem; flex: none;
     border: 1px solid var(--edge); border-radius: 50%; background: var(--paper); cursor: pointer;
   }
-  input[type='radio']:checked { border: 0.32rem solid var(--accent); }
-  input[type='radio']:disabled { border-color: var(--soft); cursor: default; }
+  [type='radio']:checked { border: 0.32rem solid var(--accent); }
+  [type='radio']:disabled { border-color: var(--soft); cursor: default; }
   @media (forced-colors: active) {
-    input[type='radio'] { appearance: auto; }
+    [type='radio'] { appearance: auto; }
+    /* Shades are taken away: what scrolls sideways is cut along a dashed line. */
+    .scroll[tabindex] { border-inline-end: 1px dashed; }
   }
 `;

@@ -3,10 +3,10 @@ import { css } from 'lit';
 /** Fields: a label above, the text typed, and what was understood at its end. */
 export const fieldStyles = css`
   .field { margin: 0 0 var(--gap); }
-  .field.with-action { display: grid; grid-template-columns: 1fr auto; }
-  .field.with-action > :not(label, button) { grid-column: 1 / -1; }
+  .with-action { display: grid; grid-template-columns: 1fr auto; }
+  .with-action > :not(label, button) { grid-column: 1 / -1; }
   /* Drawn beside the label, reached after the field. */
-  .field.with-action > button { grid-row: 1; grid-column: 2; font-size: var(--small); min-height: var(--target-beside); padding-block: 0; margin-block: -0.2rem -0.15rem; }
+  .with-action > button { grid-row: 1; grid-column: 2; font-size: var(--small); min-height: var(--target-beside); padding-block: 0; margin-block: -0.2rem -0.15rem; }
   .field > label, .legend { display: block; font-size: var(--small); color: var(--soft); padding: 0; }
   fieldset { border: 0; margin: 0 0 var(--gap); padding: 0; min-inline-size: 0; }
   /* What was understood stands at the end, or below where both have no room. */
@@ -15,20 +15,18 @@ export const fieldStyles = css`
   .entry:focus-within { border-block-end-color: var(--accent); box-shadow: 0 2px 0 var(--accent); outline: 2px solid transparent; outline-offset: 2px; }
   .entry input, .entry select {
     flex: 1 1 5rem; min-inline-size: 4.5rem; inline-size: 100%; min-height: var(--target); padding: var(--space-half) 0;
-    border: 0; background: transparent; color: var(--ink); font: inherit; font-size: var(--figure);
+    border: 0; background: none; color: var(--ink); font: inherit; font-size: var(--figure);
     font-variant-numeric: inherit; border-radius: 0;
   }
   /* As long as what is usually typed. */
   #date, #longitude { flex-basis: 6.6rem; }
   /* Chromium insets the words of a list by four pixels. */
-  .entry select { background: var(--paper); margin-inline-start: -4px; font-size: var(--medium); text-overflow: ellipsis; }
-  @supports (-moz-appearance: none) { .entry select { margin-inline-start: 0; } }
-  .entry select:disabled { color: var(--soft); opacity: 1; }
+  .entry select { background: var(--paper); font-size: var(--medium); text-overflow: ellipsis; }
+  @supports not (-moz-appearance: none) { .entry select { margin-inline-start: -4px; } }
   /* What is typed runs as its letters do, and stands at the side of the label. */
   [dir='rtl'] input { text-align: right; }
-  .entry :focus-visible { outline: none; }
+  .entry :focus-visible { outline: 0; }
   .entry input::placeholder { font-style: italic; font-size: var(--medium); }
-  .entry input:read-only { color: var(--soft); }
   .echo { margin-inline-start: auto; font-size: var(--small); color: var(--soft); white-space: nowrap; }
   .problem, .hint { color: var(--bad); font-size: var(--small); margin: var(--space-1) 0 0; }
   .problem::before { content: '▲ '; content: '▲ '/''; }
@@ -43,8 +41,8 @@ export const fieldStyles = css`
     flex: 1 1 45%; display: flex; align-items: center; gap: var(--space-1); padding: var(--space-1) var(--space-2);
     min-height: var(--target); font-size: var(--medium); color: var(--soft); cursor: pointer;
   }
-  .choices.three label { flex-basis: 30%; }
-  .choices.long label { flex-basis: 100%; }
-  .choices label.chosen { color: var(--ink); background: var(--raise); }
+  .three label { flex-basis: 30%; }
+  .long label { flex-basis: 100%; }
+  .choices .chosen { color: var(--ink); background: var(--raise); }
   details > .hint { margin-block-end: var(--gap); }
 `;

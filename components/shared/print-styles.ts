@@ -17,7 +17,7 @@ export const printStyles = css`
     .entry { border-color: #999; }
     .entry input, .entry select { padding: 0; font-size: inherit; }
     .entry select { appearance: none; margin: 0; }
-    .entry .echo { font-size: 8.5pt; }
+    .echo { font-size: 8.5pt; }
     .fields > .pair, .fields details .pair { display: block; }
     .entry input { min-inline-size: 6.5rem; }
     .frame ::placeholder { color: transparent; }

@@ -2,8 +2,6 @@ import { css } from 'lit';
 
 /** What sights alone show: what is supposed of a cause of doubt, and the piece of horizon. */
 export const sightStyles = css`
-  /* The cause stands at the head of the row: its field needs no label for the eye. */
-  .supposed label { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
   .supposed .field { margin: 0; min-inline-size: 6rem; white-space: normal; text-align: start; }
   .supposed .entry { flex-wrap: nowrap; column-gap: var(--space-1); }
   .supposed .entry input { flex-basis: 2.5rem; min-inline-size: 2.5rem; }

@@ -26,7 +26,7 @@ export const budgets: readonly Budget[] = [
   { what: 'azimuth', modules: defined(['azimuth']), allowed: 56.8 },
   { what: 'transit', modules: defined(['transit']), allowed: 41.2 },
   { what: 'drill', modules: defined(['drill']), wanted: 60, allowed: 73.9 },
-  { what: 'map of the field', modules: defined(['field-map']), allowed: 39.5 },
+  { what: 'map of the field', modules: defined(['field-map']), allowed: 39.6 },
   { what: 'the chart library, late', modules: defined(['deviation-curve']), late: 'uplot', allowed: 30 },
   { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 108.9 },
   { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 102.1 },
