@@ -24,12 +24,12 @@ interface Line {
   readonly cells: readonly string[];
 }
 
-/** Lines that hold figures; a heading over the columns is not one. */
+/** Lines that hold figures, or begin with a point of the compass; what stands over the columns is not one. */
 function linesOf(text: string): Line[] {
   return text
     .split(/\r\n|\r|\n/)
     .map((line, index) => ({ line: index + 1, text: line.trim(), cells: lineCells(line) }))
-    .filter(({ text: line, cells }) => line !== '' && (/\d/.test(line) || (cells.length === 2 && parseBearing(cells[0] ?? '').ok)));
+    .filter(({ text: line, cells }) => line !== '' && (/\d/.test(line) || (cells.length < 3 && parseBearing(cells[0] ?? '').ok)));
 }
 
 /** The deviation of a line from a column, its letter perhaps in a column of its own. */

@@ -164,6 +164,16 @@ describe('a table typed from a book', () => {
     expect(headline(element)).to.contain('True course 177.5°');
   });
 
+  it('a point without a deviation is no name of a column', async () => {
+    const element = await empty();
+    element.table = 'heading\n000 2E\n090 3E\nS';
+    await element.updateComplete;
+    expect(problem(element, 'table')).to.match(/Line 4, “S”:.*heading and a deviation/).and.not.match(/Line 1/);
+    element.table = 'heading deviation\nN 2E\nE 3E\nS 1W';
+    await element.updateComplete;
+    expect(problem(element, 'table')).to.equal('');
+  });
+
   it('names the lines it does not understand, and keeps them', async () => {
     const element = await empty();
     element.table = '000 2.5\n045 3,1,1E\n045\n090 3E\n090 4E';
