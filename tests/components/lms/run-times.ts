@@ -28,6 +28,7 @@ export interface Scorm2004API extends RunTime {
   SetValue(element: string, value: string): string;
   GetLastError(): string;
   readonly cmi: {
+    scaled_passing_score: string;
     readonly completion_status: string;
     readonly success_status: string;
     readonly score: { readonly scaled: string; readonly raw: string; readonly min: string; readonly max: string };
