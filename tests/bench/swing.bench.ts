@@ -56,7 +56,7 @@ async function measure(large) {
 /** Ways a page may be used: five terms, and deviations so large that the exact curve is taken. */
 const sizes = { 'five terms': 1, 'exact': 6 } as const;
 
-/** The first sixty keys run before the engine has made fast code; it is still at it for some two hundred more. */
+/** The first sixty keys run before the engine has made fast code; of the others the earlier ones take longer, for reasons not proved. */
 const stretches = { 'keys 61 to 260': [60, 260], 'keys 261 to 460': [260, 460] } as const;
 
 /** Of each key typed what the swing took and what the steady sum took, milliseconds. */
