@@ -79,7 +79,7 @@ function settings(host: LubberElement, state: SwingState): TemplateResult {
       ${choiceView(host, 'headingBy', host.t('swing.headingBy'), state.headingBy, headingReckonings.map((value) => ({ value, label: host.t(`swing.headingBy.${value}`) })))}
       ${objectView(host, state)} ${transitView(host, state, (name) => field(host, state, name))} ${rest.map((name) => field(host, state, name))}
     </div>
-    <p class="hint how">${host.t(`swing.how.${state.method}`)}${state.steering ? html` ${host.t('swing.how.steering')}` : nothing}</p>
+    <p class="hint reads">${host.t(`swing.how.${state.method}`)}${state.steering ? html` ${host.t('swing.how.steering')}` : nothing}</p>
     ${cardProblemView(host, state.given)}
     <details class="no-print">
       <summary part="summary">${host.t('swing.prompts')}</summary>

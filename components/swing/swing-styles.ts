@@ -24,7 +24,7 @@ export const swingStyles = css`
   .settings > p { flex-basis: 100%; }
   .settings .choices label { flex-basis: auto; }
   .settings.judge { margin-block-start: var(--space-4); }
-  .hint.how { margin-block: 0 var(--space-2); }
+  .hint.reads { margin-block: 0 var(--space-2); }
   ul.prompts { margin: var(--space-1) 0 var(--space-2); padding-inline-start: var(--space-4); color: var(--soft); }
   /* A figure that changes in a table moves nothing outside: a tenth less to do at each key. */
   table { contain: layout; }

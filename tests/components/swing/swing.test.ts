@@ -481,6 +481,14 @@ describe('a narrow page', () => {
   });
 });
 
+describe('the line on what is read', () => {
+  it('begins where the fields above it begin', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing></lubber-swing>`);
+    const line = [...root(element).querySelectorAll('p.hint')].find((one) => flat(one).startsWith('Deviation on each heading')) as Element;
+    expect(getComputedStyle(line).paddingInlineStart).to.equal('0px');
+  });
+});
+
 describe('a page as wide as a tablet', () => {
   // Answer and curve stood below all readings from 640 to 930 pixels.
   for (const [width, first] of [[700, 'above'], [780, 'above'], [840, 'beside'], [900, 'beside']] as const) {
