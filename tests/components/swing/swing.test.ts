@@ -394,7 +394,7 @@ describe('a swing across midnight, UTC', () => {
     const element = await fixture<LubberSwing>(html`<lubber-swing method="sun" latitude="20S" longitude="180W" date="2026-03-21" variation="12E"></lubber-swing>`);
     await paste(element, 'heading-0', '000\t50\t20:05\n045\t50\t2026-03-22 20:05');
     const [same, next] = (element.result?.rows ?? []).map((row) => (row.ok ? row.magneticBearing : null));
-    expect(root(element).querySelector('.how')?.textContent).to.contain('past midnight with the date');
+    expect(root(element).querySelector('.reads')?.textContent).to.contain('past midnight with the date');
     // About the equinox the Sun's declination changes by 0.4° a day (any almanac): low in the east her bearing changes by about as much.
     expect(Math.abs((same ?? NaN) - (next ?? NaN))).to.be.within(0.3, 0.6);
   });
