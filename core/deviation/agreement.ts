@@ -1,7 +1,7 @@
 import { leastSquares } from './least-squares.js';
 import type { Solution } from './linear-problem.js';
 import type { WeighedReading } from './observations.js';
-import { predictedFrom, roomForChanges, type FitModel } from './predict-deviation.js';
+import { predictedFrom, roomForChanges, type Changes, type FitModel } from './predict-deviation.js';
 
 /** How an estimate of the coefficients agrees with readings. */
 export interface Agreement {
@@ -10,16 +10,15 @@ export interface Agreement {
   /** Observed less fitted, degrees, one for each reading. */
   readonly residuals: readonly number[];
   /** For each coefficient the change of every fitted deviation. */
-  readonly changes: readonly (readonly number[])[];
+  readonly changes: Changes;
   /** Sum of weight × residual², degrees². */
   readonly squares: number;
 }
 
-/** Null where the estimate gives one of the readings no deviation. */
-export function agreement(model: FitModel, readings: readonly WeighedReading[], estimate: readonly number[]): Agreement | null {
+/** Null where the estimate gives one of the readings no deviation. `changes`: room for them that is there already. */
+export function agreement(model: FitModel, readings: readonly WeighedReading[], estimate: readonly number[], changes = roomForChanges(readings.length)): Agreement | null {
   const count = readings.length;
   const residuals = new Array<number>(count);
-  const changes = roomForChanges(count);
   let squares = 0;
   for (let place = 0; place < count; place++) {
     const { waves, deviation, weight } = readings[place] as WeighedReading;

@@ -11,11 +11,11 @@ export interface ModelFit extends Agreement {
   readonly solution: Solution;
 }
 
-/** The five-term series: one step of linear least squares. */
+/** The five-term series: one step of linear least squares, and no step changes what it changes by. */
 function fitApproximate(readings: readonly WeighedReading[]): ModelFit | null {
   const flat = agreement('approximate', readings, [0, 0, 0, 0, 0]);
   const solution = flat && weightedSolution(readings, flat.changes, flat.residuals);
-  const state = solution && agreement('approximate', readings, solution.estimate);
+  const state = solution && agreement('approximate', readings, solution.estimate, flat.changes);
   return state && { model: 'approximate', solution, ...state };
 }
 

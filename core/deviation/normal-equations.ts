@@ -21,13 +21,13 @@ const normalHalf = ({ columns }: Design): number[][] => columns.map((one, i) => 
 function triangleOf(normal: readonly (readonly number[])[]): number[][] | null {
   const triangle: number[][] = [];
   for (const [i, line] of normal.entries()) {
-    const row: number[] = [];
+    const row = new Array<number>(i + 1);
     for (let j = 0; j <= i; j++) {
       const above = j === i ? row : (triangle[j] as number[]);
       let rest = line[j] as number;
       for (let k = 0; k < j; k++) rest -= (row[k] as number) * (above[k] as number);
       if (j === i && !(rest > OWN_PART * (line[i] as number))) return null;
-      row.push(j === i ? Math.sqrt(rest) : rest / (above[j] as number));
+      row[j] = j === i ? Math.sqrt(rest) : rest / (above[j] as number);
     }
     triangle.push(row);
   }
@@ -39,13 +39,13 @@ function inverted(triangle: readonly (readonly number[])[]): number[][] {
   const inverse: number[][] = [];
   triangle.forEach((row, i) => {
     const corner = row[i] as number;
-    const line: number[] = [];
+    const line = new Array<number>(i + 1);
     for (let j = 0; j < i; j++) {
       let total = 0;
       for (let k = j; k < i; k++) total += (row[k] as number) * ((inverse[k] as number[])[j] as number);
-      line.push(-total / corner);
+      line[j] = -total / corner;
     }
-    line.push(1 / corner);
+    line[i] = 1 / corner;
     inverse.push(line);
   });
   return inverse;

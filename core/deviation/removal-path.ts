@@ -1,3 +1,4 @@
+import { estimateWithout, seriesWithout } from './leave-one-out.js';
 import { fitModel, type ModelFit } from './model-fit.js';
 import type { WeighedReading } from './observations.js';
 
@@ -31,20 +32,6 @@ function worstPlace(fit: ModelFit, readings: readonly WeighedReading[]): number 
   return worst;
 }
 
-/**
- * The estimate without one of the readings, as far as the curve is straight: exactly so for the
- * five-term series, and for the exact coefficients so near that one step more settles it.
- * Source: the textbook formula for leaving one out (from memory).
- */
-function estimateWithout({ estimate, changes, residuals, solution }: ModelFit, place: number, weight: number): readonly number[] {
-  const pull = (weight * (residuals[place] as number)) / (1 - (solution.leverages[place] as number));
-  const change = changes.map((column) => column[place] as number);
-  return estimate.map((value, i) => {
-    const line = solution.cofactors[i] as readonly number[];
-    return value - pull * line.reduce((total, cofactor, j) => total + cofactor * (change[j] as number), 0);
-  });
-}
-
 /** Takes out the worst readings under a model one after the other, each fit beginning from the one before. */
 export function removalPath(whole: ModelFit, all: readonly WeighedReading[], steps: number): readonly Removal[] {
   const path: Removal[] = [];
@@ -55,8 +42,10 @@ export function removalPath(whole: ModelFit, all: readonly WeighedReading[], ste
     const bad = readings[place];
     if (bad === undefined) break;
     const slip = Math.abs(fit.residuals[place] as number) / (1 - (fit.solution.leverages[place] as number));
-    readings = readings.filter((reading) => reading !== bad);
-    const next = fitModel(fit.model, readings, { estimate: estimateWithout(fit, place, bad.weight), gain: NEAR_ENOUGH });
+    const rest = readings.filter((reading) => reading !== bad);
+    const next: ModelFit | null =
+      fit.model === 'exact' ? fitModel('exact', rest, { estimate: estimateWithout(fit, place, bad.weight), gain: NEAR_ENOUGH }) : seriesWithout(fit, readings, place);
+    readings = rest;
     if (next === null) break;
     fit = next;
     path.push({ index: bad.index, slip, fit });
