@@ -47,7 +47,12 @@ export interface SwingState {
 }
 
 function methodsOf(rows: readonly GridRow[], method: SwingMethod): readonly SwingMethod[] {
-  return [...new Set([method, ...rows.map((row) => methodOf(row, { method }))])];
+  const methods = [method];
+  for (const row of rows) {
+    const own = methodOf(row, { method });
+    if (!methods.includes(own)) methods.push(own);
+  }
+  return methods;
 }
 
 interface Uses {

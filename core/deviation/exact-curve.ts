@@ -52,12 +52,15 @@ function ambiguousByCompass(exact: ExactCoefficients): readonly HeadingRange[] {
   };
   const starts: number[] = [];
   const ends: number[] = [];
+  const first = unique(0);
+  let here = first;
   for (let heading = 0; heading < 360; heading++) {
-    const [here, next] = [unique(heading), unique(heading + 1)];
+    const next = unique(heading + 1);
     if (here && !next) starts.push(edge(heading, heading + 1));
     if (!here && next) ends.push(edge(heading, heading + 1));
+    here = next;
   }
-  if (starts.length === 0) return unique(0) ? [] : [{ from: 0, to: 360 }];
+  if (starts.length === 0) return first ? [] : [{ from: 0, to: 360 }];
   return starts.map((from) => ({ from, to: ends.find((end) => end > from) ?? (ends[0] as number) }));
 }
 
