@@ -39,28 +39,23 @@ function steepestOf(exact: ExactCoefficients): { heading: number; slope: number 
 /** Runs of compass headings without exactly one magnetic heading, the ends found by halving. */
 function ambiguousByCompass(exact: ExactCoefficients): readonly HeadingRange[] {
   const unique = (heading: number): boolean => exactDeviationsByCompass(exact, heading).length === 1;
-  const edge = (from: number, to: number): number => {
-    const before = unique(from);
-    let low = from;
-    let high = to;
+  const alone = Array.from({ length: 361 }, (_, heading) => unique(heading));
+  const edgeAfter = (heading: number): number => {
+    let low = heading;
+    let high = heading + 1;
     while (high - low > 1e-9) {
       const middle = (low + high) / 2;
-      if (unique(middle) === before) low = middle;
+      if (unique(middle) === alone[heading]) low = middle;
       else high = middle;
     }
     return wrap360(high);
   };
   const starts: number[] = [];
   const ends: number[] = [];
-  const first = unique(0);
-  let here = first;
   for (let heading = 0; heading < 360; heading++) {
-    const next = unique(heading + 1);
-    if (here && !next) starts.push(edge(heading, heading + 1));
-    if (!here && next) ends.push(edge(heading, heading + 1));
-    here = next;
+    if (alone[heading] !== alone[heading + 1]) (alone[heading] ? starts : ends).push(edgeAfter(heading));
   }
-  if (starts.length === 0) return first ? [] : [{ from: 0, to: 360 }];
+  if (starts.length === 0) return alone[0] ? [] : [{ from: 0, to: 360 }];
   return starts.map((from) => ({ from, to: ends.find((end) => end > from) ?? (ends[0] as number) }));
 }
 

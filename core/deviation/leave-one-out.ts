@@ -2,12 +2,6 @@ import type { ModelFit } from './model-fit.js';
 import type { WeighedReading } from './observations.js';
 import { roomForChanges } from './predict-deviation.js';
 
-function product(a: readonly number[], b: readonly number[]): number {
-  let total = 0;
-  for (let i = 0; i < a.length; i++) total += (a[i] as number) * (b[i] as number);
-  return total;
-}
-
 /** What a reading's removal does to a fit. */
 interface Release {
   /** The weighted residual given up, over the part of the reading the curve did not follow. */
@@ -19,9 +13,9 @@ interface Release {
 }
 
 function release({ changes, residuals, solution }: ModelFit, place: number, weight: number): Release {
-  const change = changes.map((column) => column[place] as number);
   const free = 1 - (solution.leverages[place] as number);
-  return { pull: (weight * (residuals[place] as number)) / free, answer: solution.cofactors.map((line) => product(line, change)), free };
+  const answer = solution.cofactors.map((line) => line.reduce((total, cofactor, i) => total + cofactor * ((changes[i] as readonly number[])[place] as number), 0));
+  return { pull: (weight * (residuals[place] as number)) / free, answer, free };
 }
 
 const released = (estimate: readonly number[], { pull, answer }: Release): readonly number[] => estimate.map((value, i) => value - pull * (answer[i] as number));
