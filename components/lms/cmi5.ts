@@ -5,7 +5,7 @@ import { Cmi5Session } from './cmi5-session.js';
 import { sessionToken } from './cmi5-token.js';
 import { noConnection, StatusLine } from './connection.js';
 import type { LmsConnection, LmsOptions } from './connection.js';
-import { lessonScore, lessonStates } from './lesson.js';
+import { drawFor, lessonScore, lessonStates } from './lesson.js';
 import type { LessonTarget } from './lesson.js';
 import { followPage } from './page-life.js';
 import { RecordStore } from './record-store.js';
@@ -37,6 +37,7 @@ export function connectCmi5(target: LessonTarget, options: LmsOptions = {}): Lms
   // A page reloaded after its end: the platform takes nothing more under this launch.
   const isOver = readNote(launch.fetch).ended === true;
   const line = new StatusLine(isOver ? 'finished' : 'opening', options.onStatus);
+  drawFor(target, `${launch.registration} ${launch.activityId}`);
   const before = lessonStates(target);
   let session: Cmi5Session | null = null;
   let returnAddress: string | null = null;

@@ -1,4 +1,4 @@
-import { untouched } from '../drill/drill-state.js';
+import { isBegun, untouched } from '../drill/drill-state.js';
 import type { DrillState } from '../drill/drill-state.js';
 import type { ScoreDetail } from '../shared/score-event.js';
 
@@ -9,6 +9,7 @@ interface Drill extends Element {
   readonly result?: ScoreDetail | null;
   state?: DrillState | null;
   passMark?: string | number;
+  readonly seed?: string | null;
 }
 
 function drillsOf(target: LessonTarget): Drill[] {
@@ -33,6 +34,23 @@ export function lessonScore(target: LessonTarget): ScoreDetail | null {
 
 export function lessonStates(target: LessonTarget): DrillState[] {
   return drillsOf(target).flatMap(({ state }) => (state ? [state] : []));
+}
+
+/** A number of five figures, the same for the same text: a seed short enough to be copied from a sheet. */
+function seedOf(text: string): string {
+  const sum = [...text].reduce((total, letter) => (total * 31 + letter.charCodeAt(0)) % 90_000, 0);
+  return String(10_000 + sum);
+}
+
+/**
+ * Gives drills that draw their own exercises those of one learner, by a name that is theirs at every
+ * launch: before the platform has said what it kept, the questions are already those that it kept.
+ */
+export function drawFor(target: LessonTarget, learner: string): void {
+  drillsOf(target).forEach((drill, index) => {
+    const { state } = drill;
+    if (!drill.seed && state && !isBegun(state)) drill.state = { ...state, seed: seedOf(`${learner} ${index}`) };
+  });
 }
 
 /** The platform's pass mark, 0 to 1, goes before the lesson's: the learner is told the one he or she is judged by. */
