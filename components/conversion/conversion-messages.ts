@@ -1,6 +1,6 @@
 import type { Catalogue } from '../shared/catalogue.js';
 import { chainStepMessages } from '../shared/chain-step-messages.js';
-import { deviationCardMessages } from '../shared/deviation-card-messages.js';
+import { givenCardMessages } from '../shared/deviation-card-messages.js';
 import { deviationTableMessages } from '../shared/deviation-table-messages.js';
 import { zoneMessages } from '../shared/zone-messages.js';
 
@@ -8,7 +8,7 @@ export const conversionMessages: Catalogue = {
   ...chainStepMessages,
   ...zoneMessages,
   ...deviationTableMessages,
-  ...deviationCardMessages,
+  ...givenCardMessages,
   'conversion.title': 'Courses and bearings by true, magnetic, compass and gyro',
   'symbol.good': 'good',
   'conversion.symbol.variation': 'V',

@@ -1,5 +1,5 @@
 import type { Catalogue } from './catalogue.js';
-import { deviationCardMessages } from './deviation-card-messages.js';
+import { deviationCardMessages, givenCardMessages } from './deviation-card-messages.js';
 import { deviationChartMessages } from './deviation-chart-messages.js';
 import { deviationFitMessages } from './deviation-fit-messages.js';
 import { deviationTableMessages } from './deviation-table-messages.js';
@@ -8,6 +8,7 @@ import { deviationTableMessages } from './deviation-table-messages.js';
 export const deviationMessages: Catalogue = {
   ...deviationTableMessages,
   ...deviationCardMessages,
+  ...givenCardMessages,
   ...deviationFitMessages,
   ...deviationChartMessages,
 };

@@ -1,12 +1,12 @@
 import type { Catalogue } from '../shared/catalogue.js';
 import { correctorMessages } from '../shared/corrector-messages.js';
-import { deviationCardMessages } from '../shared/deviation-card-messages.js';
+import { givenCardMessages } from '../shared/deviation-card-messages.js';
 import { deviationTableMessages } from '../shared/deviation-table-messages.js';
 import { sightMessages } from '../shared/sight-messages.js';
 
 export const shipMessages: Catalogue = {
   ...sightMessages,
-  ...deviationCardMessages,
+  ...givenCardMessages,
   ...deviationTableMessages,
   ...correctorMessages,
   'ship.unnamed': 'Ship',

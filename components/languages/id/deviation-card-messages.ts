@@ -1,15 +1,6 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
 export const deviationCardMessages: Catalogue = {
-  'card.problem': 'Daftar yang diberikan kepada widget ini tidak dapat dibaca: {where} {reason}.',
-  'card.problem.not-an-object': 'bukan daftar',
-  'card.problem.not-json': 'bukan JSON',
-  'card.problem.unknown-kind': 'bukan table, approximate atau exact',
-  'card.problem.no-rows': 'tidak mempunyai baris',
-  'card.problem.too-many-rows': 'mempunyai terlalu banyak baris',
-  'card.problem.not-a-number': 'bukan bilangan',
-  'card.problem.out-of-range': 'di luar batas',
-  'card.problem.headings-disagree': 'memberi satu haluan dua deviasi',
   'limit': 'Batas',
   'limit.flag-five': '5° semua haluan (bendera)',
   'limit.after-adjustment': '3° usai penimbalan (ISO 25862)',
@@ -21,11 +12,20 @@ export const deviationCardMessages: Catalogue = {
   'source.iso-service': 'ISO 25862:2009, dalam pemakaian (kutipan tak langsung)',
   'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (ringkasan)',
   'caution.beyond-limit': 'Deviasi {deviation} pada {heading} melewati batas {limit}.',
+  // unsure: "garis layar" for the lubber line and "pesawat baring" for the azimuth circle; "azimuth circle" in English is common on board
+  'caution.constant-card': 'Daftar mengatakan hal yang sama, {mean}, pada semua haluan: periksa garis layar, pesawat baring dan variasi.',
+  'caution.sum-not-zero': 'Rata-rata semua haluan adalah {mean}, suatu kesalahan tetap: periksa garis layar, pesawat baring dan variasi.',
+  'card.problem': 'Daftar yang diberikan kepada widget ini tidak dapat dibaca: {where} {reason}.',
+  'card.problem.not-an-object': 'bukan daftar',
+  'card.problem.not-json': 'bukan JSON',
+  'card.problem.unknown-kind': 'bukan table, approximate atau exact',
+  'card.problem.no-rows': 'tidak mempunyai baris',
+  'card.problem.too-many-rows': 'mempunyai terlalu banyak baris',
+  'card.problem.not-a-number': 'bukan bilangan',
+  'card.problem.out-of-range': 'di luar batas',
+  'card.problem.headings-disagree': 'memberi satu haluan dua deviasi',
   'caution.slope-too-steep': 'Lengkung terlalu curam untuk satu jawaban: dari {from} sampai {to} magnetis lebih dari satu haluan pedoman cocok.',
   'caution.lost-headings': 'Pada {count} derajat pedoman daftar ini tidak memberi deviasi, atau memberi dua.',
   'caution.wide-gap': 'Tidak ada yang diketahui antara {from} dan {to}: di sana lengkung disambung dengan dugaan.',
   'caution.half-of-compass': 'Setengah pedoman atau lebih tanpa bacaan, dari {from} sampai {to}: yang dikatakan lengkung di sana adalah dugaan.',
-  // unsure: "garis layar" for the lubber line and "pesawat baring" for the azimuth circle; "azimuth circle" in English is common on board
-  'caution.constant-card': 'Daftar mengatakan hal yang sama, {mean}, pada semua haluan: periksa garis layar, pesawat baring dan variasi.',
-  'caution.sum-not-zero': 'Rata-rata semua haluan adalah {mean}, suatu kesalahan tetap: periksa garis layar, pesawat baring dan variasi.',
 };
