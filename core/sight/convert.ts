@@ -40,13 +40,14 @@ function drifted(input: ConversionInput, course: number | null): { leeway: numbe
 
 /**
  * Converts a course or a bearing; the deviation is always that of the ship's head. With leeway a
- * true course is the one to make good. Throws `RangeError` as `convertDirection` and `leewayAngle`.
+ * true course is the one to make good. Throws `RangeError` as `convertDirection` and `leewayAngle`, and for a bearing that is none.
  */
 export function convert(input: ConversionInput): Conversion {
   const { kind, variation, gyroError, deviation } = input;
   if (kind !== 'course' && kind !== 'bearing') throw new RangeError(`kind: ${String(kind)} is none`);
   const errors = { variation, gyroError, deviation };
-  if (kind === 'bearing' && input.bearing) {
+  if (kind === 'bearing') {
+    if (!input.bearing) throw new RangeError('bearing: none is given');
     const chain = convertDirection({ direction: input.bearing, head: input.heading, ...errors });
     const whole = { ...chain, kind, from: input.bearing.by, to: reached(chain, input.bearing.by), variation, gyroError, leeway: null, madeGood: null };
     return { ...whole, cautions: conversionCautions(input, chain) };

@@ -68,6 +68,15 @@ describe('what is odd about a conversion', () => {
   it('a gyro error above 3° (trade practice)', () => assert.deepEqual([codes({ gyroError: 3 }), codes({ gyroError: -3.1 })], [[], ['gyro-error-beyond']]));
 });
 
+// It answered as for a course: the ship's head came back in place of the bearing.
+describe('a bearing to convert that is not there', () => {
+  it('is a bad argument, named', () => {
+    for (const bearing of [undefined, null]) {
+      assert.throws(() => convert({ ...nothing, kind: 'bearing', variation: 10, bearing } as ConversionInput), { name: 'RangeError', message: /^bearing:/ });
+    }
+  });
+});
+
 describe('an answer found by hand', () => {
   // Our own round figures, by hand: C 100 + 5E + 10W = 095 true.
   const input: ConversionInput = { ...nothing, heading: { value: 100, by: 'compass' }, variation: -10, deviation: 5 };
