@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { refused, understood } from '../../core/text/reading.js';
 import type { DeviationCard } from '../../core/deviation/deviation-card.js';
-import { readTable, tableText } from './deviation-table-text.js';
+import { readTable, tableText, titleOf } from './deviation-table-text.js';
 import type { LineProblem } from './deviation-table-text.js';
 import type { Field, FieldState } from './field.js';
 import { lockedMark } from './locked-mark.js';
@@ -38,8 +38,9 @@ function problemsView(host: LubberElement, name: string, problems: readonly Line
  */
 export function deviationTableView(host: LubberElement, name: string, state: FieldState<DeviationCard>, label: string, given = false): TemplateResult {
   const locked = host.isLocked(name);
-  const reading = readTable(state.text);
+  const reading = readTable(state.text, host.t('entry.words'));
   const problems = !reading.ok && state.state === 'refused' && host.isSettled(name) ? reading.problems : [];
+  const title = titleOf(state.text);
   const onInput = (event: Event): void => {
     if (state.state !== 'refused') host.unsettle(name);
     host.change(name, (event.target as HTMLTextAreaElement).value);
@@ -60,7 +61,7 @@ export function deviationTableView(host: LubberElement, name: string, state: Fie
       @input=${onInput}
       @blur=${() => host.settle(name)}
     ></textarea>
-    <p class="hint" id="${name}-echo">${state.state === 'empty' ? `${given ? `${host.t('table.given')} ` : ''}${host.t('table.how')}` : host.t('table.count', { count: reading.rows.length })}</p>
+    <p class="hint" id="${name}-echo">${state.state === 'empty' ? `${given ? `${host.t('table.given')} ` : ''}${host.t('table.how')}` : `${host.t('table.count', { count: reading.rows.length })} ${title && host.t('table.title', { title })}`}</p>
     ${problems.length > 0 ? problemsView(host, name, problems) : html`<p class="problem" id="${name}-problem" hidden></p>`}
   </div>`;
 }

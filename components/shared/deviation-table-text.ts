@@ -4,6 +4,7 @@ import { parseError } from '../../core/angle/parse-position.js';
 import { sortedRows } from '../../core/deviation/deviation-table.js';
 import type { DeviationRow } from '../../core/deviation/deviation-card.js';
 import type { Reading } from '../../core/text/reading.js';
+import { inEnglish } from './field.js';
 import { lineCells } from './table-cells.js';
 
 /** What is wrong with one line of a table of deviations; lines are counted from 1. */
@@ -24,12 +25,21 @@ interface Line {
   readonly cells: readonly string[];
 }
 
-/** Lines that hold figures, or begin with a point of the compass; what stands over the columns is not one. */
-function linesOf(text: string): Line[] {
-  return text
+/** Words, or figures behind two of them: `Heading Deviation`, `Deviation card 2026`; a point of the compass, also as a word, begins a row. */
+function isTitle({ text, cells }: Line): boolean {
+  const head = cells[0] ?? '';
+  const isRow = cells.length < 3 && (parseBearing(head).ok || /^(north|south|east|west)/i.test(head));
+  return !isRow && (!/\d/.test(text) || (/^\p{L}{3,} \p{L}{2,}/u.test(text) && !/\d\W*[EW]$/i.test(text)));
+}
+
+/** The lines of a table, without a rule drawn between them, and those that stand over it. */
+function linesOf(text: string, words = ''): { readonly titles: readonly Line[]; readonly lines: readonly Line[] } {
+  const all = text
     .split(/\r\n|\r|\n/)
-    .map((line, index) => ({ line: index + 1, text: line.trim(), cells: lineCells(line) }))
-    .filter(({ text: line, cells }) => line !== '' && (/\d/.test(line) || (cells.length < 3 && parseBearing(cells[0] ?? '').ok)));
+    .map((line, index) => ({ line: index + 1, text: line.trim(), cells: lineCells(inEnglish(line, words)) }))
+    .filter(({ text: line }) => /[\p{L}\d]/u.test(line));
+  const first = Math.max(0, all.findIndex((line) => !isTitle(line)));
+  return { titles: all.slice(0, first), lines: all.slice(first) };
 }
 
 /** The deviation of a line from a column, its letter perhaps in a column of its own. */
@@ -77,10 +87,10 @@ function readColumn(lines: readonly Line[], column: number): TableReading {
  * Reads a table of deviations as it is typed or pasted: a heading by compass and a deviation
  * a line, parted by tab, semicolon, comma or space; points or commas for decimals; lines in
  * any order, 360 and 0 alike. A further column between, such as the magnetic heading, is
- * passed over when only the last one reads as deviations.
+ * passed over when only the last one reads as deviations. `words` are those of the page's language.
  */
-export function readTable(text: string): TableReading {
-  const lines = linesOf(text);
+export function readTable(text: string, words = ''): TableReading {
+  const { lines } = linesOf(text, words);
   const first = readColumn(lines, 1);
   if (first.ok) return first;
   const columns = Math.max(0, ...lines.map(({ cells }) => cells.length));
@@ -90,6 +100,9 @@ export function readTable(text: string): TableReading {
   }
   return first;
 }
+
+/** What stands over a table and is not read, in one text. */
+export const titleOf = (text: string): string => linesOf(text).titles.map((line) => line.text).join(' ');
 
 /** Rows as the user would type them, a line each. */
 export function tableText(rows: readonly DeviationRow[]): string {
