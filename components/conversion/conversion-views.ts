@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { cautionsView, standingCautions } from '../shared/caution-view.js';
 import { valueOf } from '../shared/field.js';
+import type { FieldState } from '../shared/field.js';
 import { formatAngle, formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
@@ -27,24 +28,43 @@ function markView(host: LubberElement, state: ConversionState, input: Conversion
   </p>`;
 }
 
-/** In place of an answer: what is still needed, and how it is done. */
-function waitingView(host: LubberElement, state: ConversionState): TemplateResult {
-  const bearing = state.kind === 'bearing';
-  const { sources, source, headingBy } = state;
+const asked = { course: 'course variation deviation gyroError leeway wind byHand', bearing: 'bearing heading variation deviation gyroError byHand' };
+
+/** What is refused, and in place of an answer what is still needed. */
+function namedView(host: LubberElement, state: ConversionState, waiting: boolean): TemplateResult {
+  const { kind, sources, source, headingBy } = state;
   // A gyro leads to true by its error alone; its head enters a card by way of true.
-  const byGyro = (bearing ? state.bearingBy : headingBy) === 'gyro';
-  const ofSource = { value: sources.deviation, table: sources.table, card: { state: 'empty', text: '' }, coefficients: { state: 'empty', text: '' } } as const;
-  return html`${missingView(host, [
-      ...(bearing ? [{ state: state.bearing, label: host.t('conversion.bearing'), needed: true }] : []),
-      { state: state.heading, label: host.t(bearing ? 'conversion.heading' : 'conversion.course'), needed: true },
-      { state: state.variation, label: host.t('conversion.variation'), needed: !byGyro && !state.modelVariation },
-      { state: ofSource[source], label: host.t('conversion.deviation'), needed: !byGyro && source !== 'card' },
-      { state: state.gyroError, label: host.t('conversion.gyroError'), needed: byGyro || (source !== 'value' && headingBy === 'gyro') },
-    ])}
+  const byGyro = (kind === 'bearing' ? state.bearingBy : headingBy) === 'gyro';
+  const ofSource = source === 'table' ? [sources.table] : source === 'coefficients' ? sources.coefficients : [sources.deviation];
+  const one = (what: string): FieldState<unknown> | undefined => ofSource.find((each) => each.state === what);
+  const states: Readonly<Record<string, unknown>> = { ...state, course: state.heading, deviation: one('refused') ?? one('value') ?? { state: 'empty' } };
+  const needed: Readonly<Record<string, unknown>> = waiting
+    ? {
+        course: true,
+        bearing: true,
+        heading: true,
+        variation: !byGyro && !state.modelVariation,
+        deviation: !byGyro && source !== 'card',
+        gyroError: byGyro || (source !== 'value' && headingBy === 'gyro'),
+      }
+    : // Without the wind nobody knows to which side the leeway is.
+      { wind: valueOf(state.leeway) };
+  return missingView(
+    host,
+    `${asked[kind]} speed latitude lookGyro lookStandard lookSteering`.split(' ').map((name) => ({
+      state: states[name] as FieldState<unknown>,
+      label: host.t(`conversion.${name}`),
+      needed: Boolean(needed[name]),
+    })),
+  );
+}
+
+/** In place of an answer: what is still needed, and how it is done. */
+const waitingView = (host: LubberElement, state: ConversionState): TemplateResult =>
+  html`${namedView(host, state, true)}
     <ol class="how">
       ${[1, 2, 3].map((step) => html`<li>${host.t(`conversion.how.${step}`)}</li>`)}
     </ol>`;
-}
 
 /** The answer, or what stands in its way. */
 export function headlineView(host: LubberElement, state: ConversionState, input: ConversionInput | null, result: Conversion | null): TemplateResult {
@@ -53,7 +73,7 @@ export function headlineView(host: LubberElement, state: ConversionState, input:
   if (!input || !result || (!reached && reason === nothing)) return waitingView(host, state);
   if (host.answer !== 'shown') return html``;
   return html`${reached ? answerView(host, result, state.variation.state === 'empty' ? (state.modelVariation?.model ?? '') : '') : nothing} ${reason} ${markView(host, state, input, result)}
-  ${input.wind && result.leeway === null && result.values.true !== null ? html`<p class="waiting">${host.t('conversion.wind.neither')}</p>` : nothing}`;
+  ${namedView(host, state, false)} ${input.wind && result.leeway === null && result.values.true !== null ? html`<p class="waiting">${host.t('conversion.wind.neither')}</p>` : nothing}`;
 }
 
 /** What stands below the answer: the chain, the norths, cautions and working. */

@@ -2,6 +2,7 @@ import { ContextProvider } from '@lit/context';
 import { expect, fixture, html } from '@open-wc/testing';
 import { resetMouse, sendKeys } from '@web/test-runner-commands';
 import '../../../components/conversion/define.js';
+import '../../../components/languages/es/define.js';
 import type { LubberConversion } from '../../../components/conversion/conversion.js';
 import '../../../components/ship/define.js';
 import type { LubberShip } from '../../../components/ship/ship.js';
@@ -140,7 +141,7 @@ describe('a table typed from a book', () => {
     }
     await sendKeys({ press: 'Tab' });
     await element.updateComplete;
-    expect(root(element).querySelector('#table-echo')?.textContent).to.equal('Headings understood: 8.');
+    expect(flat(root(element).querySelector('#table-echo'))).to.equal('Headings understood: 8.');
     await type(element, 'variation', '0');
     for (const [place, expected] of magnetic.entries()) {
       element.headingBy = 'compass';
@@ -172,6 +173,52 @@ describe('a table typed from a book', () => {
     element.table = 'heading deviation\nN 2E\nE 3E\nS 1W';
     await element.updateComplete;
     expect(problem(element, 'table')).to.equal('');
+  });
+
+  // A line without figures was taken for names of columns wherever it stood: only the count told that a heading was missing.
+  for (const line of ['south', 'South-East', 'signed by the master']) {
+    it(`“${line}” among the rows is a row without a deviation`, async () => {
+      const element = await empty();
+      element.table = `000 2E\n090 3E\n${line}\n270 1W`;
+      await element.updateComplete;
+      expect(problem(element, 'table')).to.contain(`Line 3, “${line}”:`);
+    });
+  }
+
+  it('a point in words is a row at the top, too', async () => {
+    const element = await empty();
+    element.table = 'north\n090 3E\n270 1W';
+    await element.updateComplete;
+    expect(problem(element, 'table')).to.match(/Line 1, “north”:.*heading and a deviation/);
+  });
+
+  it('what stands over the rows is left out, and said: a title with a year, names of columns, a rule', async () => {
+    const element = await empty();
+    element.table = 'Deviation card 12 May 2026\nHeading;Deviation\n-------;---------\n000;2E\n090;3E\n180;1W';
+    await element.updateComplete;
+    expect(problem(element, 'table')).to.equal('');
+    expect(flat(root(element).querySelector('#table-echo'))).to.equal('Headings understood: 3. Left out as a title: Deviation card 12 May 2026 Heading;Deviation');
+  });
+
+  it('a first line of figures that is no title for certain is refused, and named', async () => {
+    const element = await empty();
+    for (const line of ['Swung 12 May', 'sud est 3,5 W', 'south 3W']) {
+      element.table = `${line}\n000 2E\n090 3E`;
+      await element.updateComplete;
+      expect(problem(element, 'table'), line).to.contain(`Line 1, “${line}”:`);
+    }
+  });
+
+  // Read in the words of the page, the headings were counted without them.
+  it('counts and names lines in the words of the page', async () => {
+    const element = await empty();
+    element.lang = 'es';
+    element.table = 'norte 2 este\n090 3 oeste';
+    await element.updateComplete;
+    expect(flat(root(element).querySelector('#table-echo'))).to.equal('Rumbos leídos: 2.');
+    element.table = 'norte 2 este\n090 3 oeste\n180 300E';
+    await element.updateComplete;
+    expect(problem(element, 'table')).to.match(/^Línea 3, «180 300E»/);
   });
 
   it('names the lines it does not understand, and keeps them', async () => {
@@ -224,6 +271,31 @@ describe('the classic mistakes', () => {
     expect(headline(element)).to.match(/too steep for a unique answer: the compass headings \d{3}\.\d°, 090\.0°, \d{3}\.\d° all answer/);
     expect(text(element)).not.to.match(/NaN|undefined/);
     await assertAccessible(element);
+  });
+});
+
+describe('a conversion with fields that are refused', () => {
+  // A course was answered without the leeway that was refused, and beside it nothing said so.
+  it('names them together beside the answer', async () => {
+    const element = await fixture<LubberConversion>(html`<lubber-conversion heading="100" heading-by="true" variation="10W" deviation="5E"></lubber-conversion>`);
+    const named = (): string => [...root(element).querySelectorAll('.headline .waiting')].map(flat).join(' ');
+    expect(named()).to.equal('');
+    for (const [name, typed] of [['leeway', 'five'], ['wind', '400'], ['byHand', 'x'], ['speed', '900'], ['lookGyro', 'y']] as const) await type(element, name, typed);
+    expect(headline(element)).to.contain('Compass course 105.0°');
+    expect(named()).to.equal('To be put right: Leeway, Wind from, true, Your own result, to be checked, Speed and Head by gyro.');
+    element.source = 'coefficients';
+    element.coefficientB = 'z';
+    await element.updateComplete;
+    expect(named()).to.contain('Leeway').and.to.contain('Deviation');
+    await assertAccessible(element);
+  });
+
+  it('asks for the wind where there is leeway: its side is not known without', async () => {
+    const element = await fixture<LubberConversion>(html`<lubber-conversion heading="100" heading-by="true" variation="10W" deviation="5E"></lubber-conversion>`);
+    await type(element, 'leeway', '5');
+    expect(headline(element)).to.contain('Compass course 105.0°').and.to.contain('Still needed: Wind from, true.');
+    await type(element, 'wind', 'N');
+    expect(headline(element)).to.contain('Compass course 100.0°').and.not.to.contain('Still needed');
   });
 });
 
