@@ -22,7 +22,7 @@ export interface GridDefaults {
   readonly words: string;
 }
 
-interface Refused {
+export interface Refused {
   readonly column: TypedColumn;
   readonly refusal: string;
 }

@@ -3,7 +3,9 @@ import type { Swing, SwungRow } from '../../core/swing/swing.js';
 import { formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import type { GridContent } from './grid-content.js';
-import type { TypedColumn } from './grid-row.js';
+import { methodOf } from './grid-reading.js';
+import type { Refused } from './grid-reading.js';
+import type { GridRow, TypedColumn } from './grid-row.js';
 import type { SwingState } from './swing-state.js';
 
 /** What stands over a column, for the methods in use. */
@@ -27,10 +29,19 @@ export function refusedColumn(place: number, { worked, typing }: GridContent): T
   return refused && refused.refusal !== 'date-missing' && typing !== `${refused.column}-${place}` ? refused.column : '';
 }
 
+/** What is wrong with a cell and, unless the row is what is wrong, what the cell takes. */
+function refusalText(host: LubberElement, place: number, { column, refusal }: Refused, content: GridContent): string {
+  if (!refusedColumn(place, content)) return '';
+  const { state } = content;
+  const method = methodOf(state.rows[place] as GridRow, state);
+  const takes = method === 'deviation' && column === 'reading' ? 'error' : method === 'sun' && column === 'second' ? 'time' : 'bearing';
+  return `${columnLabel(host, column, state)}: ${host.t(`refusal.${refusal}`)} ${/^(heading|standard)-/.test(refusal) ? '' : host.t(`accepted.${takes}`)}`.trim();
+}
+
 /** What is wrong with the head by the steering compass beside a reading that is in order. */
 function besideProblem(host: LubberElement, place: number, content: GridContent): string {
   const read = content.worked.read[place];
-  if (read?.state === 'row' && read.beside) return refusedColumn(place, content) ? `${columnLabel(host, 'steering', content.state)}: ${host.t(`refusal.${read.beside.refusal}`)}` : '';
+  if (read?.state === 'row' && read.beside) return refusalText(host, place, read.beside, content);
   const steered = content.worked.steered[place];
   return host.answer === 'shown' && steered?.ok && steered.suspect && !steered.struck ? `${host.t('swing.compass.steering')}: ${host.t('swing.suspect', { residual: formatError(steered.residual ?? 0) })}` : '';
 }
@@ -38,7 +49,7 @@ function besideProblem(host: LubberElement, place: number, content: GridContent)
 /** What a row's reader has to know: a refusal with the cell it is about, or why the row gives no deviation, or that it does not fit. */
 export function problemOf(host: LubberElement, place: number, content: GridContent): string {
   const read = content.worked.read[place];
-  if (read?.state === 'refused') return refusedColumn(place, content) ? `${columnLabel(host, read.column, content.state)}: ${host.t(`refusal.${read.refusal}`)}` : '';
+  if (read?.state === 'refused') return refusalText(host, place, read, content);
   const swung = content.worked.swung[place];
   // What is wanting for every row is said once, in place of the answer.
   if (swung && !swung.ok) return ofSettings.includes(swung.reason) ? '' : host.t(`swing.reason.${swung.reason}`);

@@ -161,7 +161,7 @@ describe('both compasses', () => {
 
   it('what cannot be read of it stands with its reason, and the standard’s reading counts', async () => {
     const element = await fixture<LubberSwing>(html`<lubber-swing compasses="two" .rows=${'000\t2E\t400\n045\t\t044'}></lubber-swing>`);
-    expect(problem(element, 0)).to.equal('Head by steering: This is outside the range.');
+    expect(problem(element, 0)).to.equal('Head by steering: This is outside the range. Accepted: 000 to 360 with decimals, or N 45 E.');
     expect(cell(element, 'steering-0').getAttribute('aria-invalid')).to.equal('true');
     expect(problem(element, 1)).to.match(/needs the standard’s reading beside it/);
     expect(element.result?.rows.length).to.equal(1);

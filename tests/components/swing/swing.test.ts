@@ -224,13 +224,22 @@ describe('another number of headings', () => {
 });
 
 describe('what cannot be read', () => {
+  it('the time of a Sun’s bearing is told what times are taken', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing method="sun" latitude="50N" longitude="004W" date="2026-03-21" .rows=${'000\t101\t0905\n045\tabout east\t0910\n090\t99\tten past nine'}></lubber-swing>`);
+    expect([problem(element, 1), problem(element, 2)]).to.deep.equal([
+      'Bearing, C: This was not understood. Accepted: 000 to 360 with decimals, or N 45 E.',
+      'Time, UTC: This was not understood. Accepted: 09:05:20, 0905 or 090520.',
+    ]);
+  });
+
   it('stays in its cell with the reason beside its row, and the rest is fitted', async () => {
     const element = await make();
     await paste(element, 'heading-0', '000\t1.5E\n045\tabout two\n400\t2W\n135\t2O\n\t3E\n180T\t1W\n225\t1.5E\textra');
     expect(column(element, 'reading')).to.deep.equal(['1.5E', 'about two', '2W', '2O', '3E', '1W', '1.5E extra']);
-    expect(problem(element, 1)).to.equal('Deviation: This was not understood.');
-    expect(problem(element, 2)).to.equal('Head, C: This is outside the range.');
-    expect(problem(element, 3)).to.equal('Deviation: The letter O means east to some and west to others.');
+    // The reason was told without what would be taken.
+    expect(problem(element, 1)).to.equal('Deviation: This was not understood. Accepted: 3.2W, 2°30′E, −3.2 or 0.');
+    expect(problem(element, 2)).to.equal('Head, C: This is outside the range. Accepted: 000 to 360 with decimals, or N 45 E.');
+    expect(problem(element, 3)).to.match(/^Deviation: The letter O means east to some and west to others\. Accepted: 3\.2W/);
     expect(problem(element, 4)).to.equal('Head, C: There is a reading without a heading.');
     expect(problem(element, 5)).to.match(/A true heading is not taken here/);
     expect(problem(element, 6)).to.match(/Deviation: /);
@@ -243,7 +252,7 @@ describe('what cannot be read', () => {
   it('figures that could go either way are refused until another has a minus', async () => {
     const element = await make();
     await paste(element, 'reading-0', '1.5\n2.5');
-    expect(problem(element, 0)).to.equal('Deviation: Say which way: E or W.');
+    expect(problem(element, 0)).to.equal('Deviation: Say which way: E or W. Accepted: 3.2W, 2°30′E, −3.2 or 0.');
     await paste(element, 'reading-2', '-1.0\n-2.0');
     expect(problem(element, 0)).to.equal('');
     expect(element.result?.rows.length).to.equal(4);
