@@ -2,15 +2,7 @@ import { checkFinite } from '../angle/check-number.js';
 import { wrap360 } from '../angle/wrap.js';
 import { harmonics } from './approximate-deviation.js';
 import type { DeviationCurve } from './curve-of-card.js';
-import {
-  checkExact,
-  exactDeviation,
-  exactDeviationByCompass,
-  exactDeviationsByCompass,
-  exactMagneticHeadings,
-  forces,
-  type ExactCoefficients,
-} from './exact-deviation.js';
+import { checkExact, exactDeviation, forces, onlyDeviation, type ExactCoefficients } from './exact-deviation.js';
 import type { HeadingRange } from './heading-inverse.js';
 
 /** Change of the deviation for one degree of magnetic heading, by differentiating tan δ. */
@@ -38,7 +30,7 @@ function steepestOf(exact: ExactCoefficients): { heading: number; slope: number 
 
 /** Runs of compass headings without exactly one magnetic heading, the ends found by halving. */
 function ambiguousByCompass(exact: ExactCoefficients): readonly HeadingRange[] {
-  const unique = (heading: number): boolean => exactDeviationsByCompass(exact, heading).length === 1;
+  const unique = (heading: number): boolean => onlyDeviation(exact, heading) !== null;
   const alone = Array.from({ length: 361 }, (_, heading) => unique(heading));
   const edgeAfter = (heading: number): number => {
     let low = heading;
@@ -67,10 +59,10 @@ export function exactCurve(exact: ExactCoefficients): DeviationCurve {
   checkExact('card.coefficients', exact);
   return {
     kind: 'exact',
-    at: (compassHeading) => exactDeviationByCompass(exact, compassHeading),
+    at: (compassHeading) => onlyDeviation(exact, compassHeading),
     toMagnetic(compassHeading) {
-      const [heading, second] = exactMagneticHeadings(exact, compassHeading);
-      return heading === undefined || second !== undefined ? null : heading;
+      const deviation = onlyDeviation(exact, compassHeading);
+      return deviation === null ? null : wrap360(compassHeading + deviation);
     },
     toCompass(magneticHeading) {
       checkFinite('magneticHeading', magneticHeading);

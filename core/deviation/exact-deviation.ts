@@ -1,7 +1,7 @@
 import { checkFinite } from '../angle/check-number.js';
-import { asinDegrees, atan2Degrees, cosDegrees, sinDegrees } from '../angle/trigonometry.js';
+import { atan2Degrees } from '../angle/trigonometry.js';
 import { wrap180, wrap360 } from '../angle/wrap.js';
-import { checkCoefficients, harmonics } from './approximate-deviation.js';
+import { checkCoefficients, harmonics, type Harmonics } from './approximate-deviation.js';
 
 /**
  * The five exact coefficients, pure numbers: forces on the needle in units of λH.
@@ -54,30 +54,43 @@ export function exactDeviation(exact: ExactCoefficients, magneticHeading: number
 }
 
 /**
- * Every deviation, degrees (-180, 180], that goes with a compass heading: one as a rule, two or
- * none where the coefficients are so large that the card stalls or runs back as the ship turns.
+ * One of the two deviations, degrees (-180, 180], that may go with a compass heading, whose
+ * harmonics are given; null where it does not.
  *
  * Derived: the force across compass north vanishes, so
  * sin δ = 𝔄 cos δ + 𝔅 sin ζ′ + ℭ cos ζ′ + 𝔇 sin (2ζ′ + δ) + 𝔈 cos (2ζ′ + δ), which is
- * p sin δ − q cos δ = s; of its two roots those count on which the needle points north.
+ * p sin δ − q cos δ = s; of its two roots those count on which the needle points north, that is
+ * where cos δ + 𝔄 sin δ + 𝔅 cos ζ′ − ℭ sin ζ′ + 𝔇 cos (2ζ′ + δ) − 𝔈 sin (2ζ′ + δ) is above 0.
  */
-export function exactDeviationsByCompass(exact: ExactCoefficients, compassHeading: number): readonly number[] {
-  checkExact('exact', exact);
-  checkFinite('compassHeading', compassHeading);
+function rootOf(exact: ExactCoefficients, { sin, cos, sin2, cos2 }: Harmonics, side: 1 | -1): number | null {
   const { A, B, C, D, E } = exact;
-  const { sin, cos, sin2, cos2 } = harmonics(compassHeading);
   const p = 1 - D * cos2 + E * sin2;
   const q = A + D * sin2 + E * cos2;
-  const s = B * sin + C * cos;
-  const reach = Math.hypot(p, q);
-  if (reach <= ROUNDING * inPlay(exact) || Math.abs(s) > reach) return [];
-  const middle = atan2Degrees(q, p);
-  const turn = asinDegrees(s / reach);
-  const roots = Math.abs(turn) === 90 ? [middle + turn] : [middle + turn, middle + 180 - turn];
-  return roots.map(wrap180).filter((deviation) => {
-    const { east, north } = forces(exact, compassHeading + deviation);
-    return north * cosDegrees(deviation) + east * sinDegrees(deviation) > ROUNDING * inPlay(exact);
-  });
+  const reach = Math.sqrt(p * p + q * q);
+  const sine = (B * sin + C * cos) / reach;
+  const least = ROUNDING * inPlay(exact);
+  // Where that is no sine of anything, this and all that follows is no number.
+  const cosine = side * Math.sqrt((1 - sine) * (1 + sine));
+  // Where the two are one it is the first.
+  if (reach <= least || (cosine === 0 && side < 0)) return null;
+  // By the theorems of addition: δ is the angle of (p, q) and one of the two whose sine this is, one on the other.
+  const sinDeviation = (q * cosine + p * sine) / reach;
+  const cosDeviation = (p * cosine - q * sine) / reach;
+  const ahead = cosDeviation * (1 + D * cos2 - E * sin2) + sinDeviation * (A - D * sin2 - E * cos2) + B * cos - C * sin;
+  return ahead > least ? wrap180(atan2Degrees(sinDeviation, cosDeviation)) : null;
+}
+
+/**
+ * The one deviation that goes with a compass heading; null where none does, or two, as the card
+ * stalls or runs back when the ship turns. Of coefficients that have been checked: a card is
+ * asked for every degree. Throws `RangeError` naming a heading that is not finite.
+ */
+export function onlyDeviation(exact: ExactCoefficients, compassHeading: number): number | null {
+  checkFinite('compassHeading', compassHeading);
+  const waves = harmonics(compassHeading);
+  const one = rootOf(exact, waves, 1);
+  const other = rootOf(exact, waves, -1);
+  return other === null ? one : one === null ? other : null;
 }
 
 /**
@@ -85,8 +98,8 @@ export function exactDeviationsByCompass(exact: ExactCoefficients, compassHeadin
  * that heading is shown on no magnetic heading or on two. Errors as `exactDeviation`.
  */
 export function exactDeviationByCompass(exact: ExactCoefficients, compassHeading: number): number | null {
-  const [deviation, second] = exactDeviationsByCompass(exact, compassHeading);
-  return deviation === undefined || second !== undefined ? null : deviation;
+  checkExact('exact', exact);
+  return onlyDeviation(exact, compassHeading);
 }
 
 /**
@@ -94,5 +107,11 @@ export function exactDeviationByCompass(exact: ExactCoefficients, compassHeading
  * degrees): one as a rule, none or two where the iron is very strong. Errors as `exactDeviation`.
  */
 export function exactMagneticHeadings(exact: ExactCoefficients, compassHeading: number): readonly number[] {
-  return exactDeviationsByCompass(exact, compassHeading).map((deviation) => wrap360(compassHeading + deviation));
+  checkExact('exact', exact);
+  checkFinite('compassHeading', compassHeading);
+  const waves = harmonics(compassHeading);
+  return ([1, -1] as const).flatMap((side) => {
+    const deviation = rootOf(exact, waves, side);
+    return deviation === null ? [] : wrap360(compassHeading + deviation);
+  });
 }

@@ -24,7 +24,7 @@ function approximate(estimate: Five<number>, { sin, cos, sin2, cos2 }: Harmonics
 
 /**
  * δ of the exact coefficients by compass heading, and by differentiating the same equation
- * (see `exactDeviationsByCompass`) its change for each of them; null where it has no root.
+ * (see `exactDeviationByCompass`) its change for each of them; null where it has no root.
  * Sine and cosine of δ follow from those of the heading by the theorems of addition, so that a
  * fit, which asks for this a thousand times, is paid with one arc tangent for each reading.
  */
