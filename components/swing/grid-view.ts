@@ -62,11 +62,13 @@ export function gridView(host: LubberElement, content: GridContent, actions: Gri
       <tbody>
         ${state.rows.map((row, place) => {
           // What a row came to is part of an answer kept back.
-          const [own, other] = host.answer === 'shown' ? [worked.swung[place], worked.steered[place]] : [];
-          const [texts, beside] = [foundTexts(own, worked.result), foundTexts(other, worked.result?.steering)];
-          const byCompass = shape.byCompass ? headText(own) : null;
-          const shown = { shape, refused: refusedColumn(place, content), common, problem: problemOf(host, place, content), texts, beside, byCompass };
-          return guard([row, common, state.steering, shown.refused, shown.problem, byCompass, ...texts, ...beside], () => rowView(host, place, content, actions, shown));
+          const answered = host.answer === 'shown';
+          const texts = foundTexts(answered ? worked.swung[place] : null, worked.result);
+          const beside = foundTexts(answered ? worked.steered[place] : null, worked.result?.steering);
+          const byCompass = shape.byCompass ? headText(answered ? worked.swung[place] : null) : null;
+          const refused = refusedColumn(place, content);
+          const problem = problemOf(host, place, content);
+          return guard([row, common, state.steering, refused, problem, byCompass, ...texts, ...beside], () => rowView(host, place, content, actions, { shape, refused, common, problem, texts, beside, byCompass }));
         })}
       </tbody>
     </table>

@@ -6,7 +6,6 @@ import type { GivenCard } from '../shared/given-card.js';
 import { limitNamed } from '../shared/limit-view.js';
 import { typedColumns } from './grid-row.js';
 import type { GridRow, TypedColumn } from './grid-row.js';
-import { methodOf } from './grid-reading.js';
 import { markFieldNames } from './swing-fields.js';
 import type { SwingFieldName, chosenSettings, swingFields } from './swing-fields.js';
 import type { StageName } from './swing-sheet.js';
@@ -49,7 +48,7 @@ export interface SwingState {
 function methodsOf(rows: readonly GridRow[], method: SwingMethod): readonly SwingMethod[] {
   const methods = [method];
   for (const row of rows) {
-    const own = methodOf(row, { method });
+    const own = row.method || method;
     if (!methods.includes(own)) methods.push(own);
   }
   return methods;
