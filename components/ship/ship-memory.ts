@@ -1,13 +1,14 @@
 import { readShipFile, writeShipFile } from './ship-file.js';
 import type { ShipFile } from './ship-file.js';
 
-const keyOf = (name: string): string => `lubberline-ship-${name}`;
+/** Under what the browser's storage has the ship of a name. */
+export const shipKey = (name: string): string => `lubberline-ship-${name}`;
 
 /** The ship kept under a name in this browser; null without a name, without storage, or where there is none. */
 export function recall(name: string): ShipFile | null {
   if (!name) return null;
   try {
-    const text = localStorage.getItem(keyOf(name));
+    const text = localStorage.getItem(shipKey(name));
     const reading = text === null ? null : readShipFile(text);
     return reading?.ok ? reading.file : null;
   } catch {
@@ -20,7 +21,7 @@ export function recall(name: string): ShipFile | null {
 export function remember(name: string, file: ShipFile): void {
   if (!name) return;
   try {
-    localStorage.setItem(keyOf(name), writeShipFile(file));
+    localStorage.setItem(shipKey(name), writeShipFile(file));
   } catch {
     // As above.
   }

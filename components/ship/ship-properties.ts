@@ -71,7 +71,7 @@ export abstract class ShipProperties extends LubberElement {
   /** Approximate coefficient E, degrees, east positive, or text such as `2.5W`. */
   @property({ attribute: 'coefficient-e' }) coefficientE?: string | number;
 
-  /** Keeps the ship in this browser under the name given; without it nothing is kept. */
+  /** Keeps the ship in this browser under the name given, one ship of a name a page; other pages open at her follow. Without it nothing is kept. */
   @property() remember = '';
 
   protected readonly messages = shipMessages;

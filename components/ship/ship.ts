@@ -20,7 +20,7 @@ import type { ShipFile } from './ship-file.js';
 import { ShipFileDesk } from './ship-file-desk.js';
 import { shipFileView } from './ship-file-view.js';
 import { sharedValues, shipFields as fields } from './ship-fields.js';
-import { recall, remember } from './ship-memory.js';
+import { recall, remember, shipKey } from './ship-memory.js';
 import { modelVariation } from './ship-model-variation.js';
 import { ShipProperties } from './ship-properties.js';
 import { ShipSharing } from './ship-sharing.js';
@@ -55,6 +55,11 @@ export class LubberShip extends ShipProperties {
   readonly #sharing = new ShipSharing(this, (card, of) => this.#useCard(card, of));
   readonly #file = new ShipFileDesk(this, (file) => this.#takeByHand(file));
   readonly #correctors = { standard: new CorrectorsOfCards(), steering: new CorrectorsOfCards() };
+
+  /** Changed on another page, she is changed here too: two that differ would each write over what the other has come to, cards and all. */
+  readonly #hear = ({ key }: StorageEvent): void => {
+    if (key === shipKey(this.remember)) this.#recall();
+  };
 
   get #cards(): ReturnType<typeof shipCards> {
     return shipCards(this.readAll(fields), this);
@@ -107,6 +112,16 @@ export class LubberShip extends ShipProperties {
     const { name, compassName } = this;
     const isNew = this.#sharing.tell({ name, compassName, modelVariation: modelVariation(states), values: sharedValues(states), ...this.#compasses });
     if ((isNew || named) && this.hasUpdated) remember(this.remember, this.result);
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener('storage', this.#hear);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener('storage', this.#hear);
   }
 
   /** Puts correctors aside whose card is no longer in use; set with the cards, they are theirs. */

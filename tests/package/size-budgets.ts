@@ -29,7 +29,7 @@ export const budgets: readonly Budget[] = [
   { what: 'map of the field', modules: defined(['field-map']), allowed: 39.6 },
   { what: 'the chart library, late', modules: defined(['deviation-curve']), late: 'uplot', allowed: 30 },
   { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 108.9 },
-  { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 102.1 },
+  { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 102.2 },
   { what: 'script of the drill', script: 'lubberline-drill.js', wanted: 60, allowed: 72.1 },
   { what: 'script without the map, chart library and all', script: 'lubberline-without-map.js', wanted: 130, allowed: 239.3 },
   { what: 'script of everything', script: 'lubberline.js', allowed: 252.6 },

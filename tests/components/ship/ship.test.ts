@@ -8,6 +8,7 @@ import { LubberRecordRequestEvent } from '../../../components/shared/events.js';
 import type { RecordRequestDetail } from '../../../components/shared/events.js';
 import { assertAccessible } from '../../support/axe.js';
 import { input, laidOut, must, root } from '../../support/in-widget.js';
+import { until } from '../../support/until.js';
 
 async function aboard(): Promise<{ ship: LubberShip; sight: LubberAmplitude }> {
   const ship = await fixture<LubberShip>(html`<lubber-ship
@@ -327,6 +328,28 @@ describe('the ship', () => {
     ship.remember = 'other';
     await ship.updateComplete;
     expect((await fixture<LubberShip>(html`<lubber-ship remember="other"></lubber-ship>`)).latitude).to.equal('2N');
+    localStorage.clear();
+  });
+
+  // Each page wrote its own ship over the other's: the card a swing had given on one was lost to the height of eye typed on the other.
+  it('follows what another page changes of her, and of no other ship', async () => {
+    localStorage.clear();
+    const here = await fixture<LubberShip>(html`<lubber-ship remember="two" latitude="1N" height-of-eye="12"></lubber-ship>`);
+    here.longitude = '5W';
+    await here.updateComplete;
+    const frame = document.body.appendChild(document.createElement('iframe'));
+    const other = must(frame.contentWindow).localStorage;
+    const card = { kind: 'approximate', coefficients: { A: 0, B: 3, C: 0, D: 0, E: 0 } };
+    other.setItem('lubberline-ship-two', JSON.stringify({ ...here.result, latitude: '2N', card }));
+    await until(() => here.latitude === '2N');
+    await here.updateComplete;
+    expect([here.longitude, here.heightOfEye, here.cardInUse]).to.deep.equal(['5W', '12', card]);
+    other.setItem('lubberline-ship-another', JSON.stringify({ ...here.result, latitude: '3N' }));
+    here.heightOfEye = '14';
+    await here.updateComplete;
+    expect(JSON.parse(other.getItem('lubberline-ship-two') ?? '')).to.deep.include({ latitude: '2N', heightOfEye: '14', card });
+    frame.remove();
+    here.remove();
     localStorage.clear();
   });
 });
