@@ -50,13 +50,13 @@ function orbitCode({ meanMotion, coordinates }, tools) {
   return `/* @__PURE__ */ unpackOrbit(${meanMotion}, '${coordinates.map((series) => seriesText(series, tools)).join(',,,')}')`;
 }
 
-const rowsCode = (rows, signs) => `unpackRows('${rows.map((row) => list(row, signs)).join(',')}')`;
+const rowsText = (rows, signs) => rows.map((row) => list(row, signs)).join(',');
 
-function moonCode({ meanMotion, ...coordinates }, tools) {
-  const parts = Object.entries(coordinates).map(([name, { series, sun }]) => {
-    return `${name}: { series: /* @__PURE__ */ unpackSeries('${seriesText(series, tools)}'), sun: /* @__PURE__ */ ${rowsCode(sun, tools.signs)} }`;
-  });
-  return `{ meanMotion: ${meanMotion}, ${parts.join(', ')} }`;
+const rowsCode = (rows, signs) => `unpackRows('${rowsText(rows, signs)}')`;
+
+function moonCode({ meanMotion, longitude, latitude, distance }, tools) {
+  const texts = [longitude, latitude, distance].flatMap(({ series, sun }) => [seriesText(series, tools), rowsText(sun, tools.signs)]);
+  return `/* @__PURE__ */ unpackMoon(${[meanMotion, ...texts.map((text) => `'${text}'`)].join(', ')})`;
 }
 
 function starsCode(catalogue, signs) {
@@ -75,7 +75,7 @@ export async function packTables(out) {
 
   for (const name of series) {
     const { [`${name}Series`]: table } = await load(`sky/${name}-series`);
-    const [code, used] = name === 'moon' ? [moonCode, 'unpackRows, unpackSeries'] : [orbitCode, 'unpackOrbit'];
+    const [code, used] = name === 'moon' ? [moonCode, 'unpackMoon'] : [orbitCode, 'unpackOrbit'];
     writeFileSync(file(`sky/${name}-series`), `import { ${used} } from './unpack-series.js';\nexport const ${name}Series = ${code(table, { signs, decimalsFor })};\n`);
   }
 

@@ -1,5 +1,5 @@
+import { once } from '../text/once.js';
 import { decimalYear } from '../time/decimal-year.js';
-import { DEGREE } from './field-coefficients.js';
 import type { FieldCoefficients } from './field-coefficients.js';
 import { weigh } from './harmonic-weights.js';
 import type { HarmonicWeights } from './harmonic-weights.js';
@@ -20,18 +20,25 @@ export interface TimedModel {
 // Callers ask for many places at one date, so the last few dates are kept. What is
 // kept depends on nothing but its key; the models never change.
 const KEPT = 4;
-const NO_CHANGE = new Array<number>(DEGREE * (DEGREE + 2)).fill(0);
 const kept: { time: number; asked: MagneticModelName | undefined; timed: TimedModel }[] = [];
-const changes = new Map<FieldCoefficients, HarmonicWeights>();
 
 function inTime(instant: Date, asked: MagneticModelName | undefined, find: typeof modelAt): TimedModel {
   const time = instant instanceof Date ? instant.getTime() : NaN;
   for (const entry of kept) if (entry.time === time && entry.asked === asked) return entry.timed;
   const { name, coefficients } = find(instant, asked);
+  const { main, change } = coefficients;
   const years = decimalYear(instant) - coefficients.epoch;
-  const change = changes.get(coefficients) ?? weigh(coefficients.change, NO_CHANGE, 0);
-  changes.set(coefficients, change);
-  const timed = { name, coefficients, years, main: weigh(coefficients.main, coefficients.change, years), change };
+  const weighedChange = once(() => weigh(change, change, 0));
+  const timed = {
+    name,
+    coefficients,
+    years,
+    main: weigh(main, change, years),
+    // A variation is found without it.
+    get change() {
+      return weighedChange();
+    },
+  };
   kept.unshift({ time, asked, timed });
   if (kept.length > KEPT) kept.pop();
   return timed;

@@ -1,3 +1,4 @@
+import { once } from '../text/once.js';
 import { packedNumbers, signed } from '../text/packed-numbers.js';
 import { DEGREE } from './field-coefficients.js';
 import type { FieldCoefficients } from './field-coefficients.js';
@@ -10,8 +11,20 @@ const COUNT = DEGREE * (DEGREE + 2);
  * one's. The newest stands alone.
  */
 export function unpackModel(epoch: number, signs: string, newer?: FieldCoefficients): FieldCoefficients {
-  const numbers = packedNumbers(signs).map(signed);
-  const change = numbers.slice(COUNT).map((number, at) => number + (newer?.change[at] ?? 0));
-  const main = numbers.slice(0, COUNT).map((number, at) => number + (newer ? (newer.main[at] as number) + (epoch - newer.epoch) * (newer.change[at] as number) : 0));
-  return { epoch, main, change };
+  const read = once(() => {
+    const numbers = packedNumbers(signs).map(signed);
+    return {
+      main: numbers.slice(0, COUNT).map((number, at) => number + (newer ? (newer.main[at] as number) + (epoch - newer.epoch) * (newer.change[at] as number) : 0)),
+      change: numbers.slice(COUNT).map((number, at) => number + (newer?.change[at] ?? 0)),
+    };
+  });
+  return {
+    epoch,
+    get main() {
+      return read().main;
+    },
+    get change() {
+      return read().change;
+    },
+  };
 }

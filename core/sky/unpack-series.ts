@@ -1,4 +1,6 @@
+import { once } from '../text/once.js';
 import { packedNumbers, signed } from '../text/packed-numbers.js';
+import type { MoonCoordinate, MoonSeries } from './moon-coordinate.js';
 import type { OrbitSeries, Series } from './series.js';
 
 /** Decimals of the phase of a wave, and of the speed of a row by its largest: what the size needs. */
@@ -9,9 +11,16 @@ export function decimalsFor(size: number): number {
 
 /** A row of a series: its speed, then size and phase by turns, speed and phases without their decimal points. */
 function rowOf(signs: string): number[] {
-  const [speed = 0, ...waves] = packedNumbers(signs);
-  const largest = Math.max(...waves.filter((_, at) => at % 2 === 0));
-  return [signed(speed) / 10 ** decimalsFor(largest), ...waves.map((number, at) => (at % 2 === 0 ? number : number / 10 ** decimalsFor(waves[at - 1] as number)))];
+  const row = packedNumbers(signs);
+  let largest = 0;
+  // Turned in place: hundreds of rows are read before a first answer.
+  for (let at = 1; at < row.length; at += 2) {
+    const size = row[at] as number;
+    largest = Math.max(largest, size);
+    (row[at + 1] as number) /= 10 ** decimalsFor(size);
+  }
+  row[0] = signed(row[0] as number) / 10 ** decimalsFor(largest);
+  return row;
 }
 
 /** A coordinate from the text that the build makes of it: the unit, and for each power of the time its constant and its rows. */
@@ -26,13 +35,13 @@ export function unpackSeries(text: string): Series {
   };
 }
 
-/** An orbit from the text that the build makes of its coordinates: read when they are asked for, since most pages want no planet, or one. */
+/** An orbit from the text that the build makes of its coordinates. */
 export function unpackOrbit(meanMotion: number, text: string): OrbitSeries {
-  let read: OrbitSeries['coordinates'] | undefined;
+  const read = once(() => text.split(',,,').map(unpackSeries) as [Series, Series, Series]);
   return {
     meanMotion,
     get coordinates() {
-      return (read ??= text.split(',,,').map(unpackSeries) as [Series, Series, Series]);
+      return read();
     },
   };
 }
@@ -45,4 +54,22 @@ export function unpackRow(signs: string): number[] {
 /** Rows of whole numbers, from the text that the build makes of them. */
 export function unpackRows(rows: string): number[][] {
   return rows.split(',').map(unpackRow);
+}
+
+/** The Moon's from the texts that the build makes of each coordinate, its series and its rows by turns. */
+export function unpackMoon(meanMotion: number, ...texts: readonly string[]): MoonSeries {
+  const coordinate = (at: number): MoonCoordinate => ({ series: unpackSeries(texts[at] as string), sun: unpackRows(texts[at + 1] as string) as unknown as MoonCoordinate['sun'] });
+  const read = once(() => [coordinate(0), coordinate(2), coordinate(4)] as const);
+  return {
+    meanMotion,
+    get longitude() {
+      return read()[0];
+    },
+    get latitude() {
+      return read()[1];
+    },
+    get distance() {
+      return read()[2];
+    },
+  };
 }

@@ -24,4 +24,12 @@ describe('the long tables as the package holds them', () => {
       assert.deepEqual(Object.keys(packed as object), Object.keys(source as object));
     });
   }
+
+  // Four models and the Moon were read wherever a widget was loaded, for a page that asked for one of them or none.
+  it('are read when they are asked for', async () => {
+    for (const [file, name] of tables.filter(([path]) => /-(coefficients|series)$/.test(path))) {
+      const packed = (await load('dist/core', `${file}.js`))[name] as object;
+      for (const [property, { value }] of Object.entries(Object.getOwnPropertyDescriptors(packed))) assert.ok(value === undefined || typeof value === 'number', `${name}.${property}`);
+    }
+  });
 });
