@@ -27,33 +27,48 @@ function entryOf(property) {
   return entry.join('').includes(MARK) ? undefined : entry;
 }
 
-/** The properties of a catalogue with each run of plain texts as one; the same where there is none. */
-function packedProperties(properties, file) {
+/** The parts of a catalogue in their order: each run of plain texts as one, the other properties as they are. */
+function partsOf(properties, file) {
   const parts = [];
   for (const property of properties) {
     const entry = entryOf(property);
     const last = parts.at(-1);
-    if (entry && Array.isArray(last)) last.push(entry);
-    else parts.push(entry ? [entry] : property.getText(file));
+    if (entry && last?.entries) last.entries.push(entry);
+    else parts.push(entry ? { entries: [entry] } : { spread: property.expression?.getText(file), code: property.getText(file) });
   }
-  return parts.map((part) => (Array.isArray(part) ? { call: `/* @__PURE__ */ catalogueOf(${JSON.stringify(textOf(part))})` } : { code: part }));
+  return parts.map(({ entries, spread, code }) => ({ text: entries && JSON.stringify(textOf(entries)), spread, code }));
+}
+
+/** An English catalogue, of which a page needs some: a list of parts, which costs nothing until a text is asked for. */
+function listCode(parts) {
+  return `[${parts.map(({ text, spread, code }) => text ?? spread ?? raise(code)).join(', ')}]`;
+}
+
+function raise(code) {
+  throw new Error(`cannot be packed, a text holds ${MARK} or is none: ${code}`);
+}
+
+/** A translation, added to those of the page as a whole and open to whoever imports it: an object. */
+function objectCode(parts) {
+  const calls = parts.map(({ text, code }) => ({ code, call: `/* @__PURE__ */ catalogueOf(${text})` }));
+  return calls.length === 1 ? calls[0].call : `{ ${calls.map(({ code, call }) => code ?? `...${call}`).join(', ')} }`;
 }
 
 /** `path` is that of the module within the folder of components. */
 export function packCatalogues(source, path) {
   if (!/-messages\.js$/.test(path)) return source;
+  const translation = path.startsWith('languages/');
   const file = ts.createSourceFile('module.js', source, ts.ScriptTarget.ES2022, true, ts.ScriptKind.JS);
   const edits = [];
   for (const statement of file.statements) {
     if (!ts.isVariableStatement(statement)) continue;
     for (const { initializer } of statement.declarationList.declarations) {
-      if (!initializer || !ts.isObjectLiteralExpression(initializer) || !initializer.properties.some(entryOf)) continue;
-      const parts = packedProperties(initializer.properties, file);
-      const text = parts.length === 1 ? parts[0].call : `{ ${parts.map(({ call, code }) => code ?? `...${call}`).join(', ')} }`;
-      edits.push({ from: initializer.getStart(file), to: initializer.end, text });
+      if (!initializer || !ts.isObjectLiteralExpression(initializer) || (translation && !initializer.properties.some(entryOf))) continue;
+      const parts = partsOf(initializer.properties, file);
+      edits.push({ from: initializer.getStart(file), to: initializer.end, text: translation ? objectCode(parts) : listCode(parts) });
     }
   }
   if (edits.length === 0) return source;
   const packed = edits.sort((a, b) => b.from - a.from).reduce((text, { from, to, text: put }) => text.slice(0, from) + put + text.slice(to), source);
-  return `import { catalogueOf } from '${posix.relative(posix.dirname(path), 'shared/catalogue-text.js').replace(/^(?!\.)/, './')}';\n${packed}`;
+  return translation ? `import { catalogueOf } from '${posix.relative(posix.dirname(path), 'shared/catalogue-text.js').replace(/^(?!\.)/, './')}';\n${packed}` : packed;
 }

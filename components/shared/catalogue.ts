@@ -1,8 +1,11 @@
+import { textsOf } from './catalogue-text.js';
+import type { Catalogue } from './catalogue-text.js';
+
 /**
  * The words of the widgets. Each widget brings its English catalogue; a translation is one
  * more catalogue with the same keys, added once for all widgets.
  */
-export type Catalogue = Readonly<Record<string, string>>;
+export type { Catalogue };
 
 export type Values = Readonly<Record<string, string | number>>;
 
@@ -62,6 +65,6 @@ const bound = /(±|[°′](?= (?:[A-Z]\b|\d))) /g;
 
 /** The text of a key with its `{places}` filled; a key nobody knows is shown as it is. */
 export function translate(language: string, english: Catalogue, key: string, values?: Values): string {
-  const text = catalogues.get(primaryOf(language))?.[key] ?? english[key] ?? key;
+  const text = catalogues.get(primaryOf(language))?.[key] ?? textsOf(english)[key] ?? key;
   return values ? text.replace(places, (place, name: string) => String(values[name] ?? place)).replace(bound, '$1\u00a0') : text;
 }

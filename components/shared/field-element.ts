@@ -1,6 +1,7 @@
 import type { PropertyValues } from 'lit';
 import { property } from 'lit/decorators.js';
 import { translate } from './catalogue.js';
+import { textsOf } from './catalogue-text.js';
 import type { Catalogue, Values } from './catalogue.js';
 import { isUnset, readField } from './field.js';
 import type { Field, FieldInput, FieldState, StatesOf } from './field.js';
@@ -52,14 +53,13 @@ export abstract class FieldElement extends FormElement {
 
   /** The text of a catalogue key in the page's language. */
   readonly t = (key: string, values?: Values): string =>
-    translate(this.page.language, this.messages[key] === undefined ? sharedMessages : this.messages, key, values);
+    translate(this.page.language, textsOf(this.messages)[key] === undefined ? sharedMessages : this.messages, key, values);
 
   /** What became of the field of a property. */
-  protected read<T>(field: Field<T>, name: string): FieldState<T> {
+  protected read<T>(field: Field<T>, name: string, words = this.t('entry.words')): FieldState<T> {
     const input = this.input(name);
     const last = this.#lastRead.get(name);
     // Several views ask for the same field in one update; a date may have been changed within.
-    const words = this.t('entry.words');
     if (last?.field === field && last.input === input && last.words === words && typeof input !== 'object') return last.state as FieldState<T>;
     const state = readField(field, input, words);
     this.#lastRead.set(name, { field, input, words, state });
@@ -68,7 +68,8 @@ export abstract class FieldElement extends FormElement {
 
   /** What became of each of several fields, by the names of their properties. */
   protected readAll<F extends Readonly<Record<string, Field<unknown>>>>(fields: F): StatesOf<F> {
-    return Object.fromEntries(Object.entries(fields).map(([name, field]) => [name, this.read(field, name)])) as StatesOf<F>;
+    const words = this.t('entry.words');
+    return Object.fromEntries(Object.entries(fields).map(([name, field]) => [name, this.read(field, name, words)])) as StatesOf<F>;
   }
 
   /** The property of a field as it stands; where it is not set, the ship's value. */
