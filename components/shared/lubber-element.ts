@@ -1,5 +1,5 @@
 import { html } from 'lit';
-import type { CSSResult, CSSResultGroup, CSSResultOrNative, PropertyValues, TemplateResult } from 'lit';
+import type { CSSResult, CSSResultGroup, PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { AnswerAnnouncer } from './answer-announcer.js';
 import { baseStyles } from './base-styles.js';
@@ -61,10 +61,6 @@ export abstract class LubberElement extends FieldElement {
 
   static override styles: CSSResultGroup = sharedStyles;
 
-  protected static override finalizeStyles(styles?: CSSResultGroup): CSSResultOrNative[] {
-    return super.finalizeStyles(styles).map(inOwnSize);
-  }
-
   readonly width = new WidthController(this);
 
   /** What stands behind summaries that are closed. */
@@ -94,6 +90,12 @@ export abstract class LubberElement extends FieldElement {
 
   /** What became of the result offered to a record book, until something is changed. */
   @state() offered = '';
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    // Not when the tag is defined: of all that a script holds a page shows one widget or two.
+    (this.constructor as typeof LubberElement).elementStyles.forEach(inOwnSize);
+    return super.createRenderRoot();
+  }
 
   /** In another document the styles are made again: a sheet belongs to the document it was made in. */
   adoptedCallback(): void {

@@ -20,13 +20,13 @@ type Theme = typeof DAY | typeof DUSK | typeof NIGHT;
  */
 const colours: Readonly<Record<string, readonly [day: string, dusk: string, night: string]>> = {
   paper: ['#fbfaf6', '#171c22', '#080705'],
-  raise: ['#ffffff', '#1f262d', '#0e0c08'],
+  raise: ['#fff', '#1f262d', '#0e0c08'],
   ink: ['#1b2430', '#d3d9de', '#b68847'],
   soft: ['#566171', '#9ba7b3', '#a37d45'],
   line: ['#d3cec0', '#37404a', '#2d2213'],
   edge: ['#858c92', '#77828d', '#7d5f33'],
   accent: ['#0a5a69', '#7dbdcb', '#ba8c49'],
-  'on-accent': ['#ffffff', '#10161b', '#080705'],
+  'on-accent': ['#fff', '#10161b', '#080705'],
   body: ['#9a6310', '#d3a253', '#ba8c49'],
   warn: ['#7a4b00', '#e0b56b', '#ba8c49'],
   'warn-paper': ['#fbf1dc', '#2a2519', '#151008'],
@@ -36,7 +36,7 @@ const colours: Readonly<Record<string, readonly [day: string, dusk: string, nigh
 };
 
 const each = (value: (name: string, by: readonly string[]) => string): CSSResult =>
-  unsafeCSS(Object.entries(colours).map(([name, by]) => `--${name}: ${value(name, by)};`).join(' '));
+  unsafeCSS(Object.entries(colours).map(([name, by]) => `--${name}:${value(name, by)};`).join(''));
 
 /** The private names the style sheets read; a page sets its own by the public ones, `--lubber-ink` and the like. */
 const tokens = (theme: Theme): CSSResult => each((name, by) => `var(--lubber-${name}, ${by[theme]})`);

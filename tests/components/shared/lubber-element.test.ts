@@ -1,8 +1,9 @@
 import { ContextProvider } from '@lit/context';
 import { expect, fixture, fixtureSync, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
+import { css } from 'lit';
 import '../../../components/amplitude/define.js';
-import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
+import { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
 import { shipContext } from '../../../components/shared/ship-context.js';
 import { headline, input, problem, root } from '../../support/in-widget.js';
 
@@ -158,4 +159,16 @@ describe('the ship around a widget', () => {
     expect(element.result?.cardDeviation).to.equal(null);
     expect(input(element, 'cardDeviation').placeholder).to.equal('no card');
   });
+});
+
+// Thirteen tags of a script were made ready to be dressed before the one on the page was drawn.
+it('styles are measured by the widget’s own size when the first that wears them is drawn', async () => {
+  class Dressed extends LubberAmplitude {
+    static override styles = [LubberAmplitude.styles, css`.dressed { margin: 3rem; }`];
+  }
+  const text = (): string => String(Dressed.elementStyles.map((style) => ('cssText' in style ? style.cssText : '')).find((each) => each.includes('.dressed')));
+  customElements.define('lubber-dressed', Dressed);
+  expect(text()).to.include('3rem');
+  await fixture('<lubber-dressed></lubber-dressed>');
+  expect(text()).to.include('calc(3 * var(--rem))').and.not.include('3rem');
 });
