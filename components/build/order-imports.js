@@ -3,7 +3,8 @@
  * which they are first asked for, has like beside like: gzip looks back 32 kB only. Modules do nothing
  * on being imported but those that register, which are imported without names and left as they are.
  */
-const order = [/\/core\//, /^[^.]/, /-styles\.js$/, /-element\.js$/, /-view\.js$/, /(?<!-messages)\.js$/, /-messages\.js$/];
+/** Packages, styles, bases, what is small, views, the rest, sums, words: found by trying; another order takes up to 0.4 kB more. */
+const order = [/^[^.]/, /-styles\.js$/, /-element\.js$/, /-(fields?|controller|name|text|part)\.js$/, /-view\.js$/, /^(?!.*(\/core\/|-messages\.js$))/, /\/core\//, /-messages\.js$/];
 
 const IMPORT = /^import .* from '(.*)';$/;
 
