@@ -18,9 +18,9 @@ export function cautionsOf(result: AmplitudeSight, where: 'answer' | 'explanatio
 }
 
 /** The error in one line, its split, and what makes it worthless. */
-export function answerView(host: LubberElement, result: AmplitudeSight, heading: number | undefined): TemplateResult {
+export function answerView(host: LubberElement, result: AmplitudeSight, heading: number | undefined): (TemplateResult | typeof nothing)[] {
   const cautions = cautionsOf(result, 'answer');
-  return html`${headlineView(host, result, { heading, worthless: cautions.length > 0 })} ${cautionsView(host, cautions)}`;
+  return [headlineView(host, result, { heading, worthless: cautions.length > 0 }), cautionsView(host, cautions)];
 }
 
 /** How fast the bearing moves: what a minute or a tenth of a degree of altitude would matter. */

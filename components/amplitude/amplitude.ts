@@ -175,10 +175,10 @@ export class LubberAmplitude extends SightElement {
     return seen ? planView(this, { seen, bearing, body: atHead(this.#bodyInWords), known: { ...this.reading, ...this.cardHere } }) : nothing;
   }
 
-  #headline(): TemplateResult {
+  #headline(): TemplateResult | typeof nothing | (TemplateResult | typeof nothing)[] {
     const [bearing, result] = [this.#bearing, this.#result];
     const shown = this.answer === 'shown';
-    if (result) return html`${shown ? answerView(this, result, valueOf(this.states.heading)) : nothing}`;
+    if (result) return shown ? answerView(this, result, valueOf(this.states.heading)) : nothing;
     if (bearing && !bearing.determined) {
       return html`<p class="waiting wrong">${this.t(`amplitude.none.${bearing.reason}`, { body: atHead(this.#bodyInWords) })}</p>`;
     }

@@ -1,4 +1,4 @@
-import { html, nothing, svg } from 'lit';
+import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { horizonMoment } from '../../core/sight/horizon-moment.js';
 import type { BodyName } from '../../core/sky/body.js';
@@ -16,7 +16,7 @@ function disc(centre: number, summary: string): TemplateResult {
     <clipPath id="above"><rect x="0" y="0" width="120" height=${HORIZON}></rect></clipPath>
     <circle cx="60" cy=${y} r=${RADIUS} fill="none" stroke="var(--body)" stroke-width="1" stroke-dasharray="2 2"></circle>
     <circle cx="60" cy=${y} r=${RADIUS} fill="none" stroke="var(--body)" stroke-width="2" clip-path="url(#above)"></circle>
-    ${svg`<circle cx="60" cy=${y} r="1.5" fill="var(--body)"></circle>`}
+    <circle cx="60" cy=${y} r="1.5" fill="var(--body)"></circle>
     <line x1="4" x2="116" y1=${HORIZON} y2=${HORIZON} stroke="var(--ink)" stroke-width="1.4"></line>
   </svg>`;
 }

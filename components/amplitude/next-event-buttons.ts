@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
+import { actionButton } from '../shared/action-button.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { isWhenLocked, takeInstant } from '../shared/place-and-time.js';
 import { nextEvent } from './next-event.js';
@@ -32,7 +33,7 @@ export class NextEventButtons {
     if (isWhenLocked(host)) return nothing;
     const { said, asked } = this.#found;
     return html`<div class="row field no-print">
-      ${(['rising', 'setting'] as const).map((event) => html`<button part="button" type="button" @click=${() => this.#press(event)}>${host.t(`amplitude.next.${event}`)}</button>`)}
+      ${(['rising', 'setting'] as const).map((event) => actionButton(host.t(`amplitude.next.${event}`), () => this.#press(event)))}
       ${said && asked === JSON.stringify(this.#asked()) ? html`<p class="hint" aria-hidden="true">${said}</p>` : nothing}
     </div>`;
   }

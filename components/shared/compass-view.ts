@@ -32,18 +32,20 @@ interface HeadAndSplit {
 const headingLabel = (host: LubberElement, gyro: boolean): string => host.t(gyro ? 'sight.heading.gyro' : 'sight.heading');
 
 /** Ship's head, and for a magnetic compass what splits its error: variation and the card's deviation. */
-export function headAndSplitView(host: LubberElement, gyro: boolean, state: HeadAndSplit): TemplateResult {
+export function headAndSplitView(host: LubberElement, gyro: boolean, state: HeadAndSplit): (TemplateResult | typeof nothing)[] {
   const byShip = cardDeviationOn(host.ship, valueOf(state.heading));
-  return html`${fieldView(host, 'heading', bearingField(gyro ? 'G' : 'C'), state.heading, { label: headingLabel(host, gyro) })}
-  ${gyro
-    ? nothing
-    : html`<div class="pair long">
-        ${fieldView(host, 'variation', errorField, state.variation, { label: host.t('sight.variation'), placeholder: host.t('sight.variation.model') })}
-        ${fieldView(host, 'cardDeviation', errorField, state.cardDeviation, {
-          label: host.t('sight.cardDeviation'),
-          placeholder: byShip === undefined ? host.t('sight.cardDeviation.none') : formatError(byShip),
-        })}
-      </div>`}`;
+  return [
+    fieldView(host, 'heading', bearingField(gyro ? 'G' : 'C'), state.heading, { label: headingLabel(host, gyro) }),
+    gyro
+      ? nothing
+      : html`<div class="pair long">
+          ${fieldView(host, 'variation', errorField, state.variation, { label: host.t('sight.variation'), placeholder: host.t('sight.variation.model') })}
+          ${fieldView(host, 'cardDeviation', errorField, state.cardDeviation, {
+            label: host.t('sight.cardDeviation'),
+            placeholder: byShip === undefined ? host.t('sight.cardDeviation.none') : formatError(byShip),
+          })}
+        </div>`,
+  ];
 }
 
 /** The same fields by their names; none of them is needed for an error. */

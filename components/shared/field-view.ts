@@ -10,7 +10,7 @@ interface FieldViewOptions {
   readonly placeholder?: string;
   readonly hint?: string;
   /** A button that fills the field, at the end of the label's line. */
-  readonly action?: TemplateResult | typeof nothing;
+  readonly action?: TemplateResult | undefined;
   /** Shown in place of the field's own echo. */
   readonly echo?: string;
 }

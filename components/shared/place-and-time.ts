@@ -51,8 +51,8 @@ const typedPlace = (host: object): string => {
 export const isWhenLocked = (host: LubberElement): boolean => host.isLocked('date') || host.isLocked('time');
 
 /** The word beside a label that fills the field; none where that may not be changed. */
-function filledBy(host: LubberElement, locked: boolean, word: string, onClick: () => void): { readonly action?: TemplateResult } {
-  return locked ? {} : { action: html`<button part="button" type="button" class="plain" @click=${onClick}>${host.t(word)}</button>` };
+function filledBy(host: LubberElement, locked: boolean, word: string, onClick: () => void): TemplateResult | undefined {
+  return locked ? undefined : html`<button part="button" type="button" class="plain" @click=${onClick}>${host.t(word)}</button>`;
 }
 
 /** Latitude and longitude, and the button that asks the device. */
@@ -60,7 +60,7 @@ export function placeView(
   host: LubberElement,
   state: { readonly latitude: FieldState<number>; readonly longitude: FieldState<number> },
   fields: { readonly latitude: Field<number>; readonly longitude: Field<number> },
-): TemplateResult {
+): TemplateResult[] {
   const onHere = async (): Promise<void> => {
     host.say(host.t('here.waiting'));
     const before = typedPlace(host);
@@ -72,11 +72,13 @@ export function placeView(
     host.change('latitude', latitudeField.write(answer.latitude));
     host.change('longitude', longitudeField.write(answer.longitude));
   };
-  return html`${fieldView(host, 'latitude', fields.latitude, state.latitude, {
-    label: host.t('sight.latitude'),
-    ...filledBy(host, host.isLocked('latitude') || host.isLocked('longitude'), 'here', onHere),
-  })}
-  ${fieldView(host, 'longitude', fields.longitude, state.longitude, { label: host.t('sight.longitude') })}`;
+  return [
+    fieldView(host, 'latitude', fields.latitude, state.latitude, {
+      label: host.t('sight.latitude'),
+      action: filledBy(host, host.isLocked('latitude') || host.isLocked('longitude'), 'here', onHere),
+    }),
+    fieldView(host, 'longitude', fields.longitude, state.longitude, { label: host.t('sight.longitude') }),
+  ];
 }
 
 /** Sets date and time for the user, to the second. */
@@ -91,17 +93,19 @@ export function whenView(
   host: LubberElement,
   state: { readonly date: FieldState<CivilDate>; readonly time: FieldState<number> },
   fields: { readonly date: Field<CivilDate>; readonly time: Field<number> },
-): TemplateResult {
+): TemplateResult[] {
   const onNow = (): void => {
     const now = new Date();
     takeInstant(host, now);
     host.say(host.t('now.taken', { instant: instantText(now) }));
   };
   const day = valueOf(state.date);
-  return html`${fieldView(host, 'date', fields.date, state.date, {
-    label: host.t('sight.date'),
-    echo: day === undefined ? '' : dayText(host, day),
-    ...filledBy(host, isWhenLocked(host), 'now', onNow),
-  })}
-  ${fieldView(host, 'time', fields.time, state.time, { label: host.t('sight.time') })}`;
+  return [
+    fieldView(host, 'date', fields.date, state.date, {
+      label: host.t('sight.date'),
+      echo: day === undefined ? '' : dayText(host, day),
+      action: filledBy(host, isWhenLocked(host), 'now', onNow),
+    }),
+    fieldView(host, 'time', fields.time, state.time, { label: host.t('sight.time') }),
+  ];
 }

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
+import { actionButton } from './action-button.js';
 import type { FieldState } from './field.js';
 import type { LubberElement } from './lubber-element.js';
 
@@ -13,9 +14,8 @@ export const isUntimed = ({ date, time }: { readonly date: FieldState<unknown>; 
  */
 export function recordButton(host: LubberElement, onRecord: (() => void) | null): TemplateResult {
   if (!onRecord) return html`<p class="hint after no-print">${host.t('sight.untimed')}</p>`;
-  const button = (key: string, onClick: () => void): TemplateResult => html`<button part="button" type="button" @click=${onClick}>${host.t(key)}</button>`;
   const show = host.ship?.showBook;
   return html`<p class="row after no-print">
-    ${button('record', onRecord)} ${host.offered ? html`<span class="hint">${host.offered}</span> ${show ? button('record.go', show) : nothing}` : nothing}
+    ${actionButton(host.t('record'), onRecord)} ${host.offered ? html`<span class="hint">${host.offered}</span> ${show ? actionButton(host.t('record.go'), show) : nothing}` : nothing}
   </p>`;
 }
