@@ -16,6 +16,9 @@ const FULL_WIDTH = /[\uff01-\uff5e]/g;
 
 const ARABIC_DIGITS = /[\u0660-\u0669\u06f0-\u06f9]/g;
 
+/** What may stand for something else, or for nothing; of the signs of every keyboard the grave, and the apostrophe, of which two are seconds. */
+const UNPLAIN = /[^ -&(-_a-~]/;
+
 /**
  * Typed or pasted text in one plain form: upper case, ASCII digits and marks, single
  * spaces, `°`, `'` and `"` for degrees, minutes and seconds. Applied twice it changes
@@ -23,11 +26,13 @@ const ARABIC_DIGITS = /[\u0660-\u0669\u06f0-\u06f9]/g;
  * nobody: 3² is not 32, which Unicode's own compatibility form would make of it.
  */
 export function normalise(text: string): string {
-  let plain = text
-    .replace(UNSEEN, '')
-    .toUpperCase()
-    .replace(FULL_WIDTH, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0).toUpperCase())
-    .replace(ARABIC_DIGITS, (digit) => String(digit.charCodeAt(0) & 15));
-  for (const [mark, replacement] of marks) plain = plain.replace(mark, replacement);
+  let plain = text.toUpperCase();
+  if (UNPLAIN.test(text)) {
+    plain = plain
+      .replace(UNSEEN, '')
+      .replace(FULL_WIDTH, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0))
+      .replace(ARABIC_DIGITS, (digit) => String(digit.charCodeAt(0) & 15));
+    for (const [mark, replacement] of marks) plain = plain.replace(mark, replacement);
+  }
   return plain.replace(/\s+/g, ' ').trim();
 }
