@@ -4,6 +4,8 @@ export const cardStyles = css`
   .paper { background: var(--raise); border: 1px solid var(--line); padding: var(--space-6); max-inline-size: 46rem; color: var(--ink); }
   .paper.pocket { max-inline-size: 28rem; font-size: var(--medium); padding: var(--space-3); }
   .paper h3 { margin: 0 0 var(--space-2); font-size: var(--large); }
+  /* Room beside it for a downward force of two figures with its minus. */
+  #vertical { flex-basis: 4.5rem; }
   .particulars { display: grid; grid-template-columns: repeat(auto-fit, minmax(9.5rem, 1fr)); gap: var(--space-2) var(--space-4); margin: 0 0 var(--space-3); }
   .pocket .particulars { grid-template-columns: 1fr 1fr; gap: var(--space-1) var(--space-3); margin-block-end: var(--space-2); }
   .paper dt { color: var(--soft); font-size: var(--small); }

@@ -31,8 +31,8 @@ export const fieldStyles = css`
   .problem, .hint { color: var(--bad); font-size: var(--small); margin: var(--space-1) 0 0; }
   .problem::before { content: '▲ '; content: '▲ '/''; }
   .hint { color: var(--soft); }
-  .pair { display: grid; grid-template-columns: 1fr 1fr; gap: 0 var(--space-4); }
-  /* Below each other where a label would run over two lines and push its field out of the row. */
+  /* Two beside each other; below each other where letters are large, or a label would run over two lines and push its field out of the row. */
+  .pair { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, max(5rem, 35%)), 1fr)); gap: 0 var(--space-4); }
   .pair.long { grid-template-columns: repeat(auto-fit, minmax(min(100%, 8.6rem), 1fr)); }
   /* Two or three in a row, fewer where a word of the language is longer than its share. */
   /* An outline is drawn over what is chosen, of which Firefox rounds the edges otherwise than those of a border. */

@@ -11,6 +11,7 @@ import type { Ship } from '../../../components/shared/ship-context.js';
 import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
 import { assertAccessible } from '../../support/axe.js';
 import { flat, headline, input, must, problem, root, type } from '../../support/in-widget.js';
+import { until } from '../../support/until.js';
 
 const text = (element: LubberConversion): string => (root(element).querySelector('.frame') as HTMLElement).textContent ?? '';
 const radio = (element: LubberConversion, name: string, value: string): HTMLInputElement => {
@@ -346,6 +347,24 @@ describe('hard input', () => {
     must(use).click();
     await element.updateComplete;
     expect(element.result?.gyroError).to.be.closeTo(-2.5, 0.05);
+  });
+});
+
+describe('letters twice as large on a page 320 px wide', () => {
+  // Leeway and wind stood beside each other whatever their letters, and went out of the page.
+  it('leave nothing to be moved sideways for', async () => {
+    document.documentElement.style.fontSize = '200%';
+    const box = await fixture<HTMLElement>(html`<div style="inline-size: 320px"><lubber-conversion heading="100" heading-by="true" variation="10W" deviation="5E" leeway="5" wind="NNW"></lubber-conversion></div>`);
+    const frame = root(must(box.querySelector('lubber-conversion'))).querySelector('.frame');
+    try {
+      await until(() => frame?.classList.contains('narrow') === true);
+      expect(frame?.scrollWidth).to.be.at.most(320);
+      const [leeway, wind] = ['leeway', 'wind'].map((name) => must(frame?.querySelector(`#${name}`)).getBoundingClientRect());
+      expect(wind?.top).to.be.greaterThan(leeway?.bottom ?? NaN);
+    } finally {
+      document.documentElement.style.fontSize = '';
+    }
+    await until(() => must(frame?.querySelector('#wind')).getBoundingClientRect().top < must(frame?.querySelector('#leeway')).getBoundingClientRect().bottom);
   });
 });
 

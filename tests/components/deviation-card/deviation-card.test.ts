@@ -132,6 +132,18 @@ describe('the age of a card', () => {
   });
 });
 
+describe('the two forces', () => {
+  // In a wide widget's narrow column a downward force with its minus had its echo on a line of its own.
+  it('each have what was understood beside them', async () => {
+    const box = await fixture<HTMLElement>(html`<div style="inline-size: 1240px"><lubber-deviation-card horizontal="18.4" vertical="-38.5"></lubber-deviation-card></div>`);
+    const widget = root(must(box.querySelector('lubber-deviation-card')));
+    for (const name of ['horizontal', 'vertical']) {
+      const [typed, echo] = [name, `${name}-echo`].map((id) => must(widget.querySelector(`#${id}`)).getBoundingClientRect());
+      expect(echo?.top, name).to.be.lessThan(typed?.bottom ?? NaN);
+    }
+  });
+});
+
 describe('the paper', () => {
   it('shows field, coefficients and lines to sign on, without a name', async () => {
     const element = await given();
