@@ -37,24 +37,26 @@ function lookOf(states: LookStates): ThreeCompasses | null {
 function table(host: LubberElement, look: ThreeCompasses): TemplateResult {
   const rows = (['standard', 'steering'] as const).flatMap((name) => (look[name] ? [{ name, found: look[name] }] : []));
   return html`<p>${host.t('conversion.look.heads', { true: formatBearing(look.trueHead), magnetic: formatBearing(look.magneticHead) })}</p>
-    <table part="table">
-      <thead>
-        <tr>
-          <th scope="col">${host.t('conversion.look.compass')}</th>
-          <th scope="col" class="figure">${host.t('conversion.look.error')}</th>
-          <th scope="col" class="figure">${host.t('conversion.deviation')}</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${rows.map(
-          ({ name, found }) => html`<tr>
-            <th scope="row">${host.t(`conversion.look.${name}`)}</th>
-            <td class="figure"><bdi dir="ltr">${formatError(found.error)}</bdi></td>
-            <td class="figure"><bdi dir="ltr">${formatError(found.deviation)}</bdi></td>
-          </tr>`,
-        )}
-      </tbody>
-    </table>
+    <div class="scroll" role="group" aria-label=${host.t('conversion.look')}>
+      <table part="table">
+        <thead>
+          <tr>
+            <th scope="col">${host.t('conversion.look.compass')}</th>
+            <th scope="col" class="figure">${host.t('conversion.look.error')}</th>
+            <th scope="col" class="figure">${host.t('conversion.deviation')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${rows.map(
+            ({ name, found }) => html`<tr>
+              <th scope="row">${host.t(`conversion.look.${name}`)}</th>
+              <td class="figure"><bdi dir="ltr">${formatError(found.error)}</bdi></td>
+              <td class="figure"><bdi dir="ltr">${formatError(found.deviation)}</bdi></td>
+            </tr>`,
+          )}
+        </tbody>
+      </table>
+    </div>
     ${host.working === 'none' ? nothing : stepsView(host, look.steps, `${host.t('conversion.look')}: ${host.t('working')}`)}`;
 }
 

@@ -34,7 +34,7 @@ function block(host: LubberElement, rows: readonly CardRow[], name: string): Tem
 /** The deviations in two tables side by side: east of the ship’s north, then west of it. */
 export function figuresView(host: LubberElement, rows: readonly CardRow[]): TemplateResult {
   const half = rows.filter(({ compass }) => compass < 180).length;
-  return html`<div class="halves">
+  return html`<div class="halves scroll" role="group" aria-label=${host.t('card.deviation')}>
     ${block(host, rows.slice(0, half), host.t('card.figures.east'))} ${block(host, rows.slice(half), host.t('card.figures.west'))}
   </div>`;
 }

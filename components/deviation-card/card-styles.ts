@@ -11,7 +11,7 @@ export const cardStyles = css`
   .paper dt { color: var(--soft); font-size: var(--small); }
   .paper dd { margin: 0; overflow-wrap: anywhere; }
   .paper dd.blank { border-block-end: 1px solid var(--edge); min-block-size: 1.4em; }
-  .halves { display: grid; grid-template-columns: 1fr 1fr; gap: 0 var(--space-9); }
+  .halves { display: grid; grid-template-columns: 1fr 1fr; gap: 0 var(--space-9); margin: 0; }
   .pocket .halves { gap: 0 var(--space-2); }
   /* The card wants the whole width before its figures get too small to read. */
   .close .columns { grid-template: 'headline' auto 'fields' auto 'explanation' auto / minmax(0, 1fr); row-gap: var(--space-6); }

@@ -29,7 +29,7 @@ export const measureStyles = css`
     --target-beside: 1.5rem;
     padding: var(--lubber-padding, var(--space-6));
   }
-  .frame.narrow { --cell: var(--space-2); --answer: var(--lubber-text-answer, 2.1rem); padding: var(--lubber-padding, var(--space-4)); }
+  .frame.narrow { --cell: var(--space-2); --answer: var(--lubber-text-answer, min(12vw, 2.1rem)); padding: var(--lubber-padding, var(--space-4)); }
   .frame.bridge {
     --target: var(--lubber-target, 2.75rem); --target-beside: 2.75rem; --figure: var(--lubber-text-figure, 1.25rem);
     --medium: var(--lubber-text-medium, 1.06rem); --small: var(--lubber-text-small, 0.95rem);

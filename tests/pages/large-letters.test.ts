@@ -1,0 +1,45 @@
+/** Letters twice as large on a page 320 pixels wide: nothing goes out of it sideways but what scrolls by itself. */
+import assert from 'node:assert/strict';
+import { after, before, describe, it } from 'node:test';
+import type { Browser } from 'puppeteer-core';
+import { serve } from '../../demo/serve.js';
+import { scene } from '../support/scenes.js';
+import { Stage } from '../support/stage.js';
+import { openBrowser } from './browser.js';
+
+const widgets = ['lubber-amplitude', 'lubber-azimuth', 'lubber-transit', 'lubber-conversion', 'lubber-variation', 'lubber-record', 'lubber-drill', 'lubber-swing'];
+
+describe('letters twice as large on a page 320 px wide', () => {
+  let browser: Browser;
+  let server: Awaited<ReturnType<typeof serve>>;
+  let stage: Stage;
+
+  before(async () => {
+    server = await serve({ policy: '' } as never);
+    browser = await openBrowser();
+    stage = await Stage.open(browser, server.address, 320);
+    await stage.page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%';
+    });
+  });
+
+  after(async () => {
+    await browser.close();
+    server.server.close();
+  });
+
+  for (const name of widgets) {
+    it(`leave ${name} with its answer inside the page`, async () => {
+      await stage.show(scene(name, 'answered'));
+      const out = await stage.page.evaluate(() => {
+        const widget = document.querySelector('#stage > *') as HTMLElement;
+        const edge = widget.getBoundingClientRect().right + 1;
+        const inside = [...(widget.shadowRoot?.querySelectorAll('*') ?? [])].filter((each) => !each.closest('.scroll, .spoken') && each.getBoundingClientRect().width > 0);
+        return { size: getComputedStyle(document.documentElement).fontSize, count: inside.length, out: inside.filter((each) => each.getBoundingClientRect().right > edge).map((each) => `${each.localName}.${each.className} ${(each.textContent ?? '').trim().slice(0, 30)}`) };
+      });
+      assert.equal(out.size, '32px');
+      assert.ok(out.count > 20, String(out.count));
+      assert.deepEqual(out.out, []);
+    });
+  }
+});
