@@ -1,32 +1,24 @@
 /** Letters twice as large on a page 320 pixels wide: nothing goes out of it sideways but what scrolls by itself. */
 import assert from 'node:assert/strict';
 import { after, before, describe, it } from 'node:test';
-import type { Browser } from 'puppeteer-core';
-import { serve } from '../../demo/serve.js';
 import { scene } from '../support/scenes.js';
-import { Stage } from '../support/stage.js';
-import { openBrowser } from './browser.js';
+import type { Stage } from '../support/stage.js';
+import { openStage } from './open-stage.js';
 
 const widgets = ['lubber-amplitude', 'lubber-azimuth', 'lubber-transit', 'lubber-conversion', 'lubber-variation', 'lubber-record', 'lubber-drill', 'lubber-swing'];
 
 describe('letters twice as large on a page 320 px wide', () => {
-  let browser: Browser;
-  let server: Awaited<ReturnType<typeof serve>>;
+  let close: () => Promise<void>;
   let stage: Stage;
 
   before(async () => {
-    server = await serve({ policy: '' } as never);
-    browser = await openBrowser();
-    stage = await Stage.open(browser, server.address, 320);
+    ({ stage, close } = await openStage(320));
     await stage.page.evaluate(() => {
       document.documentElement.style.fontSize = '200%';
     });
   });
 
-  after(async () => {
-    await browser.close();
-    server.server.close();
-  });
+  after(() => close());
 
   for (const name of widgets) {
     it(`leave ${name} with its answer inside the page`, async () => {

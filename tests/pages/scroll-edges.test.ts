@@ -1,28 +1,20 @@
 /** Whatever scrolls sideways by itself shows at its edge that there is more: scroll bars may be hidden until one scrolls. */
 import assert from 'node:assert/strict';
 import { after, before, describe, it } from 'node:test';
-import type { Browser } from 'puppeteer-core';
-import { serve } from '../../demo/serve.js';
 import { scene } from '../support/scenes.js';
-import { Stage } from '../support/stage.js';
-import { openBrowser } from './browser.js';
+import type { Stage } from '../support/stage.js';
+import { openStage } from './open-stage.js';
 
 describe('what scrolls sideways', () => {
-  let browser: Browser;
-  let server: Awaited<ReturnType<typeof serve>>;
+  let close: () => Promise<void>;
   let stage: Stage;
 
   before(async () => {
-    server = await serve({ policy: '' } as never);
-    browser = await openBrowser();
-    stage = await Stage.open(browser, server.address, 320);
+    ({ stage, close } = await openStage(320));
     await stage.show(scene('lubber-azimuth', 'answered'));
   });
 
-  after(async () => {
-    await browser.close();
-    server.server.close();
-  });
+  after(() => close());
 
   /** Regions by whether they scroll, with what is drawn at their edges. */
   const regions = (): Promise<{ scrolls: boolean; shade: boolean; border: string }[]> =>
