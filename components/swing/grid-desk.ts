@@ -40,7 +40,7 @@ export class GridDesk {
   /** The cell being typed in. */
   typing: string | null = null;
 
-  /** What the last paste left out: the names of columns; empty where nothing. */
+  /** What the last table, pasted or given by the page, has besides its rows: the names of columns; empty where nothing. */
   leftOut = '';
 
   /** Where the user began to type in a row, while it is gone through by Tab. */
@@ -117,6 +117,11 @@ export class GridDesk {
     this.take({ rows: withRow(this.rows, place, change) }, cell);
   }
 
+  /** Says above the grid which names of columns are no row of it. */
+  leaveOut(caption: string): void {
+    this.leftOut = caption && this.#host.widget.t('swing.pasted.caption', { caption });
+  }
+
   /** Whether the text was a table: one cell's worth is left to the browser. */
   paste(row: number, column: TypedColumn, text: string): boolean {
     const { t } = this.#host.widget;
@@ -126,7 +131,7 @@ export class GridDesk {
     const place = { row, column, columns: this.#host.columns(), deviations: this.#host.deviations(), words };
     const { rows, caption } = pasteInto(this.rows, text, place);
     this.take({ rows }, null);
-    this.leftOut = caption && t('swing.pasted.caption', { caption });
+    this.leaveOut(caption);
     this.#host.widget.say(`${t('swing.pasted', { count: pastedCells(text, words).length })} ${this.leftOut}`.trim());
     return true;
   }

@@ -15,8 +15,10 @@ const correctorsOf = {
 } as const;
 
 /** Rows as a page gives them, data or text; as many empty ones as are planned where it gives none. */
-function rowsGiven(given: SwingProperties['rows'], planned: number, columns: readonly TypedColumn[]): readonly GridRow[] {
-  const read = typeof given !== 'string' ? readRowsData(given) : given.trim() === '' ? null : pasteInto([], given, { row: 0, column: 'heading', columns, words: '' }).rows;
+function rowsGiven(given: SwingProperties['rows'], { planned, columns, leaves }: Given): readonly GridRow[] {
+  const pasted = typeof given === 'string' && given.trim() ? pasteInto([], given, { row: 0, column: 'heading', columns, words: '' }) : null;
+  leaves(pasted?.caption ?? '');
+  const read = pasted?.rows ?? readRowsData(given);
   return read && read.length > 0 ? read : plannedRows(planned);
 }
 
@@ -28,14 +30,17 @@ interface Given {
   readonly columns: readonly TypedColumn[];
   /** Whether a property is to be taken over. */
   wants(name: keyof SwingProperties): boolean;
+  /** Told what is no row of those given: the names of columns over them; empty where there are none. */
+  leaves(caption: string): void;
 }
 
 /** The sheet with what the page gives of a round. */
-function stageGiven(sheet: SwingSheet, name: StageName, { page, planned, columns, wants }: Given): SwingSheet {
+function stageGiven(sheet: SwingSheet, name: StageName, offer: Given): SwingSheet {
+  const { page, wants } = offer;
   const rows = rowsOf[name];
   const { standard, steering } = correctorsOf[name];
   let given = sheet;
-  if (wants(rows) && page[rows] !== undefined) given = withStage(given, name, { rows: rowsGiven(page[rows], planned, columns) });
+  if (wants(rows) && page[rows] !== undefined) given = withStage(given, name, { rows: rowsGiven(page[rows], offer) });
   if (wants(standard)) given = withStage(given, name, { correctors: { ...given[name].correctors, standard: readCorrectors(page[standard]) } });
   if (wants(steering)) given = withStage(given, name, { correctors: { ...given[name].correctors, steering: readCorrectors(page[steering]) } });
   return given;

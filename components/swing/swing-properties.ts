@@ -12,7 +12,7 @@ import { swingWords } from './swing-words.js';
 
 /** What a page can set of a swing. */
 export abstract class SwingProperties extends LubberElement {
-  /** Rows as data, or as text: a line each, heading, reading and what the method asks besides, parted by tabs. */
+  /** Rows as text: a line each, heading, reading and what the method asks besides, parted by tabs; names of columns over them are left out, which is said above the grid. Or as data: `heading`, `reading`, `second` (time of the Sun, or the shore's bearing), `steering`, `by` and `method` as texts, `struck` and `steeringStruck`; whatever else an object holds is not read. */
   @property() rows?: readonly Partial<GridRow>[] | string;
 
   /** Rows read before anything was moved, as `rows`; with them the swing is one of two rounds, and `rows` are as left. */

@@ -105,7 +105,7 @@ export class LubberSwing extends SwingProperties {
 
   /** What the page gives is laid on the desk, and the grid made as large as it needs. */
   #takeOver(wants: (name: keyof SwingProperties) => boolean): void {
-    const sheet = sheetGiven(this.#desk.sheet, { page: this, planned: countNamed(this.headings), columns: this.#columns, wants });
+    const sheet = sheetGiven(this.#desk.sheet, { page: this, planned: countNamed(this.headings), columns: this.#columns, wants, leaves: (caption) => this.#desk.leaveOut(caption) });
     if (sheet !== this.#desk.sheet) this.#show(sheet);
   }
 

@@ -76,6 +76,16 @@ describe('bad input of a swing', () => {
     expect(root(element).querySelector('#left-out')).to.equal(null);
   });
 
+  it('the names of the columns in rows a page gives are left out, and said so, until other rows come', async () => {
+    const element = await fixture<LubberSwing>(html`<lubber-swing rows=${`Head\tDev\n${table(swung(evenly(8)))}`}></lubber-swing>`);
+    expectGiven(element);
+    expect(root(element).querySelector('#left-out')?.textContent).to.equal('Names of columns, left out: Head Dev');
+    element.rows = swung(evenly(8)).map(([heading, deviation]) => ({ heading: String(heading), reading: `${Math.abs(deviation).toFixed(2)}${deviation < 0 ? 'W' : 'E'}` }));
+    await settled(element);
+    expectGiven(element);
+    expect(root(element).querySelector('#left-out')).to.equal(null);
+  });
+
   // The word took the row of 000°, and every reading below it stood one heading too far on: another card, not refused.
   it('the name over one column of readings does not move them a heading on', async () => {
     const element = await make();
