@@ -13,9 +13,10 @@ if (!existsSync(manifestPath)) {
   process.exit(1);
 }
 const manifest = JSON.parse(readFileSync(manifestPath, 'utf8'));
-const widgets = manifest.modules.flatMap(({ declarations = [] }) => declarations).filter(({ tagName }) => tagName);
+const all = manifest.modules.flatMap(({ declarations = [] }) => declarations);
+const widgets = all.filter(({ tagName }) => tagName);
 const declarations = readDeclarations([`${dist}core`, `${dist}components`]);
 const write = (name, page) => writeFileSync(new URL(name, import.meta.url), page);
 
-for (const widget of widgets) write(`${widget.tagName}.html`, widgetPage(widget, declarations));
+for (const widget of widgets) write(`${widget.tagName}.html`, widgetPage(widget, declarations, all));
 write('index.html', indexPage(widgets.sort((one, other) => one.tagName.localeCompare(other.tagName))));

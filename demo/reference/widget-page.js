@@ -6,7 +6,8 @@ import { pageFrame } from './page-frame.js';
 
 /** What every widget has: told apart from its own. */
 const shared = ['LubberElement', 'FormElement'];
-const isOwn = ({ inheritedFrom }) => !shared.includes(inheritedFrom?.name);
+/** Inherited by its name alone is what a widget says something else of. */
+const isOwn = ({ name, inheritedFrom, description }, all) => !all.some((one) => one.name === inheritedFrom?.name && shared.includes(one.name) && one.attributes?.some((each) => each.name === name && each.description === description));
 
 const code = (words) => `<code>${text(words)}</code>`;
 const list = (rows) => `<dl class="names">\n${rows.map(([name, words]) => `<dt>${name}</dt>\n<dd>${words}</dd>`).join('\n')}\n</dl>`;
@@ -37,7 +38,11 @@ function exampleOf(name) {
   return examples[name];
 }
 
-const exampleTag = (name) => tag(name, exampleOf(name), (inside[name] ?? []).map(([each, attributes]) => tag(each, attributes)).join(''));
+/** Widgets inside stand a line each, as one would write them. */
+function exampleTag(name) {
+  const within = (inside[name] ?? []).map(([each, attributes]) => `\n  ${tag(each, attributes)}`).join('');
+  return tag(name, exampleOf(name), within && `${within}\n`);
+}
 
 function liveExample(name) {
   const known = 'Attributes of this page’s example, a line each';
@@ -47,8 +52,10 @@ ${exampleTag(name)}
 <section class="prose">
 <h2>Try it</h2>
 <p id="try-help">Change an attribute below: the widget above follows, and so does the HTML to copy.</p>
+<div class="kept">
 <label for="attributes">${known}</label>
 <textarea id="attributes" rows="${Math.min(12, exampleOf(name).length + 1)}" spellcheck="false" autocomplete="off" aria-describedby="try-help refusal">${text(attributeLines(exampleOf(name)))}</textarea>
+</div>
 <p id="refusal" role="status"></p>
 <h3>HTML to copy</h3>
 <pre id="copied-html"></pre>
@@ -74,15 +81,15 @@ ${named.map(([name, declared]) => `<details>\n<summary>${code(name)}</summary>\n
 <p class="aside">Degrees, east, north and clockwise positive, unless a comment says otherwise; a doubt is one standard deviation.</p>`;
 }
 
-/** @param declaration of the manifest, @param declarations by name. */
-export function widgetPage(declaration, declarations) {
+/** @param declaration of the manifest, @param declarations by name, @param all declarations of the manifest. */
+export function widgetPage(declaration, declarations, all) {
   const { tagName, description, attributes = [], members = [], events = [], slots = [], cssParts = [], cssProperties = [] } = declaration;
   const alone = members.filter(({ attribute: name, name: own }) => !name && own !== 'result');
   const named = (rows) => (rows.length > 0 ? list(rows.map(({ name, description: words, type }) => [`${code(name)}${type ? ` ${code(type.text)}` : ''}`, prose(words)])) : '');
   const main = [
     liveExample(tagName),
-    part('Attributes of its own', attributeList(attributes.filter(isOwn), members, declarations)),
-    part('Attributes all widgets have', attributeList(attributes.filter((each) => !isOwn(each)), members, declarations)),
+    part('Attributes of its own', attributeList(attributes.filter((each) => isOwn(each, all)), members, declarations)),
+    part('Attributes all widgets have', attributeList(attributes.filter((each) => !isOwn(each, all)), members, declarations)),
     part('Result', resultShape(members, declarations)),
     part('Events', named(events)),
     part('Properties and methods without an attribute', alone.length > 0 ? list(alone.map(memberRow)) : ''),

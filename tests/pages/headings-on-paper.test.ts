@@ -9,7 +9,9 @@ import { projectFolder } from '../install.js';
 import { browserNames, openBrowser, openPage } from './browser.js';
 import { pageTexts, print } from './paper.js';
 
-const names = readdirSync(join(projectFolder, 'demo/guides')).filter((name) => name.endsWith('.html'));
+const guides = readdirSync(join(projectFolder, 'demo/guides')).filter((name) => name.endsWith('.html')).map((name) => `guides/${name}`);
+// Of the reference those in which a heading or the name of the text box stood alone: all pages are made alike.
+const names = [...guides, 'reference/lubber-azimuth.html', 'reference/lubber-record.html'];
 const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 for (const browserName of browserNames) {
@@ -29,8 +31,8 @@ for (const browserName of browserNames) {
 
     for (const name of names) {
       it(`${name}: each stands above what it heads, wherever the sheet ends`, async (context) => {
-        const { page } = await openPage(browser, `${server.address}demo/guides/${name}`);
-        const headings = (await page.$$eval('h2, h3', (found) => found.map((each) => each.textContent ?? ''))).map(plain);
+        const { page } = await openPage(browser, `${server.address}demo/${name}`);
+        const headings = (await page.$$eval('h2, h3, label', (found) => found.map((each) => each.textContent ?? ''))).map(plain);
         // Where a sheet ends hangs on the letters of the machine: a few lines more at the top try every place.
         for (const lines of [0, 2, 6]) {
           await page.$eval('h1', (title, tall) => { (title as HTMLElement).style.paddingBlockStart = `${tall}rem`; }, lines * 1.5);
