@@ -16,7 +16,7 @@ export const cardMessages: Catalogue = {
   'card.vertical': 'Vertical force Z',
   'card.remarks': 'Remarks',
   'card.every': 'Headings every',
-  'card.every.10': '10° and intercardinals',
+  'card.every.10': '10° and inter\u00adcardinals',
   'card.every.15': '15°',
   'card.format': 'Size',
   'card.format.a4': 'A4',

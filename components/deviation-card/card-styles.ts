@@ -27,9 +27,9 @@ export const cardStyles = css`
   .figures .point > * { font-weight: 600; }
   @media screen {
     /* Four columns have no room: the name above, what is said of it below. */
-    .narrow .correctors tr { display: grid; grid-template-columns: 1fr 1.25fr 1fr; border-block-end: 1px solid var(--line); padding-block: var(--space-half); }
-    .narrow .correctors :is(th, td) { block-size: auto; border: 0; padding-block: 0; padding-inline-end: var(--space-1); font-size: var(--small); }
-    .narrow .correctors th:first-child { grid-column: 1 / -1; inline-size: auto; }
+    .narrow .correctors tr { display: flex; flex-wrap: wrap; border-block-end: 1px solid var(--line); padding-block: var(--space-half); }
+    .narrow .correctors :is(th, td) { flex: 1 1 4rem; min-inline-size: 0; block-size: auto; border: 0; padding-block: 0; padding-inline-end: var(--space-1); font-size: var(--small); }
+    .narrow .correctors th:first-child { flex-basis: 100%; }
   }
   .paper-only { display: none; }
   .pocket .figures { font-size: var(--small); }
@@ -42,9 +42,9 @@ export const cardStyles = css`
   .paper .coefficients { font-size: var(--medium); white-space: pre-wrap; }
   .correctors { inline-size: 100%; margin-block: var(--space-2); table-layout: fixed; }
   .correctors th:first-child { inline-size: 34%; }
-  .correctors th, .correctors td { overflow-wrap: break-word; block-size: 1.7em; }
+  .correctors th, .correctors td { block-size: 1.7em; }
   .remarks { margin: var(--space-2) 0; }
-  .pocket .signatures { grid-template-columns: 2fr 1fr; margin-block-start: var(--space-6); }
+  .pocket .signatures { margin-block-start: var(--space-6); }
   .paper .standing { margin-block: var(--space-2) 0; border: 0; padding: 0; }
   @media print {
     h2, .columns > .fields, .headline { display: none; }
@@ -54,7 +54,6 @@ export const cardStyles = css`
     .frame .paper.pocket .halves { grid-template-columns: 1fr 1fr; gap: 0 0.5rem; }
     .frame .particulars { grid-template-columns: repeat(4, 1fr); }
     .frame .pocket .particulars { grid-template-columns: 1fr 1fr; }
-    .frame .correctors { table-layout: fixed; font-size: 9pt; }
     .paper .deviation-chart { inline-size: 58%; margin: 0 auto; }
     .paper h3 { margin-block-end: 1.5mm; }
     .paper p, .paper dl { margin-block: 1mm; }
@@ -62,7 +61,7 @@ export const cardStyles = css`
     .frame .coefficients { font-size: 9pt; }
     .frame .particulars { margin-block-end: 2mm; }
     .correctors th, .correctors td { block-size: auto; padding-block: 0.2mm; }
-    .frame .correctors { margin-block: 1.5mm; }
+    .frame .correctors { margin-block: 1.5mm; font-size: 9pt; }
     .paper .figures { font-size: 9pt; line-height: 1.28; }
     .paper .figures th, .paper .figures td { padding-block: 0; }
     .paper.pocket { inline-size: 105mm; min-block-size: 148mm; border: 0.2mm dashed #777777; padding: 5mm; font-size: 9pt; }

@@ -5,7 +5,7 @@ import type { LubberElement } from './lubber-element.js';
 import { unknownWordView } from './unknown-word-view.js';
 
 /** Letters of a label above which each choice takes a line of its own. */
-const LONG = 22;
+const LONG = 21;
 
 /** A choice of one from few, as radio buttons of the browser's own. */
 export function choiceView(

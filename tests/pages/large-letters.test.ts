@@ -5,7 +5,7 @@ import { scene } from '../support/scenes.js';
 import type { Stage } from '../support/stage.js';
 import { openStage } from './open-stage.js';
 
-const widgets = ['lubber-amplitude', 'lubber-azimuth', 'lubber-transit', 'lubber-conversion', 'lubber-variation', 'lubber-record', 'lubber-drill', 'lubber-swing'];
+const widgets = ['lubber-amplitude', 'lubber-azimuth', 'lubber-transit', 'lubber-conversion', 'lubber-variation', 'lubber-record', 'lubber-drill', 'lubber-swing', 'lubber-deviation-card'];
 
 describe('letters twice as large on a page 320 px wide', () => {
   let close: () => Promise<void>;
@@ -32,6 +32,12 @@ describe('letters twice as large on a page 320 px wide', () => {
       assert.equal(out.size, '32px');
       assert.ok(out.count > 20, String(out.count));
       assert.deepEqual(out.out, []);
+      // Words go over the edge of what holds them without making it any wider; what a list or a page scrolls is cut on purpose.
+      const over = await stage.page.evaluate(() => {
+        const held = [...(document.querySelector('#stage > *')?.shadowRoot?.querySelectorAll('.choices, .correctors, .signatures') ?? [])];
+        return held.filter((each) => each.scrollWidth > each.clientWidth + 1).map((each) => `${each.className} ${each.scrollWidth - each.clientWidth}`);
+      });
+      assert.deepEqual(over, []);
     });
   }
 });

@@ -12,7 +12,7 @@ export const cardMessages: Catalogue = {
   'card.vertical': 'Vertikalkraft Z',
   'card.remarks': 'Bemerkungen',
   'card.every': 'Kurse alle',
-  'card.every.10': '10° und Zwischenrichtungen',
+  'card.every.10': '10° und Zwischen\u00adrichtungen',
   'card.every.15': '15°',
   'card.format': 'Format',
   'card.format.a4': 'A4',

@@ -12,7 +12,7 @@ export const cardMessages: Catalogue = {
   'card.vertical': 'Composante verticale Z',
   'card.remarks': 'Remarques',
   'card.every': 'Caps tous les',
-  'card.every.10': '10° et intercardinaux',
+  'card.every.10': '10° et inter\u00adcardinaux',
   'card.every.15': '15°',
   'card.format': 'Format',
   'card.format.a4': 'A4',
