@@ -34,8 +34,9 @@ export const swingStyles = css`
   table.grid td { padding-block: 0; padding-inline: 0 var(--space-2); white-space: nowrap; }
   .narrow table.grid th, .narrow table.grid td { padding-inline-end: var(--space-1); }
   table.grid th:last-child, table.grid td:last-child { padding-inline-end: 0; }
+  /* What is typed in a cell moves no other: the page is not laid out for it. */
   table.grid td.typed input {
-    display: block; inline-size: 100%; min-inline-size: 3.4rem; min-height: var(--target); margin: 0; padding: var(--space-half) var(--space-1); border: 0; border-radius: 0;
+    contain: size layout; display: block; inline-size: 100%; min-inline-size: 3.4rem; min-height: var(--target); margin: 0; padding: var(--space-half) var(--space-1); border: 0; border-radius: 0;
     background: transparent; color: var(--ink); font: inherit; font-size: var(--figure); font-variant-numeric: inherit;
   }
   table.grid td.typed { padding-inline-end: 0; border-inline-end: 1px solid var(--line); min-inline-size: 3.8rem; }
@@ -104,7 +105,7 @@ export const swingStyles = css`
     table.grid tr.blank { display: none; }
     .frame .swing > .result-side.result-side { margin-block-start: 1rem; position: static; }
     table.grid { inline-size: auto; }
-    table.grid td.typed input { min-height: 0; padding-block: 0; }
+    table.grid td.typed input { contain: none; min-height: 0; padding-block: 0; }
     table.grid select { border: 0; appearance: none; }
     .use { min-height: 0; }
     .paper-only { display: block; }
