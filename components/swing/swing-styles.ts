@@ -105,7 +105,7 @@ export const swingStyles = css`
     table.grid tr.blank { display: none; }
     .frame .swing > .result-side.result-side { margin-block-start: 1rem; position: static; }
     table.grid { inline-size: auto; }
-    table.grid td.typed input { contain: none; min-height: 0; padding-block: 0; }
+    table.grid td.typed input { min-height: 0; padding-block: 0; }
     table.grid select { border: 0; appearance: none; }
     .use { min-height: 0; }
     .paper-only { display: block; }

@@ -1,0 +1,50 @@
+/** What a key costs the engine, before the swing has heard of it. */
+import assert from 'node:assert/strict';
+import { after, before, describe, it } from 'node:test';
+import type { Page } from 'puppeteer-core';
+import { openStage } from './open-stage.js';
+import type { OpenStage } from './open-stage.js';
+
+/** Name of the engine's event and of the parts of the page it began from. */
+interface TraceEvent {
+  readonly name: string;
+  readonly ts: number;
+  readonly args: { readonly data?: { readonly type?: string }; readonly endData?: { readonly layoutRoots?: readonly { readonly nodeName: string }[] } };
+}
+
+/** What the engine laid out anew for a digit typed in the cell that has the focus, before any widget heard of it. */
+async function laidOutFor(page: Page, digit: string): Promise<readonly string[]> {
+  await page.tracing.start({ categories: ['devtools.timeline'] });
+  await page.keyboard.press(digit as '7');
+  const kept = await page.tracing.stop();
+  const events = (JSON.parse(Buffer.from(kept ?? []).toString()) as { traceEvents: TraceEvent[] }).traceEvents.sort((one, other) => one.ts - other.ts);
+  const heard = events.find(({ name, args }) => name === 'EventDispatch' && args.data?.type === 'input');
+  assert.ok(heard, 'the digit arrived');
+  return events.filter(({ name, ts }) => name === 'Layout' && ts < heard.ts).flatMap(({ args }) => (args.endData?.layoutRoots ?? []).map(({ nodeName }) => nodeName));
+}
+
+const rows = '000\t1.0E\n010\t1.5E\n020\t2.0E\n030\t1.5E';
+
+describe('a cell of a swing', () => {
+  let opened: OpenStage;
+  let page: Page;
+
+  before(async () => {
+    opened = await openStage(1280);
+    page = opened.stage.page;
+    await opened.stage.show({ html: `<lubber-swing headings="36" rows="${rows}"></lubber-swing>`, press: [], tag: 'lubber-swing', state: 'answered' } as never);
+  });
+
+  after(() => opened.close());
+
+  it('is laid out alone when a digit is typed into it, not the page', async () => {
+    await page.evaluate(() => document.querySelector('lubber-swing')?.shadowRoot?.querySelector<HTMLElement>('#reading-1')?.focus());
+    await page.keyboard.press('1');
+    const roots = await laidOutFor(page, '7');
+    assert.ok(roots.length > 0, 'something was laid out');
+    assert.deepEqual(
+      roots.filter((name) => !/^(INPUT|DIV)/.test(name)),
+      [],
+    );
+  });
+});
