@@ -1,7 +1,9 @@
 /**
  * From the start of a script to an answer on the screen: the amplitude alone, the script of the
  * sights and the script of everything, each beside an empty element of Lit in the same run; from
- * a folder and over http, at full speed and slowed four times. Medians over twenty fresh pages.
+ * a folder and over http, at full speed and slowed four times. Medians over twenty fresh pages,
+ * each opened once the machine has come to rest: the browser starts processes for a new page and
+ * ends those of the page before, and where they run beside it half of what is measured is theirs.
  * `node components/build.js`, then `node --import tsx tests/bench/start-up.bench.ts`.
  */
 import { copyFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
@@ -12,6 +14,7 @@ import { build } from 'esbuild';
 import puppeteer from 'puppeteer-core';
 import { serve } from '../../demo/serve.js';
 import { findChromium } from '../install.js';
+import { atRest } from './at-rest.js';
 
 const RUNS = 20;
 const SPEEDS = [1, 4];
@@ -74,6 +77,7 @@ for (const [how, base] of [['file', pathToFileURL(folder).href], ['http', server
         const context = await browser.createBrowserContext();
         const page = await context.newPage();
         await page.emulateCPUThrottling(speed);
+        await atRest();
         await page.goto(`${base}${name}.html`);
         const { laidOut, painted, text } = await page.evaluate(() => (globalThis as unknown as { measured: Promise<{ laidOut: number; painted: number; text: string }> }).measured);
         if (!text) throw new Error(`${name}: no answer`);
