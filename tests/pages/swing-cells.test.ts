@@ -38,7 +38,7 @@ describe('a cell of a swing', () => {
   after(() => opened.close());
 
   it('is laid out alone when a digit is typed into it, not the page', async () => {
-    await page.evaluate(() => document.querySelector('lubber-swing')?.shadowRoot?.querySelector<HTMLElement>('#reading-1')?.focus());
+    await page.focus('lubber-swing >>> #reading-1');
     await page.keyboard.press('1');
     const roots = await laidOutFor(page, '7');
     assert.ok(roots.length > 0, 'something was laid out');
