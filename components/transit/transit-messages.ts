@@ -25,7 +25,7 @@ export const transitMessages: Catalogue = {
   'transit.named': '{label} (line {number})',
   'transit.ship': 'Ship’s position and time',
   'transit.ship.hint': 'For the variation by the model and to check the marks; one mark needs the position.',
-  'transit.line': 'Line {number}',
+  'transit.line': 'Line\u00a0{number}',
   'transit.line.lead': 'Line {number}: ',
   'transit.add': 'Add a line',
   'transit.remove': 'Remove line {number}',

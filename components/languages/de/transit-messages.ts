@@ -19,7 +19,7 @@ export const transitMessages: Catalogue = {
   'transit.named': '{label} (Linie {number})',
   'transit.ship': 'Schiffsort und Zeit',
   'transit.ship.hint': 'Für die Missweisung nach dem Modell und zum Prüfen der Marken; eine einzelne Marke braucht den Ort.',
-  'transit.line': 'Linie {number}',
+  'transit.line': 'Linie\u00a0{number}',
   'transit.line.lead': 'Linie {number}: ',
   'transit.add': 'Linie anfügen',
   'transit.remove': 'Linie {number} entfernen',

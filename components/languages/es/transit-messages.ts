@@ -19,7 +19,7 @@ export const transitMessages: Catalogue = {
   'transit.named': '{label} (línea {number})',
   'transit.ship': 'Situación del buque y hora',
   'transit.ship.hint': 'Para la declinación magnética del modelo y para comprobar las marcas; una sola marca necesita la situación.',
-  'transit.line': 'Línea {number}',
+  'transit.line': 'Línea\u00a0{number}',
   'transit.line.lead': 'Línea {number}: ',
   'transit.add': 'Añadir una línea',
   'transit.remove': 'Quitar la línea {number}',

@@ -19,7 +19,7 @@ export const transitMessages: Catalogue = {
   'transit.named': '{label} (ligne {number})',
   'transit.ship': 'Position du navire et heure',
   'transit.ship.hint': 'Pour la déclinaison du modèle et pour vérifier les amers ; un amer seul demande la position.',
-  'transit.line': 'Ligne {number}',
+  'transit.line': 'Ligne\u00a0{number}',
   'transit.line.lead': 'Ligne {number} : ',
   'transit.add': 'Ajouter une ligne',
   'transit.remove': 'Ôter la ligne {number}',

@@ -20,7 +20,7 @@ export const transitMessages: Catalogue = {
   'transit.named': '{label} (garis {number})',
   'transit.ship': 'Posisi dan waktu kapal',
   'transit.ship.hint': 'Untuk variasi dari model dan untuk memeriksa benda; satu benda memerlukan posisi.',
-  'transit.line': 'Garis {number}',
+  'transit.line': 'Garis\u00a0{number}',
   'transit.line.lead': 'Garis {number}: ',
   'transit.add': 'Tambah garis',
   'transit.remove': 'Hapus garis {number}',

@@ -1,14 +1,15 @@
 import type { Catalogue } from '../../shared/catalogue.js';
 
+/** Names that stand in a narrow column are held together by word joiners: Chinese breaks between any two signs. */
 export const transitMessages: Catalogue = {
   'transit.title': '利用岸标求罗经差',
   'transit.how.1': '选择海图上的两个物标，等待其重叠成叠标；或利用海图上印有方位的叠标线。',
   'transit.how.2': '重叠的瞬间用罗经读取前标的方位，并记下航向。',
   'transit.how.3': '输入物标和方位，即得误差、磁差、自差、不确定度和计算过程。可加入同一航向上的其他线求平均。',
   'transit.kind': '观测对象',
-  'transit.kind.charted': '海图叠标线',
-  'transit.kind.two-marks': '两个物标',
-  'transit.kind.one-mark': '单个物标',
+  'transit.kind.charted': '海\u2060图\u2060叠\u2060标\u2060线',
+  'transit.kind.two-marks': '两\u2060个\u2060物\u2060标',
+  'transit.kind.one-mark': '单\u2060个\u2060物\u2060标',
   'transit.charted': '海图真方位',
   'transit.charted.hint': '从船看向物标的方位。',
   'transit.bearing': '罗方位',
@@ -19,7 +20,7 @@ export const transitMessages: Catalogue = {
   'transit.named': '{label}（第{number}条线）',
   'transit.ship': '船位和时间',
   'transit.ship.hint': '用于由模型求磁差并核对物标；单个物标必须有船位。',
-  'transit.line': '第{number}条线',
+  'transit.line': '第\u2060{number}\u2060条\u2060线',
   'transit.line.lead': '第{number}条线：',
   'transit.add': '增加一条线',
   'transit.remove': '删除第{number}条线',
@@ -34,7 +35,7 @@ export const transitMessages: Catalogue = {
   'transit.facts.sensitive': '两标错开一角分时看上去仍重叠：此时船可能偏离叠标线{offLine}，方位可能相差{bearing}。',
   'transit.table': '逐条列出',
   'transit.table.true': '真方位',
-  'transit.table.chart': '海图方位',
+  'transit.table.chart': '海\u2060图\u2060方\u2060位',
   'transit.table.compass': '罗方位',
   'transit.table.gyro': '陀罗方位',
   'transit.table.error': '误差',
