@@ -28,7 +28,7 @@ export const cardStyles = css`
   @media screen {
     /* Four columns have no room: the name above, what is said of it below. */
     .narrow .correctors tr { display: flex; flex-wrap: wrap; border-block-end: 1px solid var(--line); padding-block: var(--space-half); }
-    .narrow .correctors :is(th, td) { flex: 1 1 4rem; min-inline-size: 0; block-size: auto; border: 0; padding-block: 0; padding-inline-end: var(--space-1); font-size: var(--small); }
+    .narrow .correctors :is(th, td) { flex: 1 1 4rem; min-inline-size: 0; border: 0; padding-block: 0; padding-inline-end: var(--space-1); font-size: var(--small); }
     .narrow .correctors th:first-child { flex-basis: 100%; }
   }
   .paper-only { display: none; }
@@ -42,7 +42,6 @@ export const cardStyles = css`
   .paper .coefficients { font-size: var(--medium); white-space: pre-wrap; }
   .correctors { inline-size: 100%; margin-block: var(--space-2); table-layout: fixed; }
   .correctors th:first-child { inline-size: 34%; }
-  .correctors th, .correctors td { block-size: 1.7em; }
   .remarks { margin: var(--space-2) 0; }
   .pocket .signatures { margin-block-start: var(--space-6); }
   .paper .standing { margin-block: var(--space-2) 0; border: 0; padding: 0; }
@@ -60,7 +59,7 @@ export const cardStyles = css`
     .paper .cautions li { padding-block: 0; font-size: 8.5pt; }
     .frame .coefficients { font-size: 9pt; }
     .frame .particulars { margin-block-end: 2mm; }
-    .correctors th, .correctors td { block-size: auto; padding-block: 0.2mm; }
+    .correctors th, .correctors td { padding-block: 0.2mm; }
     .frame .correctors { margin-block: 1.5mm; font-size: 9pt; }
     .paper .figures { font-size: 9pt; line-height: 1.28; }
     .paper .figures th, .paper .figures td { padding-block: 0; }

@@ -58,7 +58,7 @@ export function answerView(host: LubberElement, state: SwingState, worked: Worke
       <span class="spoken">${spokenError(largest.deviation, host.t)}, ${words}</span>
       <span aria-hidden="true"><bdi dir="ltr">${formatError(largest.deviation)}</bdi><small>${words}</small></span>
     </p>
-    <p class=${withinLimit ? 'soft' : 'beyond'}>${host.t(withinLimit ? 'swing.within' : 'swing.beyond', { limit: formatAngle(state.limit.largest, 0) })}</p>
+    <p class="after ${withinLimit ? 'soft' : 'beyond'}">${host.t(withinLimit ? 'swing.within' : 'swing.beyond', { limit: formatAngle(state.limit.largest, 0) })}</p>
     ${steeringLine(host, state, result.steering)} ${count} ${waiting(host, state, worked)}`;
 }
 

@@ -38,6 +38,13 @@ describe('letters twice as large on a page 320 px wide', () => {
         return held.filter((each) => each.scrollWidth > each.clientWidth + 1).map((each) => `${each.className} ${each.scrollWidth - each.clientWidth}`);
       });
       assert.deepEqual(over, []);
+      // The answer has a line below it, on which the words of a swing stood.
+      const below = await stage.page.evaluate(() => {
+        const answer = document.querySelector('#stage > *')?.shadowRoot?.querySelector('.answer');
+        const next = answer?.nextElementSibling;
+        return answer && next ? next.getBoundingClientRect().top - answer.getBoundingClientRect().bottom : null;
+      });
+      if (!/record|drill|card/.test(name)) assert.ok((below ?? 0) >= 16, String(below));
     });
   }
 });
