@@ -29,7 +29,7 @@ export const cardMessages: Catalogue = {
   'card.figures.west': 'Headings from south by west to north',
   'card.within': 'Every deviation is within the limit of {limit}.',
   'card.exceeds': 'Deviations exceed the limit of {limit}.',
-  'card.age': 'Age of this card in months: {months}.',
+  'card.age': 'Age of this card in months:\u00a0{months}.',
   'card.age.none': 'This card is less than a month old.',
   'card.age.one': 'This card is one month old.',
   'card.standing':

@@ -25,7 +25,7 @@ export const cardMessages: Catalogue = {
   'card.figures.west': 'Kurse von Süd über West bis Nord',
   'card.within': 'Jede Ablenkung liegt in der Grenze von {limit}.',
   'card.exceeds': 'Ablenkungen über der Grenze von {limit}.',
-  'card.age': 'Alter dieser Tafel in Monaten: {months}.',
+  'card.age': 'Alter dieser Tafel in Monaten:\u00a0{months}.',
   'card.age.none': 'Diese Tafel ist keinen Monat alt.',
   'card.age.one': 'Diese Tafel ist einen Monat alt.',
   'card.standing': 'Ablenkungen nach Magnetkompasskurs; missweisend ist Kompass und Ablenkung, Ost addiert. Eine Tafel gilt für das Gewässer, in dem sie aufgenommen wurde, und den Zustand von Schiff und Kompensierung an ihrem Datum: jede Wache mit beobachteten Fehlweisungen vergleichen. Vorschriften des Flaggenstaats, Handbücher der Hersteller und ein anerkannter Kompassregulierer gehen vor.',

@@ -25,7 +25,7 @@ export const cardMessages: Catalogue = {
   'card.figures.west': 'Rumbos de sur a norte por el oeste',
   'card.within': 'Todos los desvíos están dentro del límite de {limit}.',
   'card.exceeds': 'Hay desvíos que superan el límite de {limit}.',
-  'card.age': 'Edad de esta tablilla en meses: {months}.',
+  'card.age': 'Edad de esta tablilla en meses:\u00a0{months}.',
   'card.age.none': 'Esta tablilla tiene menos de un mes.',
   'card.age.one': 'Esta tablilla tiene un mes.',
   'card.standing': 'Desvíos por rumbo de aguja; el magnético es el de aguja más el desvío, con el E sumado. La tablilla vale para las aguas en que se hizo y el estado del buque y de sus correctores en su fecha: compararla en cada guardia con las correcciones observadas. Prevalecen las normas del Estado de abanderamiento, los manuales de los fabricantes y el compensador de agujas autorizado.',

@@ -25,7 +25,7 @@ export const cardMessages: Catalogue = {
   'card.figures.west': 'Caps du sud au nord par l’ouest',
   'card.within': 'Toutes les déviations sont dans la limite de {limit}.',
   'card.exceeds': 'Des déviations dépassent la limite de {limit}.',
-  'card.age': 'Âge de ce tableau en mois : {months}.',
+  'card.age': 'Âge de ce tableau en mois\u00a0:\u00a0{months}.',
   'card.age.none': 'Ce tableau a moins d’un mois.',
   'card.age.one': 'Ce tableau a un mois.',
   'card.standing': 'Déviations par cap compas ; le magnétique est le compas et la déviation, E ajouté. Un tableau vaut pour les eaux où il fut établi et l’état du navire et de ses correcteurs à sa date : le comparer à chaque quart aux variations observées. Les règles de l’État du pavillon, les manuels des fabricants et le compensateur agréé prévalent.',

@@ -118,6 +118,8 @@ describe('the age of a card', () => {
   it('is told, and held against the limit chosen: twelve months for the canal (Panama Canal OP Notice N-1-2022, 4.k)', async () => {
     const element = await given();
     expect(text(element)).to.contain('Age of this card in months: 9.');
+    // The figure stays beside its words where a line ends.
+    expect(root(element).querySelector('.verdict')?.textContent).to.contain('months:\u00a09.');
     expect(element.result?.cautions.map(({ code }) => code)).not.to.contain('card-too-old');
     element.date = '2025-11-25';
     element.limit = 'panama-canal';
