@@ -54,6 +54,12 @@ export function lineOf(kind: MarkKind, value: (part: MarkPart) => number | undef
   return rear && { kind, front, rear };
 }
 
+/** The places of a line as typed, latitude and longitude of each. */
+export function placesOf({ kind, frontLatitude, frontLongitude, rearLatitude, rearLongitude }: MarkTexts): string[][] {
+  const places = [[frontLatitude, frontLongitude], [rearLatitude, rearLongitude]];
+  return places.slice(0, { charted: 0, 'one-mark': 1, 'two-marks': 2 }[kind]);
+}
+
 const isText = (value: unknown): value is string | number => typeof value === 'string' || typeof value === 'number';
 
 /** Marks handed over by the host, as an array or as JSON; what is not understood is left empty. */

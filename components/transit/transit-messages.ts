@@ -70,7 +70,7 @@ export const transitMessages: Catalogue = {
   'caution.between-marks': '{line}By this position the ship stands between the two marks: they cannot be seen in line.',
   'caution.off-line': '{line}By this position the ship is {distance} off the line, more than the {allowed} that the doubts allow: check the position, the marks and the moment.',
   'caution.transit-insensitive': '{line}The marks are only {apart} apart and {away} away: they look in line up to {offLine} beside it. Marks farther apart are surer.',
-  'caution.marks-close': '{line}The marks are only {apart} apart: places known to ± {places} leave the bearing of their line uncertain by {effect}. Take the bearing the chart prints, or marks farther apart.',
+  'caution.marks-close': '{line}The marks are only {apart} apart: places known to ± {places} leave the bearing of their line uncertain by {effect}. Take the bearing the chart prints, finer positions, or marks farther apart.',
   'caution.mark-close': '{line}The mark is only {away} away: the ship’s place, known to ± {ship}, leaves its bearing uncertain by {effect}. Take a mark farther off, or two in line.',
   'caution.marks-far-apart': '{line}Marks {distance} apart cannot be seen in line: check the positions, N or S, E or W.',
   'caution.convergence': '{line}The line of sight and the straight line on the Mercator chart differ by {difference} here: take the former.',

@@ -2,6 +2,8 @@ import { html, nothing } from 'lit';
 import type { CSSResultGroup, TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { compassKinds } from '../../core/sight/compass-kind.js';
+import { roundedDoubt } from '../../core/sight/rounded-places.js';
+import { usualTransitDoubts } from '../../core/sight/transit-doubts.js';
 import { transitLine } from '../../core/sight/transit-line.js';
 import type { TrueLine } from '../../core/sight/transit-line.js';
 import type { Sighting } from '../../core/sight/transit-observation.js';
@@ -21,7 +23,7 @@ import { isWorthless } from '../shared/worthless.js';
 import { fieldsView } from './fields-view.js';
 import type { LineShown } from './line-view.js';
 import { LinesElement } from './lines-element.js';
-import { lineOf } from './mark-texts.js';
+import { lineOf, noMark, placesOf } from './mark-texts.js';
 import { neededFields } from './needed-fields.js';
 import { explanationView } from './transit-explanation.js';
 import { transitFields } from './transit-fields.js';
@@ -59,10 +61,10 @@ export class LubberTransit extends LinesElement {
   /** Of a charted bearing, one standard deviation, degrees; 0.15 is usual. */
   @property({ attribute: 'doubt-charted' }) doubtCharted?: string | number;
 
-  /** Of the place of each mark in each direction, one standard deviation, metres; 10 is usual. */
+  /** Of the place of each mark in each direction, one standard deviation, metres; 10 is usual, more where it is typed to a tenth of a minute or less. */
   @property({ attribute: 'doubt-marks' }) doubtMarks?: string | number;
 
-  /** Of the ship’s place in each direction, one standard deviation, metres; 20 is usual. */
+  /** Of the ship’s place in each direction, one standard deviation, metres; 20 is usual, more where it is typed to a tenth of a minute or less. */
   @property({ attribute: 'doubt-ship' }) doubtShip?: string | number;
 
   protected readonly messages = transitMessages;
@@ -109,7 +111,18 @@ export class LubberTransit extends LinesElement {
     }
     this.#used = used;
     if (sightings.length === 0 || this.splitRefused) return;
-    this.#found = transitSight({ ...this.reading, ...this.cardHere, ...(ship ? { ship } : {}), ...(when ? { instant: when } : {}), sightings });
+    const reading = this.reading;
+    const doubts = { ...this.#roundedPlaces(used), ...reading.doubts };
+    this.#found = transitSight({ ...reading, doubts, ...this.cardHere, ...(ship ? { ship } : {}), ...(when ? { instant: when } : {}), sightings });
+  }
+
+  /** What places may be supposed to be worth as they were typed: those of the marks of the lines used, and the ship's. */
+  #roundedPlaces(used: readonly number[]): { readonly marks: number; readonly ship: number } {
+    const { latitude, longitude } = this.states;
+    return {
+      marks: roundedDoubt(usualTransitDoubts.marks, used.flatMap((index) => placesOf(this.lines[index] ?? noMark))),
+      ship: roundedDoubt(usualTransitDoubts.ship, this.place ? [[latitude.text, longitude.text]] : []),
+    };
   }
 
   /** The inputs of the result as plain data; null where something is still missing. */

@@ -64,7 +64,7 @@ export const transitMessages: Catalogue = {
   'caution.between-marks': '{line}Nach diesem Ort steht das Schiff zwischen den Marken: Sie sind nicht in Deckung zu sehen.',
   'caution.off-line': '{line}Nach diesem Ort ist das Schiff {distance} neben der Linie, mehr als die {allowed}, die die Unsicherheiten erlauben: Ort, Marken und Augenblick prüfen.',
   'caution.transit-insensitive': '{line}Die Marken liegen nur {apart} auseinander und {away} ab: Sie scheinen bis {offLine} daneben in Deckung. Weiter getrennte Marken sind sicherer.',
-  'caution.marks-close': '{line}Die Marken stehen nur {apart} auseinander: Auf ± {places} bekannte Orte lassen die Peilung ihrer Linie um {effect} unsicher. Die in der Karte gedruckte Peilung nehmen oder weiter auseinanderstehende Marken.',
+  'caution.marks-close': '{line}Die Marken stehen nur {apart} auseinander: Auf ± {places} bekannte Orte lassen die Peilung ihrer Linie um {effect} unsicher. Die in der Karte gedruckte Peilung nehmen, genauere Orte oder weiter auseinanderstehende Marken.',
   'caution.mark-close': '{line}Die Marke ist nur {away} entfernt: Der auf ± {ship} bekannte Schiffsort lässt ihre Peilung um {effect} unsicher. Eine weiter entfernte Marke nehmen oder zwei in Deckpeilung.',
   'caution.marks-far-apart': '{line}Marken {distance} auseinander sind nicht in Deckung zu sehen: Positionen prüfen, N oder S, E oder W.',
   'caution.convergence': '{line}Sichtlinie und Gerade der Merkatorkarte unterscheiden sich hier um {difference}: die erste nehmen.',

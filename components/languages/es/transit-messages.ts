@@ -64,7 +64,7 @@ export const transitMessages: Catalogue = {
   'caution.between-marks': '{line}Según esta situación el buque está entre las dos marcas: no pueden verse enfiladas.',
   'caution.off-line': '{line}Según esta situación el buque está a {distance} de la línea, más de los {allowed} que permiten las incertidumbres: revisar la situación, las marcas y el momento.',
   'caution.transit-insensitive': '{line}Las marcas distan solo {apart} entre sí y están a {away}: parecen enfiladas hasta a {offLine} de la línea. Son más seguras marcas más separadas.',
-  'caution.marks-close': '{line}Las marcas distan solo {apart} entre sí: situaciones conocidas a ± {places} dejan la demora de su enfilación incierta en {effect}. Tomar la demora impresa en la carta, o marcas más separadas.',
+  'caution.marks-close': '{line}Las marcas distan solo {apart} entre sí: situaciones conocidas a ± {places} dejan la demora de su enfilación incierta en {effect}. Tomar la demora impresa en la carta, situaciones más precisas o marcas más separadas.',
   'caution.mark-close': '{line}La marca está a solo {away}: la situación del buque, conocida a ± {ship}, deja su demora incierta en {effect}. Tomar una marca más lejana, o dos en enfilación.',
   'caution.marks-far-apart': '{line}Marcas separadas {distance} no pueden verse enfiladas: revisar las situaciones, N o S, E o W.',
   'caution.convergence': '{line}La visual y la recta de la carta Mercator difieren aquí {difference}: tomar la primera.',

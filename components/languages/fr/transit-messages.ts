@@ -64,7 +64,7 @@ export const transitMessages: Catalogue = {
   'caution.between-marks': '{line}À cette position le navire est entre les deux amers : ils ne peuvent être vus alignés.',
   'caution.off-line': '{line}À cette position le navire est à {distance} de la ligne, plus que les {allowed} que permettent les incertitudes : vérifier la position, les amers et le moment.',
   'caution.transit-insensitive': '{line}Les amers ne sont distants que de {apart}, à {away} du navire : ils paraissent alignés jusqu’à {offLine} à côté. Des amers plus écartés sont plus sûrs.',
-  'caution.marks-close': '{line}Les amers ne sont qu’à {apart} l’un de l’autre : des positions connues à ± {places} laissent le relèvement de leur alignement incertain de {effect}. Prendre le relèvement imprimé sur la carte, ou des amers plus écartés.',
+  'caution.marks-close': '{line}Les amers ne sont qu’à {apart} l’un de l’autre : des positions connues à ± {places} laissent le relèvement de leur alignement incertain de {effect}. Prendre le relèvement imprimé sur la carte, des positions plus précises ou des amers plus écartés.',
   'caution.mark-close': '{line}L’amer n’est qu’à {away} : la position du navire, connue à ± {ship}, laisse son relèvement incertain de {effect}. Prendre un amer plus éloigné, ou deux en alignement.',
   'caution.marks-far-apart': '{line}Des amers distants de {distance} ne peuvent être vus alignés : vérifier les positions, N ou S, E ou W.',
   'caution.convergence': '{line}La visuelle et la droite de la carte de Mercator diffèrent ici de {difference} : prendre la première.',

@@ -66,7 +66,7 @@ export const transitMessages: Catalogue = {
   'caution.between-marks': '{line}Menurut posisi ini kapal berada di antara kedua benda: keduanya tidak dapat terlihat segaris.',
   'caution.off-line': '{line}Menurut posisi ini kapal {distance} di luar garis, lebih dari {allowed} yang dimungkinkan ketidakpastian: periksa posisi, benda dan saatnya.',
   'caution.transit-insensitive': '{line}Jarak antara kedua benda hanya {apart}, sedangkan jauhnya {away}: keduanya tampak segaris sampai {offLine} di sampingnya. Benda yang lebih berjauhan lebih dapat dipercaya.',
-  'caution.marks-close': '{line}Kedua benda hanya terpisah {apart}: posisi yang diketahui sampai ± {places} membuat baringan garis penuntunnya tidak pasti sebesar {effect}. Pakai baringan yang tercetak di peta, atau benda yang lebih berjauhan.',
+  'caution.marks-close': '{line}Kedua benda hanya terpisah {apart}: posisi yang diketahui sampai ± {places} membuat baringan garis penuntunnya tidak pasti sebesar {effect}. Pakai baringan yang tercetak di peta, posisi yang lebih teliti, atau benda yang lebih berjauhan.',
   'caution.mark-close': '{line}Benda itu hanya berjarak {away}: posisi kapal yang diketahui sampai ± {ship} membuat baringannya tidak pasti sebesar {effect}. Pilih benda yang lebih jauh, atau dua benda segaris.',
   'caution.marks-far-apart': '{line}Benda yang berjarak {distance} satu sama lain tidak dapat terlihat segaris: periksa posisi, N atau S, E atau W.',
   'caution.convergence': '{line}Garis pandang dan garis lurus di peta Mercator berbeda {difference} di sini: ambil yang pertama.',

@@ -65,7 +65,7 @@ export const transitMessages: Catalogue = {
   'caution.between-marks': '{line}按此船位，船在两标之间：不可能看到两标重叠。',
   'caution.off-line': '{line}按此船位，船偏离此线{distance}，超过不确定度允许的{allowed}：请检查船位、物标和观测时刻。',
   'caution.transit-insensitive': '{line}两标相距仅{apart}，距船{away}：偏离{offLine}之内看上去仍重叠。相距较远的物标更可靠。',
-  'caution.marks-close': '{line}两物标仅相距{apart}：位置误差±{places}使其叠标方位的不确定度达{effect}。请采用海图所注方位，或选相距更远的物标。',
+  'caution.marks-close': '{line}两物标仅相距{apart}：位置误差±{places}使其叠标方位的不确定度达{effect}。请采用海图所注方位、更精确的位置，或选相距更远的物标。',
   'caution.mark-close': '{line}物标仅距{away}：船位误差±{ship}使其方位的不确定度达{effect}。请选更远的物标，或两物标叠标。',
   'caution.marks-far-apart': '{line}相距{distance}的物标不可能看到重叠：请检查位置，N或S，E或W。',
   'caution.convergence': '{line}视线与墨卡托海图上的直线在此相差{difference}：以前者为准。',

@@ -183,7 +183,7 @@ describe('what is odd about a transit', () => {
 
   it('marks close together are told in whole metres, with what they leave uncertain', async () => {
     const element = await fixture<LubberTransit>(html`<lubber-transit
-      .marks=${[{ kind: 'two-marks', frontLatitude: '50-01.2N', frontLongitude: '005W', rearLatitude: '50-01.26N', rearLongitude: '005W', bearing: '2' }]}
+      .marks=${[{ kind: 'two-marks', frontLatitude: '50-01.20N', frontLongitude: '005W', rearLatitude: '50-01.26N', rearLongitude: '005W', bearing: '2' }]}
       variation="1W"
     ></lubber-transit>`);
     expect(text(element, '.cautions')).to.match(/The marks are only 111 m apart: places known to ± 10 m leave the bearing of their line uncertain by 7\.2\d°/);
@@ -282,5 +282,37 @@ describe('every state of a transit', () => {
     const element = await fixture<LubberTransit>(html`<lubber-transit charted="080" locked="marks"></lubber-transit>`);
     expect(root(element).querySelector<HTMLInputElement>('#charted-0')?.readOnly).to.equal(true);
     expect([...root(element).querySelectorAll('button')].some((button) => /Add/.test(button.textContent ?? ''))).to.equal(false);
+  });
+});
+
+describe('places typed to a tenth of a minute', () => {
+  // 185.2 m by definition; a rounded figure has its width by √12 (JCGM 100:2008, 4.3.7). Two ends so displaced across a
+  // line of 1.9 km, plane: √2 · 53.5 m. Found with ± 10 m supposed: ± 0.7° where chance alone gave errors of 5°.
+  it('are not taken for places known to ten metres', async () => {
+    const marks = (front: string, rear: string) => JSON.stringify([{ kind: 'two-marks', frontLatitude: front, frontLongitude: '71-42.5W', rearLatitude: rear, rearLongitude: '71-41.2W', bearing: '045' }]);
+    const element = await fixture<LubberTransit>(html`<lubber-transit variation="10E" marks=${marks('48-17.0S', '48-16.4S')}></lubber-transit>`);
+    const item = (code: string) => must(element.result?.doubt.items.find((each) => each.code === code));
+    const [first] = must(element.result).marks;
+    const across = (Math.SQRT2 * 185.2) / Math.sqrt(12);
+    expect(item('marks').cause.value).to.be.closeTo(185.2 / Math.sqrt(12), 1e-9);
+    expect(item('marks').effect).to.be.closeTo((Math.atan(across / must(first?.markDistance)) * 180) / Math.PI, 0.01);
+    expect(text(element, '.cautions')).to.match(/places known to ± 53\.5 m leave the bearing of their line uncertain by 2\.2\d°/);
+    // To the hundredth the usual holds, and what the user supposes holds whatever was typed.
+    element.setAttribute('marks', marks('48-17.00S', '48-16.40S'));
+    await element.updateComplete;
+    expect(item('marks').cause.value).to.equal(10);
+    element.setAttribute('marks', marks('48-17.0S', '48-16.4S'));
+    await type(element, 'doubtMarks', '25');
+    expect(item('marks').cause.value).to.equal(25);
+  });
+
+  // Her place to a tenth may be 93 m off in each direction: 111 m beside the line is no proof of a wrong one.
+  it('bring no warning of a ship off the line that their rounding may have put there', async () => {
+    const marks = JSON.stringify([{ kind: 'two-marks', frontLatitude: '0-00.04N', frontLongitude: '010-00.00E', rearLatitude: '0-00.04N', rearLongitude: '010-02.00E', bearing: '091' }]);
+    const element = await fixture<LubberTransit>(html`<lubber-transit marks=${marks} variation="1W" latitude="0-00.10N" longitude="009-58.00E"></lubber-transit>`);
+    expect(text(element, '.cautions')).to.contain('111 m off the line');
+    await type(element, 'latitude', '0-00.1N');
+    await type(element, 'longitude', '009-58.0E');
+    expect(text(element, '.cautions')).not.to.contain('off the line');
   });
 });
