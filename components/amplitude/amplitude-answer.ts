@@ -7,14 +7,15 @@ import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
 import { headlineView } from '../shared/headline-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';
+import { isWorthless } from '../shared/worthless.js';
 import { atHead } from './sentence-head.js';
 
-/** Cautions under which the error found is worth nothing: told beside it, before anything else. */
-const grave = new Set(['not-at-horizon', 'zone-time-ahead', 'zone-time-behind', 'longitude-turned', 'latitude-turned', 'other-side']);
+/** Cautions of an amplitude under which the error found is worth nothing, as it is under those of all sights: told beside it, before anything else. */
+const grave = new Set(['not-at-horizon', 'zone-time-ahead', 'zone-time-behind', 'longitude-turned', 'latitude-turned']);
 
 /** The cautions told beside the answer, or those that can wait for the explanation. */
 export function cautionsOf(result: AmplitudeSight, where: 'answer' | 'explanation'): Caution[] {
-  return result.cautions.filter(({ code }) => grave.has(code) === (where === 'answer'));
+  return result.cautions.filter((caution) => (grave.has(caution.code) || isWorthless([caution])) === (where === 'answer'));
 }
 
 /** The error in one line, its split, and what makes it worthless. */

@@ -38,7 +38,7 @@ export function explanationView(
     ${cautionsView(host, cautionsOf(result, 'explanation'))}
     <div class="after">
       ${workingView(host, result.steps, hand)} ${doubtView(host, result.doubt, states)}
-      ${recordButton(host, onRecord)}
+      ${recordButton(host, cautionsOf(result, 'answer').length > 0, onRecord)}
     </div>
     ${standingCautions(host)}`;
 }

@@ -11,6 +11,7 @@ import type { LubberElement } from '../shared/lubber-element.js';
 import { recordButton } from '../shared/record-button.js';
 import { spokenError } from '../shared/spoken.js';
 import { stepsView, workingView } from '../shared/working-view.js';
+import { isWorthless } from '../shared/worthless.js';
 import { seriesPicture } from './series-picture.js';
 
 /** Slips that an amplitude tells in words of its own. */
@@ -52,13 +53,13 @@ export function sightExplanation(host: LubberElement, sight: AzimuthSight, compa
   return html`${picture(host, sight.trueBearing, compassBearing, sight.error, sight.compass === 'gyro')}
     <p class="small soft">${rateText(host, sight)}</p>
     ${cautionsView(host, inOwnWords(sight.cautions, 'azimuth', ofPlace))}
-    <div class="after">${workingView(host, sight.steps, hand)} ${doubtView(host, sight.doubt, states)} ${recordButton(host, onRecord)}</div>
+    <div class="after">${workingView(host, sight.steps, hand)} ${doubtView(host, sight.doubt, states)} ${recordButton(host, isWorthless(sight.cautions), onRecord)}</div>
     ${standingCautions(host)}`;
 }
 
 /** What stands below the mean of a series. */
 export function seriesExplanation(host: LubberElement, series: BearingSeries, states: States, onRecord: () => void): TemplateResult {
   return html`${seriesPicture(host, series)} ${cautionsView(host, inOwnWords(series.cautions, 'azimuth', ofPlace))}
-    <div class="after">${workingView(host, series.steps)} ${doubtView(host, series.doubt, states)} ${recordButton(host, onRecord)}</div>
+    <div class="after">${workingView(host, series.steps)} ${doubtView(host, series.doubt, states)} ${recordButton(host, isWorthless(series.cautions), onRecord)}</div>
     ${standingCautions(host)}`;
 }

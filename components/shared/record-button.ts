@@ -10,9 +10,11 @@ export const isUntimed = ({ date, time }: { readonly date: FieldState<unknown>; 
 
 /**
  * The way into the record book, and beside it what became of the last offer: nobody may have taken it. A book in the same ship can be gone to.
- * Without a way, where the sight is untimed, the time is asked for.
+ * Without a way, where the sight is untimed, the time is asked for. There is none for an error that is `worthless`: what cannot have been
+ * observed is no observation, and would count in the book’s statistics and advice.
  */
-export function recordButton(host: LubberElement, onRecord: (() => void) | null): TemplateResult {
+export function recordButton(host: LubberElement, worthless: boolean, onRecord: (() => void) | null): TemplateResult | typeof nothing {
+  if (worthless) return nothing;
   if (!onRecord) return html`<p class="hint after no-print">${host.t('sight.untimed')}</p>`;
   const show = host.ship?.showBook;
   return html`<p class="row after no-print">

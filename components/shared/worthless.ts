@@ -1,7 +1,12 @@
 import type { Caution } from '../../core/working/caution.js';
 
 /** Under these no error was found at all, whatever the figures say: the body cannot have been seen so, its bearing tells nothing, a line was read backwards, or a mark is too far to be seen. */
-const grave: ReadonlySet<string> = new Set(['below-horizon', 'near-zenith', 'other-side', 'reciprocal', 'marks-exchanged', 'mark-beyond-sight', 'marks-far-apart']);
+const grave: ReadonlySet<string> = new Set(['below-horizon', 'lost-beside-sun', 'near-zenith', 'other-side', 'reciprocal', 'marks-exchanged', 'mark-beyond-sight', 'marks-far-apart']);
+
+/** A bright planet found in the dawn may be held over the compass until the Sun stands so high, degrees; beyond it no star or planet but Venus is. Common practice, no source. */
+const HELD = 5;
+
+const inFullDay = ({ code, values: { sun } }: Caution): boolean => code === 'lost-in-daylight' && typeof sun === 'object' && sun.value > HELD;
 
 /** Whether a caution makes an error worth nothing. */
-export const isWorthless = (cautions: readonly Caution[]): boolean => cautions.some(({ code }) => grave.has(code));
+export const isWorthless = (cautions: readonly Caution[]): boolean => cautions.some((caution) => grave.has(caution.code) || inFullDay(caution));

@@ -10,6 +10,7 @@ import { formatAngle, formatBearing, formatError, formatNumber } from '../shared
 import type { LubberElement } from '../shared/lubber-element.js';
 import { recordButton } from '../shared/record-button.js';
 import { workingView } from '../shared/working-view.js';
+import { isWorthless } from '../shared/worthless.js';
 import { transitPicture } from './transit-picture.js';
 
 type States = StatesOf<Readonly<Record<string, Field<unknown>>>>;
@@ -80,7 +81,7 @@ export function explanationView(host: LubberElement, result: TransitSight, numbe
     ${several ? tableView(host, result, numbers, odd) : first ? factsView(host, first) : nothing} ${cautionsView(host, inOwnWords(cautions, 'transit', ofMarks))}
     <div class="after">
       ${workingView(host, result.steps)} ${doubtView(host, result.doubt, states)}
-      ${recordButton(host, onRecord)}
+      ${recordButton(host, isWorthless(result.cautions), onRecord)}
     </div>
     ${standingCautions(host)}`;
 }

@@ -195,6 +195,8 @@ describe('what belongs to the answer', () => {
     await element.updateComplete;
     expect(headline(element)).to.contain('not to be used');
     expect(text(element).split('Working')[0]).not.to.contain('say 9');
+    // It went into the book as an observation, and the book advised to have the compass adjusted.
+    expect(text(element)).not.to.contain('Enter in the record');
   });
 });
 

@@ -331,6 +331,23 @@ describe('a body that cannot have been observed', () => {
     expect(headline(element)).to.contain('not to be used, see below');
     expect(headline(element)).not.to.match(/±|say/);
     expect(headline(await show(night, ''))).to.contain('the body is below the horizon');
+    expect(root(element).textContent).not.to.contain('Enter in the record');
+  });
+
+  // The eye finds no star by day, and of the planets Venus alone (common practice, no source). Jupiter with the Sun 29° high
+  // gave "Error 0.1° E ± 0.6°, say 0°", a proof of a compass that nobody can have had.
+  it('nor has a planet in full daylight, but for Venus; one held into the dawn has', async () => {
+    const cape = { latitude: '35-12S', longitude: '018-20E' };
+    const by = (body: string, instant: string, bearing = '330'): Promise<LubberAzimuth> =>
+      fixture(html`<lubber-azimuth body=${body} latitude=${cape.latitude} longitude=${cape.longitude} instant=${instant} bearing=${bearing} heading="010"></lubber-azimuth>`);
+    const day = await by('Jupiter', '2026-11-26T06:00:00Z');
+    expect(headline(day)).to.contain('not to be used, see below');
+    expect(root(day).textContent).not.to.contain('Enter in the record');
+    expect(headline(await by('Venus', '2026-11-26T06:00:00Z', '082'))).not.to.contain('not to be used');
+    // Sunrise is at 03:33 there: the Sun stands 1.5° high.
+    const dawn = await by('Jupiter', '2026-11-26T03:42:00Z');
+    expect(root(dawn).querySelector('.cautions')?.textContent).to.contain('cannot be seen in this light');
+    expect(root(dawn).textContent).to.contain('Enter in the record');
   });
 
   // Declination 19.9° N at noon in 20° N: almost overhead, its bearing moves 200° a minute.

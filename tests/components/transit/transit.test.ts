@@ -154,6 +154,8 @@ describe('what is odd about a transit', () => {
     // The headline claimed ± 0.5° and a figure for practice for half a turn.
     expect(text(element, '.headline')).to.contain('not to be used, see below');
     expect(text(element, '.headline')).not.to.match(/±|say/);
+    // In the book it became a deviation of 176° E, and the advice to have the compass adjusted.
+    expect(root(element).textContent).not.to.contain('Enter in the record');
   });
 
   // The same slip was told twice.
