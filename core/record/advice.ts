@@ -4,6 +4,8 @@ import { quantity } from '../working/quantity.js';
 import type { AdviceCode, AdviceSettings } from './advice-settings.js';
 import { adviceSources } from './advice-settings.js';
 import type { CardComparison } from './check-against-card.js';
+import type { MagneticCompass } from './entry.js';
+import { CLOCK_TOLERANCE } from './entry-marks.js';
 import { lastRestart } from './observed-deviations.js';
 import type { ObservedDeviation } from './observed-deviations.js';
 import type { Refit } from './refit.js';
@@ -18,6 +20,7 @@ export interface Advice extends Caution {
 
 /** What the book knows of one compass, all since the last event. */
 export interface AdviceQuestion {
+  readonly compass: MagneticCompass;
   readonly standing: readonly StandingEntry[];
   readonly observed: readonly ObservedDeviation[];
   /** Those of them that a card says something of. */
@@ -39,9 +42,20 @@ function advice(code: AdviceCode, level: Caution['level'], values: Caution['valu
 
 const time = ({ entry }: StandingEntry): number => new Date(entry.instant).getTime();
 
-/** "No observation, overcast" is a check that was tried: it keeps the watch. */
-function aboutWatch({ standing, now, settings }: AdviceQuestion): Advice[] {
-  const checks = standing.filter(({ kind }) => kind !== 'event');
+/** Whether an entry is an observation of the compass: a bearing by gyro tells its error only where her head was read by it too. */
+function observes({ entry, kind }: StandingEntry, compass: MagneticCompass): boolean {
+  return kind === 'observation' && (entry.deviationOf === compass || entry[compass === 'standard' ? 'errorStandard' : 'errorSteering'] !== null);
+}
+
+/** What is entered under a time still to come, as of a wrong year, has been observed by nobody yet. */
+const isPast = (one: StandingEntry, now: Date): boolean => time(one) <= now.getTime() + CLOCK_TOLERANCE;
+
+/**
+ * The error of the standard compass is to be found once a watch, whatever other compasses there are (STCW Code A-VIII/2, from
+ * memory). "No observation, overcast" is a check that was tried: it keeps the watch.
+ */
+function aboutWatch({ compass, standing, now, settings }: AdviceQuestion): Advice[] {
+  const checks = standing.filter((one) => (one.kind === 'no-observation' || observes(one, compass)) && isPast(one, now));
   const last = checks[checks.length - 1];
   if (!last) return [advice('no-check-yet', 'note')];
   const hours = (now.getTime() - time(last)) / HOUR;
@@ -50,14 +64,14 @@ function aboutWatch({ standing, now, settings }: AdviceQuestion): Advice[] {
 }
 
 /** After two years a kept record may stand for a new adjustment; without one it may not. */
-function aboutAdjustment({ standing, now, settings }: AdviceQuestion): Advice[] {
+function aboutAdjustment({ compass, standing, now, settings }: AdviceQuestion): Advice[] {
   const adjustments = standing.filter(({ entry, kind }) => kind === 'event' && entry.event === 'adjustment');
   const last = adjustments[adjustments.length - 1];
   if (!last) return [advice('adjustment-unknown', 'note')];
   const months = (now.getTime() - time(last)) / MONTH;
   if (months <= settings.adjustmentMonths) return [];
   const since = now.getTime() - settings.kept.days * DAY;
-  const kept = standing.filter((one) => one.kind === 'observation' && time(one) >= since).length >= settings.kept.observations;
+  const kept = standing.filter((one) => observes(one, compass) && isPast(one, now) && time(one) >= since).length >= settings.kept.observations;
   const values = { day: last.entry.instant.slice(0, 10), months: String(settings.adjustmentMonths) };
   return [kept ? advice('adjustment-two-years', 'note', values) : advice('adjustment-overdue', 'warning', values)];
 }

@@ -9,7 +9,7 @@ import type { RecordEntry } from './entry.js';
 export type EntryMark = 'earlier' | 'clock-back' | 'ahead' | 'duplicate';
 
 /** A clock may differ from the ship's by this much before it is said, milliseconds. */
-const CLOCK_TOLERANCE = 5 * 60_000;
+export const CLOCK_TOLERANCE = 5 * 60_000;
 
 export function entryMarks(entry: RecordEntry, before: RecordEntry | null): readonly EntryMark[] {
   const marks: EntryMark[] = [];

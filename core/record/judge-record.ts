@@ -57,6 +57,6 @@ export function judgeRecord(entries: readonly RecordEntry[], question: RecordQue
     trend,
     byHeading: headingTrend(comparisons),
     refit: refitted,
-    advice: giveAdvice({ standing, observed, comparisons, trend, refit: refitted, now, settings }),
+    advice: giveAdvice({ compass, standing, observed, comparisons, trend, refit: refitted, now, settings }),
   };
 }

@@ -52,6 +52,23 @@ test('a check that is overdue: whole hours since the last that was tried, of the
   assert.equal(told([seen(29.95, 0, 0), seen(1, 0, 0)], 'watch-check-overdue'), null);
 });
 
+// STCW Code A-VIII/2, part 4-1 (from memory): "the standard compass error is determined at least once a watch".
+test('an azimuth by gyro alone is no check of the magnetic compass, nor is an entry of a time to come', () => {
+  const byGyro: EntryDraft = { kind: 'observation', instant: at(29.95), bearingBy: 'gyro', bearing: 61, trueBearing: 60, headingGyro: 101, variation: 12 };
+  const overdue = (...drafts: EntryDraft[]): unknown => told(drafts, 'watch-check-overdue')?.[1];
+  assert.deepEqual(overdue(seen(29, 0, 0), byGyro), { hours: '24', limit: '4' });
+  assert.ok(told([byGyro], 'no-check-yet'));
+  // With her head read by both it is one: standard 085 under a true head of 100 is 15 E.
+  assert.equal(overdue(seen(29, 0, 0), { ...byGyro, headingStandard: 85 }), undefined);
+  assert.equal(overdue(seen(29, 0, 0), { kind: 'no-observation', instant: at(29.95), remarks: 'overcast' }), undefined);
+  // A year typed wrong silenced the book until that year came.
+  assert.deepEqual(overdue(seen(29, 0, 0), seen(29.95 + 365, 0, 0)), { hours: '24', limit: '4' });
+  assert.equal(overdue(seen(29, 0, 0), seen(30 + 4 / 1440, 0, 0)), undefined, 'four minutes are a clock’s difference');
+  // Nor do they make a record of deviations kept (guidance to SOLAS V, annex 13, summary).
+  const gyros = Array.from({ length: 20 }, (_, i): EntryDraft => ({ ...byGyro, instant: at(29 - i * 0.4) }));
+  assert.ok(told([event(-740, 'adjustment'), ...gyros], 'adjustment-overdue'));
+});
+
 // Guidance to SOLAS V, annex 13 (summary): two years, and a record kept.
 test('an adjustment two years ago: its day, the months allowed, and whether twenty observations of thirty days stand for it', () => {
   const recent = (count: number): EntryDraft[] => Array.from({ length: count }, (_, i) => seen(29 - i * 0.4, 10 * i, 0));
