@@ -6,7 +6,7 @@ import { bodyName } from '../shared/body-name.js';
 import { errorInColumn } from '../shared/error-parts.js';
 import { formatError, formatLatitude, formatLongitude } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
-import { bearingText, filledFields, shortInstant } from './entry-text.js';
+import { bearingText, fieldInWords, filledFields, shortInstant } from './entry-text.js';
 
 /** What the table needs beside the entries. */
 export interface TableState {
@@ -55,16 +55,16 @@ function place({ latitude, longitude }: RecordEntry): TemplateResult | typeof no
   return html`<br /><small class="soft"><bdi dir="ltr">${text}</bdi></small>`;
 }
 
-/** On paper the gyro stands below the compass, its head and its error. */
-function gyro(host: LubberElement, entry: RecordEntry, { key }: Column): TemplateResult | typeof nothing {
+/** The gyro's head and error: on paper below the compass's, on the screen in their place where the bearing was taken by gyro. */
+function gyro(host: LubberElement, entry: RecordEntry, { key }: Column, alone: boolean): TemplateResult | typeof nothing {
   const text = key === 'head' ? bearingText(entry.headingGyro) : key === 'error' && entry.errorGyro !== null ? formatError(entry.errorGyro) : '';
-  return text === '' ? nothing : html`<br /><small class="soft">${host.t('north.G')} ${text}</small>`;
+  return text === '' ? nothing : html`${alone ? nothing : html`<br />`}<small class="soft">${host.t('north.G')} ${text}</small>`;
 }
 
-/** What was observed, in one cell: a body, an event, or that there was nothing to see. */
+/** What was observed, in one cell: a body, else how the error was found; an event, or that there was nothing to see. */
 function what(host: LubberElement, entry: RecordEntry): string {
   const kind = entry.kind === 'correction' ? (entry.replacement ?? 'correction') : entry.kind;
-  if (kind === 'observation') return bodyName(host, entry.target) || host.t(`record.kind.${entry.kind}`);
+  if (kind === 'observation') return bodyName(host, entry.target) || fieldInWords(host, entry, 'method') || host.t(`record.kind.${entry.kind}`);
   return kind === 'event' && entry.event !== null ? host.t(`record.event.${entry.event}`) : host.t(`record.kind.${kind}`);
 }
 
@@ -112,7 +112,10 @@ function row(host: LubberElement, entry: RecordEntry, before: RecordEntry | null
       </td>
       <td class=${state.narrow ? '' : 'nowrap'}><bdi dir="ltr"><span class="nowrap">${day}</span> <span class="nowrap">${time}</span></bdi>${state.live ? nothing : place(entry)}</td>
       ${state.narrow ? nothing : html`<td>${what(host, entry)} ${notes(host, entry, before, struckBy)}</td>`}
-      ${columns.map((column) => html`<td class="figure ${column.spare ? 'spare' : ''}"><bdi dir="ltr">${column.text(entry)}${state.live ? nothing : gyro(host, entry, column)}</bdi></td>`)}
+      ${columns.map((column) => {
+        const text = column.text(entry);
+        return html`<td class="figure ${column.spare ? 'spare' : ''}"><bdi dir="ltr">${text}${state.live && (text || entry.bearingBy !== 'gyro') ? nothing : gyro(host, entry, column, !text)}</bdi></td>`;
+      })}
       ${state.narrow ? nothing : html`<td class="nowrap"><bdi>${entry.observer}</bdi></td>`}
     </tr>
     ${state.narrow && (entry.kind !== 'observation' || entry.remarks !== '' || struckBy !== undefined || entryMarks(entry, before).length > 0)

@@ -465,6 +465,15 @@ describe('what the book makes of its entries', () => {
     await element.updateComplete;
   });
 
+  // True less gyro by hand: 122.5 − 123.6. A row of the sight taken by gyro told neither head nor error, and one of marks without a name no more than "observation".
+  it('tells on the screen the gyro’s error where the bearing is the gyro’s, and how an error was found where no body or mark has a name', async () => {
+    const element = await open();
+    const draft = { instant: '2026-11-26T08:52:40Z', bearingBy: 'gyro', bearing: 123.6, trueBearing: 122.5, headingGyro: 40, variation: 10.2, method: 'transit' } as const;
+    await element.appendEntry({ kind: 'observation', ...draft });
+    await settled(element, () => rows(element).length === 1);
+    expect(rows(element)[0]).to.contain('G 040.0°').and.to.match(/G 1\.1° W/).and.to.contain('marks in line').and.not.contain('observation');
+  });
+
   it('pages through a long book by keyboard, and prints all of it', async () => {
     const element = await open();
     for (let minute = 0; minute < 30; minute++) await element.appendEntry(seen(minute));
