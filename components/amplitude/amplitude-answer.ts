@@ -45,10 +45,11 @@ export function pictureText(host: LubberElement, result: AmplitudeSight, compass
 
 /** The correction of the hand tables in words, and which way an observed amplitude is moved by it. */
 export function handText(host: LubberElement, result: AmplitudeSight, latitude: number): TemplateResult | typeof nothing {
-  if (result.celestialAmplitude === null) return nothing;
+  // On the equator no pole is elevated, and there is nothing to correct.
+  if (result.celestialAmplitude === null || latitude === 0) return nothing;
   const correction = result.celestialAmplitude - result.amplitude;
   // The observed amplitude plus this correction is the celestial one; north is towards the pole of a northern observer.
-  const towards = latitude === 0 ? correction > 0 : Math.sign(correction) === Math.sign(latitude);
+  const towards = Math.sign(correction) === Math.sign(latitude);
   return html`<p class="small soft">
     ${host.t(towards ? 'amplitude.hand.towards' : 'amplitude.hand.away', { size: formatError(Math.abs(correction), 2).replace(/ [EW]$/, '') })}
   </p>`;

@@ -13,7 +13,7 @@ import { lightCautions } from './light-cautions.js';
 
 /** As near as refraction and the judging of the moment leave a good time, degrees of altitude. Common practice, no source. */
 const WELL_TIMED = 0.35;
-/** Between the two, a time is still worth a word where it turns the bearing by more than this, degrees. */
+/** Between the two, a time is still worth a word where it turns the bearing by more than this, degrees; before, where by more than twice the doubt. */
 const MATTERS = 1;
 /** Where a tenth of a degree of altitude moves the bearing this much, an amplitude is hardly a check. */
 const STEEP_PER_TENTH = 0.3;
@@ -44,8 +44,11 @@ function seenFrom(
 /** The zone whose clock explains the time given: by UTC that many hours earlier the body was seen so. Null where there is none. */
 function zoneHours(observation: AmplitudeObservation, altitude: number): number | null {
   const fits = ZONES.filter((hours) => seenFrom(observation, altitude, { instant: new Date(observation.instant.getTime() - hours * HOUR) }));
+  const own = wrap180(observation.longitude) / 15;
+  // Clocks a whole day apart show one time, as 12 h ahead and 12 h behind: about the date line the ship's own side is meant.
+  const meant = fits.filter((hours) => !fits.some((other) => Math.abs(other - hours) === 24 && Math.abs(other - own) < Math.abs(hours - own)));
   // Where the body creeps along the horizon many hours fit, and none explains anything.
-  return fits.length === 1 ? (fits[0] ?? null) : null;
+  return meant.length === 1 ? (meant[0] ?? null) : null;
 }
 
 /** What explains a body far from the horizon: another zone's clock, or a name of latitude or longitude turned; all that fit are told. */
@@ -75,9 +78,10 @@ function bearingByTime(observation: AmplitudeObservation, trueBearing: number): 
 /** A time that does not go with the moment: far from rising or setting, or near it where the bearing moves fast. */
 function timeCautions(observation: AmplitudeObservation, found: Omit<AmplitudeSight, 'steps' | 'handSteps' | 'cautions'>): Caution[] {
   if (!isFarFromMoment(found)) {
-    const off = Math.abs(found.altitudeByTime - found.altitude) > WELL_TIMED ? bearingByTime(observation, found.trueBearing) : 0;
+    const off = bearingByTime(observation, found.trueBearing);
+    const wellTimed = Math.abs(found.altitudeByTime - found.altitude) <= WELL_TIMED;
     const values = { altitude: quantity(found.altitudeByTime, 'angle'), expected: quantity(found.altitude, 'angle'), effect: quantity(off, 'angle') };
-    return off > MATTERS ? [warning('time-and-moment', values)] : [];
+    return off > Math.max(MATTERS, wellTimed ? 2 * found.doubt.total : 0) ? [warning('time-and-moment', values)] : [];
   }
   const explained = explanations(observation, found);
   if (explained.length > 0) return explained;

@@ -212,6 +212,13 @@ describe('hard places', () => {
 
   it('the midnight Sun does not set', async () => expect(headline(await at({}))).to.match(/The Sun does not set here/));
   it('the polar night has no sunrise', async () => expect(headline(await at({ instant: '2026-12-21T12:00:00Z' }))).to.match(/The Sun does not rise here/));
+  // By definition: on the equator both poles lie on the horizon. It corrected by 0.00° towards the elevated one.
+  it('there is no elevated pole on the equator', async () => {
+    const equinox = { longitude: '020W', instant: '2026-03-20T07:24:00Z', bearing: '100', moment: 'upper-limb' } as const;
+    const words = async (latitude: string) => root(await at({ ...equinox, latitude })).textContent ?? '';
+    expect(await words('1N')).to.contain('By the tables').and.to.contain('elevated pole');
+    expect(await words('0')).to.contain('By the tables').and.not.contain('elevated pole');
+  });
   it('there is no amplitude at the pole', async () => expect(headline(await at({ latitude: '90S' }))).to.match(/no amplitude/));
   it('outside the models’ years the variation is asked for', async () => {
     const element = await at({ latitude: '30N', instant: '2031-03-20T06:00:00Z' });

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
-import { Body, Observer, SearchRiseSet } from 'astronomy-engine';
+import { Body, Equator, Horizon, Observer, SearchRiseSet } from 'astronomy-engine';
 import fc from 'fast-check';
 import { amplitudeBearing, amplitudeSight } from '../../../core/sight/amplitude-sight.js';
 import type { AmplitudeSight } from '../../../core/sight/amplitude-result.js';
@@ -196,6 +196,29 @@ describe('what is odd about an amplitude', () => {
       const known = codes({ latitude: 40, longitude, moment: 'upper-limb', heightOfEye: 0, instant, compassBearing: 239 });
       assert.deepEqual(known.filter((code) => code.startsWith('zone-time') || code === 'not-at-horizon'), [expected ?? 'not-at-horizon'], instant.toISOString());
     }
+  });
+  // Zones of the sea: −12 as far as 180° from the west, +12 from the east (Pub. 9, ch. 20, from memory); the second ephemeris says when
+  // the Sun rises. Clocks 24 h apart both fit, and about the date line none was named.
+  it('names the clock of the ship’s own side of the date line', () => {
+    for (const [longitude, ahead] of [[179.9, 12], [-179.9, -12], [172.5, 12], [-172.5, -11]] as const) {
+      const sunrise = SearchRiseSet(Body.Sun, new Observer(-40, longitude, 0), +1, new Date('2026-11-26T12:00:00Z'), 1)?.date ?? new Date(NaN);
+      const instant = new Date(sunrise.getTime() + ahead * 3_600_000);
+      const { cautions } = found({ ...plain, latitude: -40, longitude, moment: 'upper-limb', heightOfEye: 0, instant, compassBearing: 97 });
+      const zones = cautions.filter(({ code }) => code.startsWith('zone-time')).map(({ code, values }) => [code, (values['hours'] as { value: number }).value]);
+      assert.deepEqual(zones, [[ahead > 0 ? 'zone-time-ahead' : 'zone-time-behind', Math.abs(ahead)]], String(longitude));
+    }
+  });
+  // Half an hour after midnight by the Sun in 66° 10′ N it stands 0.3° below the celestial horizon and bears 355° (the second ephemeris),
+  // where cos Z = sin d / cos L says 349.8°: near enough in altitude, and 5° in bearing passed without a word.
+  it('hears of a bearing by time beyond twice the doubt where the Sun creeps along the horizon', () => {
+    const [latitude, longitude] = [66 + 10 / 60, 10];
+    const instant = new Date('2026-06-21T23:00:00Z');
+    const equator = Equator(Body.Sun, instant, new Observer(latitude, longitude, 0), true, true);
+    const byTime = Horizon(instant, new Observer(latitude, longitude, 0), equator.ra, equator.dec).azimuth;
+    const sight = found({ ...plain, latitude, longitude, instant, compassBearing: 350, compass: 'gyro' });
+    const off = sight.cautions.find(({ code }) => code === 'time-and-moment')?.values['effect'];
+    assertClose((off as { value: number }).value, byTime - sight.trueBearing, 0.05);
+    assert.ok(byTime - sight.trueBearing > 5 && Math.abs(sight.altitudeByTime) < 0.35);
   });
   it('takes 06:07:30, three hours ahead of UTC in 45° E, for zone time ahead', () => {
     // By hand: at the equinox it rises at 06:00 apparent time, 03:00 at Greenwich, and the equation of time adds 7½ minutes.
