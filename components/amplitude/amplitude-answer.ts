@@ -7,15 +7,14 @@ import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
 import { headlineView } from '../shared/headline-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { spokenError } from '../shared/spoken.js';
-import { isWorthless } from '../shared/worthless.js';
 import { atHead } from './sentence-head.js';
 
-/** Cautions of an amplitude under which the error found is worth nothing, as it is under those of all sights: told beside it, before anything else. */
-const grave = new Set(['not-at-horizon', 'zone-time-ahead', 'zone-time-behind', 'longitude-turned', 'latitude-turned']);
+/** Cautions under which the error found is worth nothing: told beside it, before anything else. By day nothing but Sun and Moon is found on the horizon. */
+const grave = /^(not-at|zone|other|lost)|itude-turned/;
 
 /** The cautions told beside the answer, or those that can wait for the explanation. */
 export function cautionsOf(result: AmplitudeSight, where: 'answer' | 'explanation'): Caution[] {
-  return result.cautions.filter((caution) => (grave.has(caution.code) || isWorthless([caution])) === (where === 'answer'));
+  return result.cautions.filter(({ code }) => grave.test(code) === (where === 'answer'));
 }
 
 /** The error in one line, its split, and what makes it worthless. */
@@ -49,7 +48,7 @@ export function handText(host: LubberElement, result: AmplitudeSight, latitude: 
   if (result.celestialAmplitude === null || latitude === 0) return nothing;
   const correction = result.celestialAmplitude - result.amplitude;
   // The observed amplitude plus this correction is the celestial one; north is towards the pole of a northern observer.
-  const towards = Math.sign(correction) === Math.sign(latitude);
+  const towards = correction * latitude > 0;
   return html`<p class="small soft">
     ${host.t(towards ? 'amplitude.hand.towards' : 'amplitude.hand.away', { size: formatError(Math.abs(correction), 2).replace(/ [EW]$/, '') })}
   </p>`;

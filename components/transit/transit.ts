@@ -111,18 +111,15 @@ export class LubberTransit extends LinesElement {
     }
     this.#used = used;
     if (sightings.length === 0 || this.splitRefused) return;
-    const reading = this.reading;
-    const doubts = { ...this.#roundedPlaces(used), ...reading.doubts };
-    this.#found = transitSight({ ...reading, doubts, ...this.cardHere, ...(ship ? { ship } : {}), ...(when ? { instant: when } : {}), sightings });
-  }
-
-  /** What places may be supposed to be worth as they were typed: those of the marks of the lines used, and the ship's. */
-  #roundedPlaces(used: readonly number[]): { readonly marks: number; readonly ship: number } {
+    const { reading } = this;
     const { latitude, longitude } = this.states;
-    return {
+    // What places are worth as they were typed, unless the user supposes something else.
+    const doubts = {
       marks: roundedDoubt(usualTransitDoubts.marks, used.flatMap((index) => placesOf(this.lines[index] ?? noMark))),
-      ship: roundedDoubt(usualTransitDoubts.ship, this.place ? [[latitude.text, longitude.text]] : []),
+      ship: roundedDoubt(usualTransitDoubts.ship, [[latitude.text, longitude.text]]),
+      ...reading.doubts,
     };
+    this.#found = transitSight({ ...reading, doubts, ...this.cardHere, ...(ship ? { ship } : {}), ...(when ? { instant: when } : {}), sightings });
   }
 
   /** The inputs of the result as plain data; null where something is still missing. */

@@ -11,9 +11,7 @@ import { errorCautions } from './error-cautions.js';
 import { isFarFromMoment } from './far-from-moment.js';
 import { lightCautions } from './light-cautions.js';
 
-/** As near as refraction and the judging of the moment leave a good time, degrees of altitude. Common practice, no source. */
-const WELL_TIMED = 0.35;
-/** Between the two, a time is still worth a word where it turns the bearing by more than this, degrees; before, where by more than twice the doubt. */
+/** Near the horizon a time is still worth a word where it turns the bearing by more than this, degrees, and by more than twice the doubt. Common practice, no source. */
 const MATTERS = 1;
 /** Where a tenth of a degree of altitude moves the bearing this much, an amplitude is hardly a check. */
 const STEEP_PER_TENTH = 0.3;
@@ -44,11 +42,11 @@ function seenFrom(
 /** The zone whose clock explains the time given: by UTC that many hours earlier the body was seen so. Null where there is none. */
 function zoneHours(observation: AmplitudeObservation, altitude: number): number | null {
   const fits = ZONES.filter((hours) => seenFrom(observation, altitude, { instant: new Date(observation.instant.getTime() - hours * HOUR) }));
-  const own = wrap180(observation.longitude) / 15;
-  // Clocks a whole day apart show one time, as 12 h ahead and 12 h behind: about the date line the ship's own side is meant.
-  const meant = fits.filter((hours) => !fits.some((other) => Math.abs(other - hours) === 24 && Math.abs(other - own) < Math.abs(hours - own)));
+  const last = fits.length - 1;
+  const [behind = 0, ahead = 0] = [fits[0], fits[last]];
+  // Clocks a whole day apart show one time, as 12 h behind and 12 h ahead: about the date line the ship's own side is meant.
   // Where the body creeps along the horizon many hours fit, and none explains anything.
-  return meant.length === 1 ? (meant[0] ?? null) : null;
+  return last === (ahead - behind) / 24 ? (wrap180(observation.longitude) < 0 ? behind : ahead) : null;
 }
 
 /** What explains a body far from the horizon: another zone's clock, or a name of latitude or longitude turned; all that fit are told. */
@@ -79,9 +77,8 @@ function bearingByTime(observation: AmplitudeObservation, trueBearing: number): 
 function timeCautions(observation: AmplitudeObservation, found: Omit<AmplitudeSight, 'steps' | 'handSteps' | 'cautions'>): Caution[] {
   if (!isFarFromMoment(found)) {
     const off = bearingByTime(observation, found.trueBearing);
-    const wellTimed = Math.abs(found.altitudeByTime - found.altitude) <= WELL_TIMED;
     const values = { altitude: quantity(found.altitudeByTime, 'angle'), expected: quantity(found.altitude, 'angle'), effect: quantity(off, 'angle') };
-    return off > Math.max(MATTERS, wellTimed ? 2 * found.doubt.total : 0) ? [warning('time-and-moment', values)] : [];
+    return off > Math.max(MATTERS, 2 * found.doubt.total) ? [warning('time-and-moment', values)] : [];
   }
   const explained = explanations(observation, found);
   if (explained.length > 0) return explained;
