@@ -76,8 +76,9 @@ for (const [how, base] of [['file', pathToFileURL(folder).href], ['http', server
         // A context of its own: nothing compiled before is found again.
         const context = await browser.createBrowserContext();
         const page = await context.newPage();
-        await page.emulateCPUThrottling(speed);
         await atRest();
+        // A page that is slowed is never at rest.
+        await page.emulateCPUThrottling(speed);
         await page.goto(`${base}${name}.html`);
         const { laidOut, painted, text } = await page.evaluate(() => (globalThis as unknown as { measured: Promise<{ laidOut: number; painted: number; text: string }> }).measured);
         if (!text) throw new Error(`${name}: no answer`);

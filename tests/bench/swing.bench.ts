@@ -88,8 +88,8 @@ async function runsOf(model: string, slower: number): Promise<readonly Run[]> {
       const page = await browser.newPage();
       await page.setViewport({ width: 1280, height: 1400 });
       await page.goto(pathToFileURL(join(folder, 'page.html')).href);
-      await page.emulateCPUThrottling(slower);
       await atRest();
+      await page.emulateCPUThrottling(slower);
       runs.push((await page.evaluate(`measure('${model}')`)) as Run);
       await page.close();
     }
