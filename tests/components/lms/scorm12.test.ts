@@ -152,6 +152,19 @@ describe('a lesson on a SCORM 1.2 platform', () => {
     expect(api.cmi.core.score.raw).to.equal('50');
   });
 
+  it('suspends what is left half done, and ends as usual once all is answered', async () => {
+    const api = runTime();
+    const exits: string[] = [];
+    api.on('LMSSetValue.cmi.core.exit', (_element: string, value: string) => exits.push(value));
+    const { drill, frame } = await lesson();
+    await answer(drill);
+    expect(exits.at(-1)).to.equal('suspend');
+    await answer(drill);
+    frame.remove();
+    await soon();
+    expect(exits.at(-1)).to.equal('');
+  });
+
   it('sends the time spent as HHHH:MM:SS', async () => {
     const api = runTime();
     const sent: string[] = [];
