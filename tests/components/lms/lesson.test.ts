@@ -79,6 +79,9 @@ describe('a page without a complete cmi5 launch', () => {
   for (const data of [null, 7, [], {}, { contextTemplate: 7 }]) {
     it(`takes no launch data from ${JSON.stringify(data)}`, () => expect(readLaunchData(data)).to.equal(null));
   }
+  for (const masteryScore of [0, 0.5, 1]) {
+    it(`takes a mastery score of ${masteryScore}, 0 and 1 within (cmi5 10.2)`, () => expect(readLaunchData({ contextTemplate: {}, masteryScore })?.masteryScore).to.equal(masteryScore));
+  }
   it('takes what is odd in launch data for the usual', () => {
     const read = readLaunchData({ contextTemplate: {}, launchMode: 'Odd', masteryScore: 7, returnURL: 3 });
     expect(read).to.deep.equal({ contextTemplate: {}, launchMode: 'Normal', masteryScore: null, returnURL: null });

@@ -172,7 +172,8 @@ describe('a lesson on a SCORM 1.2 platform', () => {
     const { drill } = await lesson();
     await answer(drill);
     expect(sent.length).to.be.greaterThan(0);
-    for (const value of sent) expect(value).to.match(/^\d{4}:\d\d:\d\d$/);
+    // Less than an hour has gone by in any run of the tests.
+    for (const value of sent) expect(value).to.match(/^0000:\d\d:\d\d$/);
   });
 
   it('saves and finishes once when its frame is removed', async () => {
