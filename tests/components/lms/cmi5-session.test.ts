@@ -66,6 +66,22 @@ describe('a sitting of a cmi5 lesson', () => {
     expect(store.verbs.at(-1)).to.equal('terminated');
   });
 
+  it('names each statement by a random UUID of its own (RFC 9562, 5.4), and tells what was answered', async () => {
+    const store = new Store();
+    const drill = await drillOfTwo();
+    const session = sitting(store, drill);
+    await session.open();
+    await answerBoth(drill, session);
+    session.finish();
+    const statements = store.calls.flat();
+    for (const { id } of statements) expect(id).to.match(/^[0-9a-f]{8}-[0-9a-f]{4}-4[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/);
+    expect(new Set(statements.map(({ id }) => id)).size).to.equal(statements.length);
+    const results = statements.filter((_, at) => store.verbs[at] === 'answered').map((statement) => statement['result'] as { success: boolean; response: string });
+    expect(results.map(({ success }) => success)).to.deep.equal([true, true]);
+    // xAPI 1.0.3, part two, 2.4.5: what was given as a number, for `numeric`.
+    for (const [at, { response }] of results.entries()) expect(Number(response)).to.be.closeTo(Number(must(drill.result).answers[at]?.expected), 0.06);
+  });
+
   it('says neither again at a later one', async () => {
     const store = new Store();
     const first = await drillOfTwo();
