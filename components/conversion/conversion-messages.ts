@@ -116,4 +116,5 @@ export const conversionMessages: Catalogue = {
   'caution.deviation-beyond-by-card': 'By card or coefficients the deviation is {deviation}, far beyond that of a corrected compass, where 5° is the usual limit: check them and the head. Are they this compass’s?',
   'caution.variation-unlike-model': 'The variation entered, {given}, is far from the model’s {modelled} here: check its name, E or W, the position, and the chart for a note of an anomaly.',
   'caution.gyro-error-beyond': 'A gyro error of {error} is large: check the gyro before relying on it.',
+  'caution.five-terms': 'The card’s five coefficients, of deviations up to {largest}, can themselves be more than a degree out: a table of what was observed is surer.',
 };

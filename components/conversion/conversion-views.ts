@@ -38,17 +38,18 @@ function namedView(host: LubberElement, state: ConversionState, waiting: boolean
   const ofSource = source === 'table' ? [sources.table] : source === 'coefficients' ? sources.coefficients : [sources.deviation];
   const one = (what: string): FieldState<unknown> | undefined => ofSource.find((each) => each.state === what);
   const states: Readonly<Record<string, unknown>> = { ...state, course: state.heading, deviation: one('refused') ?? one('value') ?? { state: 'empty' } };
-  const needed: Readonly<Record<string, unknown>> = waiting
-    ? {
-        course: true,
-        bearing: true,
-        heading: true,
-        variation: !byGyro && !state.modelVariation,
-        deviation: !byGyro && source !== 'card',
-        gyroError: byGyro || (source !== 'value' && headingBy === 'gyro'),
-      }
-    : // Without the wind nobody knows to which side the leeway is.
-      { wind: valueOf(state.leeway) };
+  const needed: Readonly<Record<string, unknown>> = {
+    // Without the wind nobody knows to which side the leeway is.
+    wind: valueOf(state.leeway),
+    ...(waiting && {
+      course: true,
+      bearing: true,
+      heading: true,
+      variation: !byGyro && !state.modelVariation,
+      deviation: !byGyro && source !== 'card',
+      gyroError: byGyro || (source !== 'value' && headingBy === 'gyro'),
+    }),
+  };
   return missingView(
     host,
     `${asked[kind]} speed latitude lookGyro lookStandard lookSteering`.split(' ').map((name) => ({

@@ -186,6 +186,8 @@ export class LubberConversion extends LubberElement {
     const refused = [state.variation, state.gyroError, state.sources.deviation].some(({ state: what }) => what === 'refused');
     if (this.hasUnknownWord || heading === undefined || (state.kind === 'bearing' && bearing === undefined) || refused) return;
     const [amount, from] = [valueOf(state.leeway), valueOf(state.wind)];
+    // A true course is the one to make good: nobody can steer it before the leeway and its side are known.
+    if (state.kind === 'course' && state.headingBy === 'true' && (state.leeway.state === 'refused' || (amount && from === undefined))) return;
     this.#input = {
       kind: state.kind,
       heading: { value: heading, by: state.headingBy },

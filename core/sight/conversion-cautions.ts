@@ -12,6 +12,12 @@ import { ABSURD_DEVIATION, ODD_GYRO_ERROR } from './odd-errors.js';
 const NEAR = 0.3;
 const FAR = 1;
 
+/**
+ * Above this the five terms themselves err by a degree and more, degrees: our own count over 60 ships has 0.5° as the middle of their worst misfits
+ * at 16°, and 1.7° as the worst; the Elementary Manual for the Deviations of the Compass has 1°30′ at 21°.
+ */
+const FIVE_TERMS = 15;
+
 /** What of a card's own faults matters to a conversion. */
 const ofCard = new Set(['slope-too-steep', 'lost-headings', 'half-of-compass', 'wide-gap']);
 
@@ -51,7 +57,10 @@ export function conversionCautions(input: ConversionInput, chain: Chain): readon
   if (input.zone === 'caution') cautions.push(warning('caution-zone'));
   if (input.gyroError !== null && Math.abs(input.gyroError) > ODD_GYRO_ERROR) cautions.push(warning('gyro-error-beyond', { error: quantity(input.gyroError, 'error') }));
   if (typeof input.deviation === 'object' && input.deviation !== null) {
-    cautions.push(...checkCard(input.deviation).cautions.filter(({ code }) => ofCard.has(code)));
+    const { largest, cautions: found } = checkCard(input.deviation);
+    cautions.push(...found.filter(({ code }) => ofCard.has(code)));
+    const size = Math.abs(largest.deviation);
+    if (input.deviation.kind === 'approximate' && size > FIVE_TERMS) cautions.push(note('five-terms', { largest: quantity(size, 'angle') }));
   }
   return cautions;
 }

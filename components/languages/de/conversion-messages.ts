@@ -108,4 +108,5 @@ export const conversionMessages: Catalogue = {
   'caution.deviation-beyond': 'Eine Ablenkung von {deviation} liegt weit über der eines kompensierten Kompasses, für den meist 5° als Grenze gelten: Zahl und Namen prüfen. Ist es die Missweisung oder die ganze Fehlweisung?',
   'caution.deviation-beyond-by-card': 'Nach Tabelle oder Koeffizienten ist die Ablenkung {deviation}, weit über der eines kompensierten Kompasses, für den meist 5° als Grenze gelten: sie und den Kurs prüfen. Gehören sie zu diesem Kompass?',
   'caution.gyro-error-beyond': 'Eine Kreiselfehlweisung von {error} ist groß: den Kreisel prüfen, bevor man sich auf ihn verlässt.',
+  'caution.five-terms': 'Die fünf Koeffizienten, mit Ablenkungen bis {largest}, können selbst um mehr als ein Grad irren: Eine Tabelle des Beobachteten ist sicherer.',
 };

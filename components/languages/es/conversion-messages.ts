@@ -107,4 +107,5 @@ export const conversionMessages: Catalogue = {
   'caution.deviation-beyond': 'Un desvío de {deviation} supera con mucho el de un compás compensado, cuyo límite usual es 5°: revisar la cifra y su nombre. ¿Es la declinación magnética o la corrección total?',
   'caution.deviation-beyond-by-card': 'Según la tablilla o los coeficientes el desvío es {deviation}, muy superior al de un compás compensado, cuyo límite usual es 5°: revisarlos, y el rumbo. ¿Son los de este compás?',
   'caution.gyro-error-beyond': 'Un error del girocompás de {error} es grande: comprobar el girocompás antes de fiarse de él.',
+  'caution.five-terms': 'Los cinco coeficientes, con desvíos de hasta {largest}, pueden errar por sí solos en más de un grado: es más segura una tabla de lo observado.',
 };

@@ -107,4 +107,5 @@ export const conversionMessages: Catalogue = {
   'caution.deviation-beyond': 'Une déviation de {deviation} dépasse de loin celle d’un compas compensé, dont la limite usuelle est de 5° : vérifier le chiffre et son nom. Est-ce la déclinaison, ou la variation entière ?',
   'caution.deviation-beyond-by-card': 'Selon le tableau ou les coefficients la déviation est de {deviation}, bien au-delà de celle d’un compas compensé, dont la limite usuelle est de 5° : les vérifier, et le cap. Sont-ils ceux de ce compas ?',
   'caution.gyro-error-beyond': 'Une variation du gyro de {error} est forte : contrôler le gyrocompas avant de s’y fier.',
+  'caution.five-terms': 'Les cinq coefficients, avec des déviations jusqu’à {largest}, peuvent eux-mêmes se tromper de plus d’un degré : un tableau de ce qui a été observé est plus sûr.',
 };

@@ -111,4 +111,5 @@ export const conversionMessages: Catalogue = {
   'caution.deviation-beyond': 'Deviasi {deviation} jauh melampaui deviasi pedoman yang sudah ditimbal, yang biasanya dibatasi 5°: periksa angka dan namanya. Apakah itu variasi, atau seluruh sembir?',
   'caution.deviation-beyond-by-card': 'Menurut tabel atau koefisien deviasinya {deviation}, jauh melampaui deviasi pedoman yang sudah ditimbal, yang biasanya dibatasi 5°: periksa itu dan haluannya. Apakah itu milik pedoman ini?',
   'caution.gyro-error-beyond': 'Kesalahan gasing {error} itu besar: periksa pedoman gasing sebelum mengandalkannya.',
+  'caution.five-terms': 'Kelima koefisien, dengan deviasi sampai {largest}, dapat sendiri meleset lebih dari satu derajat: tabel hasil pengamatan lebih dapat dipercaya.',
 };

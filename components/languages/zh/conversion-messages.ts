@@ -107,4 +107,5 @@ export const conversionMessages: Catalogue = {
   'caution.deviation-beyond': '自差{deviation}远超过校正过的罗经，其通常限值为5°：请检查数值和名称。是否误用了磁差或罗经差？',
   'caution.deviation-beyond-by-card': '按自差表或系数，自差为{deviation}，远超过校正过的罗经，其通常限值为5°：请检查自差表或系数以及航向。它们属于本罗经吗？',
   'caution.gyro-error-beyond': '陀罗差{error}偏大：使用前请检查陀罗经。',
+  'caution.five-terms': '这五个系数的自差达{largest}，本身的误差可超过一度：以观测所得的自差表更为可靠。',
 };

@@ -282,19 +282,29 @@ describe('a conversion with fields that are refused', () => {
     const named = (): string => [...root(element).querySelectorAll('.headline .waiting')].map(flat).join(' ');
     expect(named()).to.equal('');
     for (const [name, typed] of [['leeway', 'five'], ['wind', '400'], ['byHand', 'x'], ['speed', '900'], ['lookGyro', 'y']] as const) await type(element, name, typed);
-    expect(headline(element)).to.contain('Compass course 105.0°');
+    expect(headline(element)).not.to.contain('105.0°');
     expect(named()).to.equal('To be put right: Leeway, Wind from, true, Your own result, to be checked, Speed and Head by gyro.');
+    await type(element, 'leeway', '0');
+    expect(headline(element)).to.contain('Compass course 105.0°');
+    expect(named()).to.equal('To be put right: Wind from, true, Your own result, to be checked, Speed and Head by gyro.');
     element.source = 'coefficients';
     element.coefficientB = 'z';
     await element.updateComplete;
-    expect(named()).to.contain('Leeway').and.to.contain('Deviation');
+    expect(named()).to.contain('Wind from').and.to.contain('Deviation');
     await assertAccessible(element);
   });
 
   it('asks for the wind where there is leeway: its side is not known without', async () => {
     const element = await fixture<LubberConversion>(html`<lubber-conversion heading="100" heading-by="true" variation="10W" deviation="5E"></lubber-conversion>`);
     await type(element, 'leeway', '5');
-    expect(headline(element)).to.contain('Compass course 105.0°').and.to.contain('Still needed: Wind from, true.');
+    // A course to steer stood there that had left the leeway out.
+    expect(headline(element)).to.contain('Still needed: Wind from, true.').and.not.to.contain('105.0°');
+    expect(element.result).to.equal(null);
+    // A course steered leads to its true one all the same: what it makes good waits for the wind.
+    element.headingBy = 'compass';
+    await element.updateComplete;
+    expect(headline(element)).to.contain('True course 095.0°').and.to.contain('Still needed: Wind from, true.');
+    element.headingBy = 'true';
     await type(element, 'wind', 'N');
     expect(headline(element)).to.contain('Compass course 100.0°').and.not.to.contain('Still needed');
   });

@@ -58,7 +58,14 @@ describe('what is odd about a conversion', () => {
   it('an absurd deviation, typed or by a card', () => {
     const uncorrected: DeviationCard = { kind: 'approximate', coefficients: { A: 0, B: 25, C: 0, D: 0, E: 0 } };
     const on = (head: number): Partial<ConversionInput> => ({ heading: { value: head, by: 'compass' }, variation: -10, deviation: uncorrected });
-    assert.deepEqual([codes({ deviation: -170 }), codes({ deviation: 18 }), codes(on(90)), codes(on(0))], [['deviation-beyond'], [], ['deviation-beyond-by-card'], []]);
+    assert.deepEqual([codes({ deviation: -170 }), codes({ deviation: 18 }), codes(on(90)), codes(on(0))], [['deviation-beyond'], [], ['deviation-beyond-by-card', 'five-terms'], ['five-terms']]);
+  });
+  // The Elementary Manual for the Deviations of the Compass has the five terms 1°30′ out at 21°; our own count over 60 ships 1.7° at worst at 16°.
+  it('a card of five coefficients that reach so far that the formula itself is out', () => {
+    const by = (card: DeviationCard): string[] => codes({ heading: { value: 0, by: 'compass' }, variation: 0, deviation: card });
+    const five = (B: number): DeviationCard => ({ kind: 'approximate', coefficients: { A: 0, B, C: 0, D: 0, E: 0 } });
+    const table: DeviationCard = { kind: 'table', rows: [0, 45, 90, 135, 180, 225, 270, 315].map((heading) => ({ heading, deviation: 16 * Math.sin((heading * Math.PI) / 180) })) };
+    assert.deepEqual([by(five(14)), by(five(16)), by(table)], [[], ['five-terms'], []]);
   });
   // Common practice: a variation typed with the other name than the model has at the ship's place.
   it('a variation far from the model’s, where that is known', () => {
