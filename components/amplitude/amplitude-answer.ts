@@ -10,7 +10,7 @@ import { spokenError } from '../shared/spoken.js';
 import { atHead } from './sentence-head.js';
 
 /** Cautions under which the error found is worth nothing: told beside it, before anything else. By day nothing but Sun and Moon is found on the horizon. */
-const grave = /^(not-at|zone|other|lost)|itude-turned/;
+const grave = /^(not-at|time-by|other|lost)|itude-turned/;
 
 /** The cautions told beside the answer, or those that can wait for the explanation. */
 export function cautionsOf(result: AmplitudeSight, where: 'answer' | 'explanation'): Caution[] {

@@ -49,17 +49,11 @@ export const amplitudeMessages: Catalogue = {
   'step.amplitude.correction': 'Correction to the amplitude observed on the visible horizon, north positive',
   'doubt.horizonAltitude': 'altitude at the horizon: refraction, swell, judging by eye',
   'caution.not-at-horizon':
-    'By this time the true altitude of the centre is {altitude}, where it should be {expected}: the body was not on the horizon. Do not use the error before time, position and body are checked.',
-  'caution.far-from-moment': 'At this time the true altitude of the centre is {altitude}: the body is not on the horizon, and a bearing taken then is no amplitude.',
+    'By this time the true altitude of the centre is {altitude}, where it should be {expected}: the body was not on the horizon. Not to be used before time, position and body are checked.',
+  'caution.far-from-moment': 'By this time the true altitude of the centre is {altitude}: the body is not on the horizon, and a bearing taken then is no amplitude.',
   'caution.time-and-moment':
     'By this time the true altitude of the centre is {altitude}, where it should be {expected}, and its bearing {effect} off: check the time, and what was on the horizon.',
-  'caution.zone-time-ahead':
-    'At this time the body is not on the horizon, but by a clock {hours} h ahead of UTC it is: the time looks like zone time (zone description −{hours}).',
-  'caution.zone-time-behind':
-    'At this time the body is not on the horizon, but by a clock {hours} h behind UTC it is: the time looks like zone time (zone description +{hours}).',
-  'caution.longitude-turned': 'At this time the body is not on the horizon here, but in longitude {longitude} it is: has east been taken for west?',
-  'caution.latitude-turned': 'At this time the body is not on the horizon here, but in latitude {latitude} it is: has north been taken for south?',
   'caution.steep-horizon':
-    'The body crosses the horizon at a slant here: a tenth of a degree of altitude moves the bearing {effect}. An azimuth of a body higher up is the better check.',
-  'caution.star-on-horizon': 'Stars are rarely seen on the visible horizon itself; an azimuth at 5 to 30 degrees is surer.',
+    'The body crosses the horizon at a slant here: a tenth of a degree of altitude moves the bearing {effect}. An azimuth of a body higher up is surer.',
+  'caution.star-on-horizon': 'Stars are rarely seen on the visible horizon; an azimuth at 5 to 30 degrees is surer.',
 };

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { AzimuthSight } from '../../core/sight/azimuth-sight.js';
 import type { BearingSeries } from '../../core/sight/bearing-series.js';
-import { cautionsView, inOwnWords, standingCautions } from '../shared/caution-view.js';
+import { cautionsView, standingCautions } from '../shared/caution-view.js';
 import { doubtView } from '../shared/doubt-view.js';
 import type { Field, StatesOf } from '../shared/field.js';
 import { formatAngle, formatBearing } from '../shared/figures.js';
@@ -13,9 +13,6 @@ import { spokenError } from '../shared/spoken.js';
 import { stepsView, workingView } from '../shared/working-view.js';
 import { isWorthless } from '../shared/worthless.js';
 import { seriesPicture } from './series-picture.js';
-
-/** Slips that an amplitude tells in words of its own. */
-const ofPlace = ['longitude-turned', 'latitude-turned'];
 
 type States = StatesOf<Readonly<Record<string, Field<unknown>>>>;
 
@@ -52,14 +49,14 @@ export function sightExplanation(host: LubberElement, sight: AzimuthSight, compa
       : nothing;
   return html`${picture(host, sight.trueBearing, compassBearing, sight.error, sight.compass === 'gyro')}
     <p class="small soft">${rateText(host, sight)}</p>
-    ${cautionsView(host, inOwnWords(sight.cautions, 'azimuth', ofPlace))}
+    ${cautionsView(host, sight.cautions)}
     <div class="after">${workingView(host, sight.steps, hand)} ${doubtView(host, sight.doubt, states)} ${recordButton(host, isWorthless(sight.cautions), onRecord)}</div>
     ${standingCautions(host)}`;
 }
 
 /** What stands below the mean of a series. */
 export function seriesExplanation(host: LubberElement, series: BearingSeries, states: States, onRecord: () => void): TemplateResult {
-  return html`${seriesPicture(host, series)} ${cautionsView(host, inOwnWords(series.cautions, 'azimuth', ofPlace))}
+  return html`${seriesPicture(host, series)} ${cautionsView(host, series.cautions)}
     <div class="after">${workingView(host, series.steps)} ${doubtView(host, series.doubt, states)} ${recordButton(host, isWorthless(series.cautions), onRecord)}</div>
     ${standingCautions(host)}`;
 }

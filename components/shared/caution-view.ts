@@ -20,11 +20,6 @@ function textOf(host: LubberElement, caution: Caution): string {
   return host.t(`caution.${caution.code}`, values);
 }
 
-/** What a widget tells in words of its own, under keys that bear its name, where others say it differently. */
-export function inOwnWords(cautions: readonly Caution[], widget: string, codes: readonly string[]): Caution[] {
-  return cautions.map((caution) => (codes.includes(caution.code) ? { ...caution, code: `${widget}.${caution.code}` } : caution));
-}
-
 /** What the user should know about a result, warnings first. */
 export function cautionsView(host: LubberElement, cautions: readonly Caution[]): TemplateResult | typeof nothing {
   if (cautions.length === 0) return nothing;

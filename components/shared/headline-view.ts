@@ -3,6 +3,7 @@ import type { TemplateResult } from 'lit';
 import { formatError as formatWithPoint, roundTo } from '../../core/angle/format-angle.js';
 import type { CompassKind } from '../../core/sight/compass-kind.js';
 import type { VariationSource } from '../../core/sight/variation-source.js';
+import type { Caution } from '../../core/working/caution.js';
 import type { Doubt } from '../../core/working/doubt.js';
 import { formatAngle, formatBearing, formatError } from './figures.js';
 import type { LubberElement } from './lubber-element.js';
@@ -21,6 +22,7 @@ export interface Headline {
   readonly deviationDoubt: number | null;
   readonly cardDeviation: number | null;
   readonly difference: number | null;
+  readonly cautions: readonly Caution[];
 }
 
 /** Above this doubt, degrees, an error told to the half degree would claim more than is known. Common practice, no source. */
@@ -65,7 +67,9 @@ export interface HeadlineNote {
 }
 
 /** The error in one line to be read at arm's length, then what it consists of. */
-export function headlineView(host: LubberElement, result: Headline, { heading, worthless = false }: HeadlineNote = {}): TemplateResult {
+export function headlineView(host: LubberElement, result: Headline, { heading, worthless: nothingFound = false }: HeadlineNote = {}): TemplateResult {
+  // An error hardly ever so large may yet be so, and belongs in the book; but nobody should use it.
+  const worthless = nothingFound || result.cautions.some(({ code }) => code === 'deviation-unreal');
   const gyro = result.compass === 'gyro';
   const name = host.t(gyro ? 'sight.gyroError' : 'sight.error');
   const { deviation, deviationDoubt, cardDeviation, difference } = result;

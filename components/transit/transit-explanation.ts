@@ -3,7 +3,7 @@ import type { TemplateResult } from 'lit';
 import { METRES_PER_MILE } from '../../core/sight/line-bearing.js';
 import { sensitivity, usualTransitDoubts } from '../../core/sight/transit-doubts.js';
 import type { MarkError, TransitSight } from '../../core/sight/transit-result.js';
-import { cautionsView, inOwnWords, standingCautions } from '../shared/caution-view.js';
+import { cautionsView, standingCautions } from '../shared/caution-view.js';
 import { doubtView } from '../shared/doubt-view.js';
 import type { Field, StatesOf } from '../shared/field.js';
 import { formatAngle, formatBearing, formatError, formatNumber } from '../shared/figures.js';
@@ -62,9 +62,6 @@ function tableView(host: LubberElement, { marks, compass, scatter }: TransitSigh
     </div>`;
 }
 
-/** Marks and line are to be looked at where other sights name body and time. */
-const ofMarks = ['other-side', 'gyro-error-large', 'far-from-card', 'beyond-doubt-of-card', 'within-doubt-of-card', 'deviation-large'];
-
 /** What stands below the answer: picture, what the lines rest on, cautions, working, doubt, and the way into the record where the time is told. */
 export function explanationView(host: LubberElement, result: TransitSight, numbers: readonly number[], states: States, onRecord: (() => void) | null): TemplateResult {
   const [first, second] = result.marks;
@@ -78,7 +75,7 @@ export function explanationView(host: LubberElement, result: TransitSight, numbe
   });
   const odd = new Set(result.cautions.filter(({ code }) => code === 'odd-mark').map(({ values }) => Number(values['number'])));
   return html`${transitPicture(host, result, numbers)}
-    ${several ? tableView(host, result, numbers, odd) : first ? factsView(host, first) : nothing} ${cautionsView(host, inOwnWords(cautions, 'transit', ofMarks))}
+    ${several ? tableView(host, result, numbers, odd) : first ? factsView(host, first) : nothing} ${cautionsView(host, cautions)}
     <div class="after">
       ${workingView(host, result.steps)} ${doubtView(host, result.doubt, states)}
       ${recordButton(host, isWorthless(result.cautions), onRecord)}

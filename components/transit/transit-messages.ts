@@ -64,7 +64,6 @@ export const transitMessages: Catalogue = {
   'doubt.opening': 'marks not quite in line, as the eye sees them',
   'doubt.ship': 'the ship’s place',
   'caution.reciprocal': 'An error of {error} is near half a turn: the bearing was taken the wrong way along the line, or the marks are exchanged. Turned round, the error is {turned}.',
-  'caution.transit.other-side': 'An error of {error} is more than a right angle: check the bearing and the marks.',
   'caution.place-or-time-missing': 'Enter position and date, or the variation of the chart, to get the deviation.',
   'caution.marks-exchanged': '{line}From this position the rear mark is the nearer one: the line bears the other way. Exchange the marks or check the position.',
   'caution.between-marks': '{line}By this position the ship stands between the two marks: they cannot be seen in line.',
@@ -76,9 +75,4 @@ export const transitMessages: Catalogue = {
   'caution.convergence': '{line}The line of sight and the straight line on the Mercator chart differ by {difference} here: take the former.',
   'caution.odd-mark': 'Line {number} lies {difference} from the mean of the others, beyond the doubt of its reading: check its marks and its bearing.',
   'caution.marks-disagree': 'The two lines differ by {difference}, beyond the doubt of their readings: take a third.',
-  'caution.transit.gyro-error-large': 'A gyro error of {error} is large: check the marks, the bearing, and the gyro with its speed and latitude settings.',
-  'caution.transit.far-from-card': 'The deviation differs from the card by {difference}, far beyond the doubt of ± {doubt}: check the marks and the bearing, then the card.',
-  'caution.transit.beyond-doubt-of-card': 'The deviation differs from the card by {difference}, more than twice the doubt of ± {doubt}. Take a second line.',
-  'caution.transit.within-doubt-of-card': 'The difference from the card, {difference}, is within the doubt (± {doubt}).',
-  'caution.transit.deviation-large': 'A deviation of {deviation} is large for a corrected compass: check the marks, the bearing and the variation.',
 };

@@ -10,6 +10,7 @@ import type { AmplitudeObservation } from './amplitude-observation.js';
 import { errorCautions } from './error-cautions.js';
 import { isFarFromMoment } from './far-from-moment.js';
 import { lightCautions } from './light-cautions.js';
+import { timeChange } from './time-change.js';
 
 /** Near the horizon a time is still worth a word where it turns the bearing by more than this, degrees, and by more than twice the doubt. Common practice, no source. */
 const MATTERS = 1;
@@ -52,17 +53,16 @@ function zoneHours(observation: AmplitudeObservation, altitude: number): number 
 /** What explains a body far from the horizon: another zone's clock, or a name of latitude or longitude turned; all that fit are told. */
 function explanations(observation: AmplitudeObservation, found: Pick<AmplitudeSight, 'altitudeByTime' | 'altitude'>): Caution[] {
   const { latitude, longitude } = observation;
-  const altitude = quantity(found.altitudeByTime, 'angle');
   const cautions: Caution[] = [];
   const hours = zoneHours(observation, found.altitude);
   if (hours !== null) {
-    cautions.push(warning(hours > 0 ? 'zone-time-ahead' : 'zone-time-behind', { altitude, hours: quantity(Math.abs(hours), 'number') }));
+    cautions.push(warning('time-by-hours', { hours: timeChange(-hours) }));
   }
   if (seenFrom(observation, found.altitude, { longitude: -longitude })) {
-    cautions.push(warning('longitude-turned', { altitude, longitude: quantity(wrap180(-longitude), 'longitude') }));
+    cautions.push(warning('longitude-turned', { longitude: quantity(wrap180(-longitude), 'longitude') }));
   }
   if (seenFrom(observation, found.altitude, { latitude: -latitude })) {
-    cautions.push(warning('latitude-turned', { altitude, latitude: quantity(-latitude, 'latitude') }));
+    cautions.push(warning('latitude-turned', { latitude: quantity(-latitude, 'latitude') }));
   }
   return cautions;
 }
@@ -95,7 +95,7 @@ export function amplitudeCautions(
     ...lightCautions(observation.body, observation, 'on-horizon'),
     ...errorCautions({ ...found, compassBearing: observation.compassBearing }, found.deviationDoubt ?? found.doubt.total),
   ];
-  const explained = ofTime.some(({ code }) => /-turned|^zone/.test(code));
+  const explained = ofTime.some(({ code }) => /-turned|-by-/.test(code));
   // Error, light and what the card says all come of the slip that explains the bearing: one cause, one warning.
   const cautions = [...ofTime, ...ofRest.filter(({ code }) => !explained || code.endsWith('-zone'))];
   if (found.perTenthOfAltitude > STEEP_PER_TENTH) {

@@ -1,9 +1,9 @@
-import { amplitude } from '../sky/amplitude.js';
 import { geographicalPosition } from '../sky/geographical-position.js';
 import type { DoubtItem } from '../working/doubt.js';
 import { quantity } from '../working/quantity.js';
 import type { AmplitudeBearing } from './amplitude-result.js';
 import type { AmplitudeObservation } from './amplitude-observation.js';
+import { bearingOnHorizon } from './bearing-on-horizon.js';
 import { effectOf } from './sight-doubts.js';
 import type { SightDoubts } from './sight-doubts.js';
 
@@ -25,10 +25,8 @@ function declinationRate(observation: AmplitudeObservation, declination: number)
 
 /** The causes of doubt of an amplitude and what each does to the error, degrees. */
 export function amplitudeDoubts(observation: AmplitudeObservation, bearing: AmplitudeBearing, doubts: SightDoubts): DoubtItem[] {
-  const at = (latitude: number, declination: number, altitude: number): number | null =>
-    Math.abs(latitude) > 90 ? null : (amplitude({ latitude, declination, altitude })?.[bearing.side] ?? null);
   const { latitude } = observation;
-  const { declination, altitude } = bearing;
+  const { side, declination, altitude } = bearing;
   const effect = (change: number, of: (shift: number) => number | null): number => effectOf(change, of) ?? WHOLE_SIDE;
   const byTime = Math.abs(declinationRate(observation, declination)) * doubts.time;
   return [
@@ -36,17 +34,17 @@ export function amplitudeDoubts(observation: AmplitudeObservation, bearing: Ampl
     {
       code: 'horizonAltitude',
       cause: quantity(doubts.horizonAltitude, 'angle'),
-      effect: effect(doubts.horizonAltitude, (shift) => at(latitude, declination, altitude + shift)),
+      effect: effect(doubts.horizonAltitude, (shift) => bearingOnHorizon(side, latitude, declination, altitude + shift)),
     },
     {
       code: 'position',
       cause: quantity(doubts.position, 'nauticalMiles'),
-      effect: effect(doubts.position / 60, (shift) => at(latitude + shift, declination, altitude)),
+      effect: effect(doubts.position / 60, (shift) => bearingOnHorizon(side, latitude + shift, declination, altitude)),
     },
     {
       code: 'time',
       cause: quantity(doubts.time, 'seconds'),
-      effect: effect(byTime, (shift) => at(latitude, declination + shift, altitude)),
+      effect: effect(byTime, (shift) => bearingOnHorizon(side, latitude, declination + shift, altitude)),
     },
   ];
 }

@@ -10,18 +10,13 @@ import { MEAN_SUN_RATE } from '../sky/hour-angle-rates.js';
 import { combineDoubt } from '../working/doubt.js';
 import type { AmplitudeObservation } from './amplitude-observation.js';
 import type { AmplitudeBearing, AmplitudeSight, HorizonSide, NoAmplitude } from './amplitude-result.js';
+import { bearingOnHorizon } from './bearing-on-horizon.js';
 import { centreHeight } from './centre-height.js';
 import { amplitudeCautions } from './amplitude-cautions.js';
 import { amplitudeDoubts } from './amplitude-doubts.js';
 import { amplitudeSteps, handSteps } from './amplitude-steps.js';
 import { effectOf, usualDoubts, usualHorizonDoubt } from './sight-doubts.js';
 import { checkReading, deviationDoubtOf, splitError } from './split-error.js';
-
-/** The bearing of a body on the horizon on one side of the meridian; null where it does not reach that altitude. */
-function bearingOn(side: HorizonSide, latitude: number, declination: number, altitude: number): number | null {
-  if (Math.abs(latitude) > 90 || Math.abs(declination) > 90) return null;
-  return amplitude({ latitude, declination, altitude })?.[side] ?? null;
-}
 
 /**
  * True bearing of a body at rising or setting; the side of the meridian it stands on at
@@ -50,18 +45,14 @@ export function amplitudeBearing(
   }
   const side: HorizonSide = localHourAngle > 180 ? 'rising' : 'setting';
   const trueBearing = reached[side];
-  const perTenthOfAltitude = effectOf(0.1, (shift) => bearingOn(side, latitude, declination, altitude + shift)) ?? 180;
+  const perTenthOfAltitude = effectOf(0.1, (shift) => bearingOnHorizon(side, latitude, declination, altitude + shift)) ?? 180;
   return {
     determined: true,
     side,
     latitude,
     declination,
-    altitude,
+    ...parts,
     centreHeight: centreHeight(moment, { dip: dip(heightOfEye), ...place }),
-    dip: parts.dip,
-    refraction: parts.refraction,
-    semidiameter: parts.semidiameter,
-    parallax: parts.parallax,
     amplitude: reached.amplitude,
     celestialAmplitude: amplitude({ latitude, declination })?.amplitude ?? null,
     trueBearing,

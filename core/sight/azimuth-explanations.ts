@@ -3,9 +3,11 @@ import { altitudeAzimuth } from '../sky/altitude-azimuth.js';
 import { checkBody } from '../sky/body.js';
 import { warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
+import { quantity } from '../working/quantity.js';
 import type { AzimuthBearing, AzimuthLook } from './azimuth-bearing.js';
 import { otherBodyAt } from './other-body.js';
 import type { SplitError } from './split-error.js';
+import { timeChange } from './time-change.js';
 import { variationSource } from './variation-source.js';
 
 /** A slip that is one of many, as an hour of any zone, explains an odd error when it brings the bearing so near to where it should be, degrees. */
@@ -67,10 +69,10 @@ export function explanations(look: AzimuthLook, bearing: Explained, expected: nu
       const seen = bearingAt({ ...bearing, latitude: place.latitude }, (bearing.localHourAngle ?? 0) + place.longitude - longitude);
       return fits(seen, expected + moreVariation(bearing, place, instant ?? day), near);
     };
-    if (Math.abs(longitude) >= FIT && fitsFrom({ latitude, longitude: -longitude })) cautions.push(warning('longitude-turned'));
-    if (Math.abs(latitude) >= FIT && fitsFrom({ latitude: -latitude, longitude })) cautions.push(warning('latitude-turned'));
+    if (Math.abs(longitude) >= FIT && fitsFrom({ latitude, longitude: -longitude })) cautions.push(warning('longitude-turned', { longitude: quantity(wrap180(-longitude), 'longitude') }));
+    if (Math.abs(latitude) >= FIT && fitsFrom({ latitude: -latitude, longitude })) cautions.push(warning('latitude-turned', { latitude: quantity(-latitude, 'latitude') }));
     const hours = zoneHours(bearing, look, expected, near, bearing.localHourAngle);
-    if (hours !== null) cautions.push(warning('time-by-hours', { hours: `${hours > 0 ? '+' : '−'}${Math.abs(hours)}` }));
+    if (hours !== null) cautions.push(warning('time-by-hours', { hours: timeChange(hours) }));
   }
   if (instant === null) return cautions;
   const observed = 'body' in source && source.body !== null ? checkBody(source.body) : null;

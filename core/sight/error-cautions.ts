@@ -18,6 +18,11 @@ const MIX_UP = 2;
  * as much (B and C go as 1/H); beyond, the zone is told and enough.
  */
 const UNUSUAL_DEVIATION = { normal: ODD_DEVIATION, caution: 3 * ODD_DEVIATION, blackout: Infinity } as const;
+/**
+ * Beyond so many times what is odd, 42°, a slip is far likelier than such a deviation: no card is made so, and the curve answers
+ * a magnetic heading more than once (a D of 29° is enough, trade practice). Where the needle is weak it may be. Common practice, no source.
+ */
+const HARDLY_REAL = 6;
 
 function gyroCautions({ error, variation, latitude = 0 }: ErrorSplit): Caution[] {
   const ofPlace = Math.abs(latitude) > GYRO_LATITUDE ? [note('gyro-high-latitude')] : [];
@@ -56,12 +61,15 @@ export function errorCautions(split: ErrorSplit, doubt: number): Caution[] {
   if (otherSide) return cautions;
   // A slip named leads; what follows of it is not a second warning.
   const explained = looksLikeGyro || signTurned || slip.length > 0;
-  if (difference !== null && cardDeviation !== null) {
+  const unusual = UNUSUAL_DEVIATION[variation.zone ?? 'normal'];
+  if (Math.abs(difference ?? deviation) > HARDLY_REAL * unusual && !explained) {
+    cautions.push(warning('deviation-unreal', { deviation: quantity(deviation, 'error') }));
+  } else if (difference !== null && cardDeviation !== null) {
     const size = { difference: quantity(difference, 'error'), doubt: quantity(doubt, 'angle') };
     if (Math.abs(difference) > Math.max(ODD_BESIDE_CARD, 2 * doubt)) cautions.push((explained ? note : warning)('far-from-card', size));
     else if (Math.abs(difference) > 2 * doubt) cautions.push(warning('beyond-doubt-of-card', size));
     else cautions.push(note('within-doubt-of-card', size));
-  } else if (Math.abs(deviation) > Math.max(UNUSUAL_DEVIATION[variation.zone ?? 'normal'], 2 * doubt) && !explained) {
+  } else if (Math.abs(deviation) > Math.max(unusual, 2 * doubt) && !explained) {
     cautions.push(warning('deviation-large', { deviation: quantity(deviation, 'error') }));
   }
   return cautions;

@@ -46,10 +46,6 @@ export const amplitudeMessages: Catalogue = {
   'caution.not-at-horizon': 'Zu dieser Zeit ist die wahre Höhe des Mittelpunkts {altitude}, sie sollte {expected} sein: Das Gestirn stand nicht im Horizont. Die Fehlweisung nicht verwenden, bevor Uhrzeit, Ort und Gestirn geprüft sind.',
   'caution.far-from-moment': 'Zu dieser Zeit ist die wahre Höhe des Mittelpunkts {altitude}: Das Gestirn steht nicht im Horizont, eine Peilung ist dann keine Amplitude.',
   'caution.time-and-moment': 'Zu dieser Zeit ist die wahre Höhe des Mittelpunkts {altitude}, sie sollte {expected} sein, und die Peilung liegt um {effect} daneben: Uhrzeit prüfen, und was im Horizont stand.',
-  'caution.zone-time-ahead': 'Zu dieser Zeit steht das Gestirn nicht im Horizont, wohl aber nach einer Uhr, die UTC {hours} h voraus ist: Das sieht nach Zonenzeit aus (ZU −{hours}).',
-  'caution.zone-time-behind': 'Zu dieser Zeit steht das Gestirn nicht im Horizont, wohl aber nach einer Uhr, die {hours} h hinter UTC ist: Das sieht nach Zonenzeit aus (ZU +{hours}).',
-  'caution.longitude-turned': 'Zu dieser Zeit steht das Gestirn hier nicht im Horizont, wohl aber in der Länge {longitude}: Wurden Ost und West verwechselt?',
-  'caution.latitude-turned': 'Zu dieser Zeit steht das Gestirn hier nicht im Horizont, wohl aber in der Breite {latitude}: Wurden Nord und Süd verwechselt?',
   'caution.steep-horizon': 'Das Gestirn schneidet den Horizont hier schräg: Ein Zehntelgrad Höhe ändert die Peilung um {effect}. Das Azimut eines höheren Gestirns prüft besser.',
   'caution.star-on-horizon': 'Fixsterne sind in der Kimm selbst kaum zu sehen; ein Azimut in 5 bis 30 Grad Höhe ist sicherer.',
 };

@@ -30,5 +30,12 @@ export const sightAnswerMessages: Catalogue = {
   'caution.variation-unlike-model': 'Die eingegebene Missweisung {given} liegt weit von der des Modells hier, {modelled}: ihren Namen, E oder W, den Ort, und die Karte auf eine Anomalie prüfen.',
   'caution.variation-turned': 'Die Fehlweisung ist fast die Missweisung von {variation} mit falschem Namen: Wurden Ost und West verwechselt?',
   'caution.variation-missing': 'Die Magnetfeldmodelle gelten von 2015 bis 2030. Für die Ablenkung die Missweisung der Seekarte eintragen.',
+  'caution.other-side': 'Eine Fehlweisung von {error} ist mehr als ein rechter Winkel: prüfen, was beobachtet wurde, seine Peilung und die Uhrzeit.',
+  'caution.gyro-error-large': 'Eine Kreiselfehlweisung von {error} ist groß: prüfen, was beobachtet wurde, seine Peilung und die Uhrzeit, dann den Kreisel samt Fahrt- und Breiteneinstellung.',
+  'caution.far-from-card': 'Die Ablenkung weicht um {difference} von der Tafel ab, weit mehr als die Unsicherheit von ± {doubt}: prüfen, was beobachtet wurde, seine Peilung und die Uhrzeit, dann Kompass und Tafel.',
+  'caution.beyond-doubt-of-card': 'Die Ablenkung weicht um {difference} von der Tafel ab, mehr als das Doppelte der Unsicherheit von ± {doubt}. Eine weitere Peilung nehmen.',
+  'caution.within-doubt-of-card': 'Der Unterschied zur Tafel, {difference}, liegt in der Unsicherheit (± {doubt}).',
+  'caution.deviation-large': 'Eine Ablenkung von {deviation} ist für einen kompensierten Kompass groß: prüfen, was beobachtet wurde, seine Peilung und die Uhrzeit, dann den Kompass.',
+  'caution.deviation-unreal': 'Ein Versehen ist weit wahrscheinlicher als eine Ablenkung von {deviation}: prüfen, was beobachtet wurde, seine Peilung und die Uhrzeit, Ost und West. Nicht ohne eine weitere Kontrolle verwenden.',
   'sight.untimed': 'Für das Kompasstagebuch die Uhrzeit der Peilung eingeben.',
 };

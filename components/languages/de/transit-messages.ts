@@ -58,7 +58,6 @@ export const transitMessages: Catalogue = {
   'doubt.opening': 'Marken nicht ganz in Deckung, wie das Auge sie sieht',
   'doubt.ship': 'Schiffsort',
   'caution.reciprocal': 'Eine Fehlweisung von {error} ist fast eine halbe Drehung: Die Linie wurde verkehrt gepeilt, oder die Marken sind vertauscht. Umgekehrt ist die Fehlweisung {turned}.',
-  'caution.transit.other-side': 'Eine Fehlweisung von {error} ist mehr als ein rechter Winkel: Peilung und Marken prüfen.',
   'caution.place-or-time-missing': 'Für die Ablenkung Ort und Datum oder die Missweisung der Seekarte eintragen.',
   'caution.marks-exchanged': '{line}Von diesem Ort ist die hintere Marke die nähere: Die Linie peilt andersherum. Marken tauschen oder Ort prüfen.',
   'caution.between-marks': '{line}Nach diesem Ort steht das Schiff zwischen den Marken: Sie sind nicht in Deckung zu sehen.',
@@ -70,9 +69,4 @@ export const transitMessages: Catalogue = {
   'caution.convergence': '{line}Sichtlinie und Gerade der Merkatorkarte unterscheiden sich hier um {difference}: die erste nehmen.',
   'caution.odd-mark': 'Linie {number} liegt {difference} vom Mittel der anderen, über der Unsicherheit ihrer Ablesung: Marken und Peilung prüfen.',
   'caution.marks-disagree': 'Die zwei Linien unterscheiden sich um {difference}, über der Unsicherheit ihrer Ablesungen: eine dritte nehmen.',
-  'caution.transit.gyro-error-large': 'Eine Kreiselfehlweisung von {error} ist groß: Marken, Peilung und Kreisel samt Fahrt- und Breiteneinstellung prüfen.',
-  'caution.transit.far-from-card': 'Die Ablenkung weicht um {difference} von der Tafel ab, weit mehr als die Unsicherheit von ± {doubt}: Marken und Peilung prüfen, dann die Tafel.',
-  'caution.transit.beyond-doubt-of-card': 'Die Ablenkung weicht um {difference} von der Tafel ab, mehr als das Doppelte der Unsicherheit von ± {doubt}. Eine zweite Linie nehmen.',
-  'caution.transit.within-doubt-of-card': 'Der Unterschied zur Tafel, {difference}, liegt in der Unsicherheit (± {doubt}).',
-  'caution.transit.deviation-large': 'Eine Ablenkung von {deviation} ist für einen kompensierten Kompass groß: Marken, Peilung und Missweisung prüfen.',
 };

@@ -47,10 +47,6 @@ export const amplitudeMessages: Catalogue = {
   'caution.far-from-moment':
     'A esta hora la altura verdadera del centro es {altitude}: el astro no está en el horizonte, y una demora tomada entonces no es una amplitud.',
   'caution.time-and-moment': 'A esta hora la altura verdadera del centro es {altitude} y debería ser {expected}, y su demora se aparta {effect}: revisar la hora y qué estaba en el horizonte.',
-  'caution.zone-time-ahead': 'A esta hora el astro no está en el horizonte, pero sí con un reloj {hours} h adelantado respecto a UTC: la hora parece hora legal (descripción de zona −{hours}).',
-  'caution.zone-time-behind': 'A esta hora el astro no está en el horizonte, pero sí con un reloj {hours} h atrasado respecto a UTC: la hora parece hora legal (descripción de zona +{hours}).',
-  'caution.longitude-turned': 'A esta hora el astro no está aquí en el horizonte, pero sí en longitud {longitude}: ¿se han confundido este y oeste?',
-  'caution.latitude-turned': 'A esta hora el astro no está aquí en el horizonte, pero sí en latitud {latitude}: ¿se han confundido norte y sur?',
   'caution.steep-horizon': 'El astro cruza aquí el horizonte muy oblicuamente: una décima de grado de altura varía la demora {effect}. Es mejor comprobación el azimut de un astro más alto.',
   'caution.star-on-horizon': 'Rara vez se ven estrellas en el mismo horizonte visible; es más seguro un azimut entre 5 y 30 grados de altura.',
 };

@@ -30,5 +30,12 @@ export const sightAnswerMessages: Catalogue = {
   'caution.variation-unlike-model': 'La declinación magnética introducida, {given}, está lejos de la del modelo aquí, {modelled}: revisar su nombre, E o W, la situación, y si la carta anota una anomalía.',
   'caution.variation-turned': 'La corrección es casi la declinación magnética de {variation} en sentido contrario: ¿se han confundido este y oeste?',
   'caution.variation-missing': 'Los modelos magnéticos valen de 2015 a 2030. Introducir la declinación magnética de la carta para obtener el desvío.',
+  'caution.other-side': 'Una corrección de {error} pasa de un ángulo recto: revisar qué se observó, su demora y la hora.',
+  'caution.gyro-error-large': 'Un error del girocompás de {error} es grande: revisar qué se observó, su demora y la hora, y después el girocompás con sus ajustes de velocidad y latitud.',
+  'caution.far-from-card': 'El desvío difiere de la tablilla en {difference}, mucho más que la incertidumbre de ± {doubt}: revisar qué se observó, su demora y la hora, y después el compás y la tablilla.',
+  'caution.beyond-doubt-of-card': 'El desvío difiere de la tablilla en {difference}, más del doble de la incertidumbre de ± {doubt}. Tomar otra demora.',
+  'caution.within-doubt-of-card': 'La diferencia con la tablilla, {difference}, cabe en la incertidumbre (± {doubt}).',
+  'caution.deviation-large': 'Un desvío de {deviation} es grande para un compás compensado: revisar qué se observó, su demora y la hora, y después el compás.',
+  'caution.deviation-unreal': 'Un descuido es mucho más probable que un desvío de {deviation}: revisar qué se observó, su demora y la hora, este y oeste. No utilizar sin otra comprobación.',
   'sight.untimed': 'Para anotarla en el registro, introducir la hora de la demora.',
 };

@@ -58,7 +58,6 @@ export const transitMessages: Catalogue = {
   'doubt.opening': 'marcas no del todo enfiladas, a simple vista',
   'doubt.ship': 'la situación del buque',
   'caution.reciprocal': 'Una corrección de {error} es casi media vuelta: se tomó la demora en sentido contrario, o las marcas están cambiadas. Invertida, la corrección es {turned}.',
-  'caution.transit.other-side': 'Una corrección de {error} pasa de un ángulo recto: revisar la demora y las marcas.',
   'caution.place-or-time-missing': 'Introducir situación y fecha, o la declinación magnética de la carta, para obtener el desvío.',
   'caution.marks-exchanged': '{line}Desde esta situación la marca posterior es la más cercana: la línea demora en sentido contrario. Cambiar las marcas entre sí o revisar la situación.',
   'caution.between-marks': '{line}Según esta situación el buque está entre las dos marcas: no pueden verse enfiladas.',
@@ -70,9 +69,4 @@ export const transitMessages: Catalogue = {
   'caution.convergence': '{line}La visual y la recta de la carta Mercator difieren aquí {difference}: tomar la primera.',
   'caution.odd-mark': 'La línea {number} se aparta {difference} de la media de las demás, más que la incertidumbre de su lectura: revisar sus marcas y su demora.',
   'caution.marks-disagree': 'Las dos líneas difieren {difference}, más que la incertidumbre de sus lecturas: tomar una tercera.',
-  'caution.transit.gyro-error-large': 'Un error del girocompás de {error} es grande: revisar las marcas, la demora y el girocompás con sus ajustes de velocidad y latitud.',
-  'caution.transit.far-from-card': 'El desvío difiere de la tablilla en {difference}, mucho más que la incertidumbre de ± {doubt}: revisar las marcas y la demora, y después la tablilla.',
-  'caution.transit.beyond-doubt-of-card': 'El desvío difiere de la tablilla en {difference}, más del doble de la incertidumbre de ± {doubt}. Tomar una segunda línea.',
-  'caution.transit.within-doubt-of-card': 'La diferencia con la tablilla, {difference}, cabe en la incertidumbre (± {doubt}).',
-  'caution.transit.deviation-large': 'Un desvío de {deviation} es grande para un compás compensado: revisar las marcas, la demora y la declinación magnética.',
 };

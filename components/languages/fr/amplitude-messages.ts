@@ -47,10 +47,6 @@ export const amplitudeMessages: Catalogue = {
   'caution.far-from-moment':
     'À cette heure la hauteur vraie du centre est {altitude} : l’astre n’est pas sur l’horizon, et un relèvement pris alors n’est pas une amplitude.',
   'caution.time-and-moment': 'À cette heure la hauteur vraie du centre est {altitude}, alors qu’elle devrait être {expected}, et son relèvement s’écarte de {effect} : vérifier l’heure, et ce qui était sur l’horizon.',
-  'caution.zone-time-ahead': 'À cette heure l’astre n’est pas sur l’horizon, mais il y est pour une montre en avance de {hours} h sur UTC : cela ressemble à une heure du fuseau (description de fuseau −{hours}).',
-  'caution.zone-time-behind': 'À cette heure l’astre n’est pas sur l’horizon, mais il y est pour une montre en retard de {hours} h sur UTC : cela ressemble à une heure du fuseau (description de fuseau +{hours}).',
-  'caution.longitude-turned': 'À cette heure l’astre n’est pas sur l’horizon ici, mais il y est à la longitude {longitude} : est et ouest ont-ils été confondus ?',
-  'caution.latitude-turned': 'À cette heure l’astre n’est pas sur l’horizon ici, mais il y est à la latitude {latitude} : nord et sud ont-ils été confondus ?',
   'caution.steep-horizon': 'L’astre coupe ici l’horizon en biais : un dixième de degré de hauteur change le relèvement de {effect}. L’azimut d’un astre plus haut est un meilleur contrôle.',
   'caution.star-on-horizon': 'On voit rarement une étoile sur l’horizon visible même ; un azimut entre 5 et 30 degrés de hauteur est plus sûr.',
 };

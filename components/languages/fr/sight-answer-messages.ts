@@ -30,5 +30,12 @@ export const sightAnswerMessages: Catalogue = {
   'caution.variation-unlike-model': 'La déclinaison saisie, {given}, est loin de celle du modèle ici, {modelled} : vérifier son nom, E ou W, la position, et si la carte note une anomalie.',
   'caution.variation-turned': 'La variation est presque la déclinaison magnétique de {variation} en sens contraire : est et ouest ont-ils été confondus ?',
   'caution.variation-missing': 'Les modèles magnétiques valent de 2015 à 2030. Entrer la déclinaison de la carte pour obtenir la déviation.',
+  'caution.other-side': 'Une variation de {error} dépasse l’angle droit : vérifier ce qui a été observé, son relèvement et l’heure.',
+  'caution.gyro-error-large': 'Une variation du gyro de {error} est forte : vérifier ce qui a été observé, son relèvement et l’heure, puis le gyrocompas, réglages de vitesse et de latitude compris.',
+  'caution.far-from-card': 'La déviation diffère du tableau de {difference}, bien plus que l’incertitude de ± {doubt} : vérifier ce qui a été observé, son relèvement et l’heure, puis le compas et le tableau.',
+  'caution.beyond-doubt-of-card': 'La déviation diffère du tableau de {difference}, plus de deux fois l’incertitude de ± {doubt}. Prendre un autre relèvement.',
+  'caution.within-doubt-of-card': 'La différence avec le tableau, {difference}, tient dans l’incertitude (± {doubt}).',
+  'caution.deviation-large': 'Une déviation de {deviation} est forte pour un compas compensé : vérifier ce qui a été observé, son relèvement et l’heure, puis le compas.',
+  'caution.deviation-unreal': 'Une erreur de manipulation est bien plus probable qu’une déviation de {deviation} : vérifier ce qui a été observé, son relèvement et l’heure, est et ouest. À ne pas employer sans autre contrôle.',
   'sight.untimed': 'Pour inscrire le relèvement au registre, entrer son heure.',
 };

@@ -58,7 +58,6 @@ export const transitMessages: Catalogue = {
   'doubt.opening': 'amers pas tout à fait alignés, à l’œil',
   'doubt.ship': 'la position du navire',
   'caution.reciprocal': 'Une variation de {error} est près d’un demi-tour : le relèvement a été pris en sens inverse de la ligne, ou les amers sont échangés. Retournée, la variation est {turned}.',
-  'caution.transit.other-side': 'Une variation de {error} dépasse l’angle droit : vérifier le relèvement et les amers.',
   'caution.place-or-time-missing': 'Entrer position et date, ou la déclinaison de la carte, pour obtenir la déviation.',
   'caution.marks-exchanged': '{line}De cette position l’amer postérieur est le plus proche : la ligne est de sens inverse. Échanger les amers ou vérifier la position.',
   'caution.between-marks': '{line}À cette position le navire est entre les deux amers : ils ne peuvent être vus alignés.',
@@ -70,9 +69,4 @@ export const transitMessages: Catalogue = {
   'caution.convergence': '{line}La visuelle et la droite de la carte de Mercator diffèrent ici de {difference} : prendre la première.',
   'caution.odd-mark': 'La ligne {number} s’écarte de {difference} de la moyenne des autres, plus que l’incertitude de sa lecture : vérifier ses amers et son relèvement.',
   'caution.marks-disagree': 'Les deux lignes diffèrent de {difference}, plus que l’incertitude de leurs lectures : en prendre une troisième.',
-  'caution.transit.gyro-error-large': 'Une variation du gyro de {error} est forte : vérifier les amers, le relèvement et le gyrocompas, réglages de vitesse et de latitude compris.',
-  'caution.transit.far-from-card': 'La déviation diffère du tableau de {difference}, bien plus que l’incertitude de ± {doubt} : vérifier les amers et le relèvement, puis le tableau.',
-  'caution.transit.beyond-doubt-of-card': 'La déviation diffère du tableau de {difference}, plus de deux fois l’incertitude de ± {doubt}. Prendre une seconde ligne.',
-  'caution.transit.within-doubt-of-card': 'La différence avec le tableau, {difference}, tient dans l’incertitude (± {doubt}).',
-  'caution.transit.deviation-large': 'Une déviation de {deviation} est forte pour un compas compensé : vérifier les amers, le relèvement et la déclinaison.',
 };

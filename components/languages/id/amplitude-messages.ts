@@ -50,11 +50,6 @@ export const amplitudeMessages: Catalogue = {
   'caution.far-from-moment':
     'Pada waktu ini tinggi sejati titik pusat adalah {altitude}: benda angkasa tidak di cakrawala, dan baringan yang diambil saat itu bukan amplitudo.',
   'caution.time-and-moment': 'Pada waktu ini tinggi sejati titik pusat adalah {altitude}, padahal seharusnya {expected}, dan baringannya meleset {effect}: periksa waktu, dan apa yang ada di cakrawala.',
-  // unsure: "waktu zona" and "deskripsi zona" for zone time and zone description; older books say "waktu mintakat"
-  'caution.zone-time-ahead': 'Pada waktu ini benda angkasa tidak di cakrawala, tetapi dengan jam yang {hours} h mendahului UTC ia ada di sana: waktunya tampak seperti waktu zona (deskripsi zona −{hours}).',
-  'caution.zone-time-behind': 'Pada waktu ini benda angkasa tidak di cakrawala, tetapi dengan jam yang {hours} h di belakang UTC ia ada di sana: waktunya tampak seperti waktu zona (deskripsi zona +{hours}).',
-  'caution.longitude-turned': 'Pada waktu ini benda angkasa tidak di cakrawala di sini, tetapi pada bujur {longitude} ia ada di sana: apakah timur tertukar dengan barat?',
-  'caution.latitude-turned': 'Pada waktu ini benda angkasa tidak di cakrawala di sini, tetapi pada lintang {latitude} ia ada di sana: apakah utara tertukar dengan selatan?',
   'caution.steep-horizon': 'Benda angkasa memotong cakrawala sangat miring di sini: sepersepuluh derajat tinggi mengubah baringan {effect}. Azimut benda angkasa yang lebih tinggi adalah pemeriksaan yang lebih baik.',
   'caution.star-on-horizon': 'Bintang jarang terlihat tepat di tepi langit maya; azimut pada tinggi 5 sampai 30 derajat lebih dapat dipercaya.',
 };

@@ -31,5 +31,12 @@ export const sightAnswerMessages: Catalogue = {
   'caution.variation-unlike-model': 'Variasi yang dimasukkan, {given}, jauh dari variasi model di sini, {modelled}: periksa namanya, E atau W, posisi, dan catatan anomali di peta.',
   'caution.variation-turned': 'Kesalahan ini hampir sama dengan variasi {variation} ke arah terbalik: apakah timur tertukar dengan barat?',
   'caution.variation-missing': 'Model magnetik berlaku dari 2015 sampai 2030. Masukkan variasi dari peta untuk memperoleh deviasi.',
+  'caution.other-side': 'Kesalahan {error} lebih dari sudut siku-siku: periksa apa yang diamati, baringannya dan waktunya.',
+  'caution.gyro-error-large': 'Kesalahan gasing {error} itu besar: periksa apa yang diamati, baringannya dan waktunya, lalu pedoman gasing beserta setelan kecepatan dan lintangnya.',
+  'caution.far-from-card': 'Deviasi berbeda {difference} dari daftar, jauh melebihi ketidakpastian ± {doubt}: periksa apa yang diamati, baringannya dan waktunya, lalu pedoman dan daftar.',
+  'caution.beyond-doubt-of-card': 'Deviasi berbeda {difference} dari daftar, lebih dari dua kali ketidakpastian ± {doubt}. Ambil baringan lain.',
+  'caution.within-doubt-of-card': 'Selisih dengan daftar, {difference}, masih dalam ketidakpastian (± {doubt}).',
+  'caution.deviation-large': 'Deviasi {deviation} itu besar bagi pedoman yang sudah ditimbal: periksa apa yang diamati, baringannya dan waktunya, lalu pedoman.',
+  'caution.deviation-unreal': 'Kekeliruan jauh lebih mungkin daripada deviasi {deviation}: periksa apa yang diamati, baringannya dan waktunya, timur dan barat. Jangan dipakai tanpa pemeriksaan lain.',
   'sight.untimed': 'Masukkan waktu baringan untuk menyimpannya dalam buku catatan.',
 };

@@ -60,7 +60,6 @@ export const transitMessages: Catalogue = {
   'doubt.opening': 'benda tidak tepat segaris, menurut mata',
   'doubt.ship': 'tempat kapal',
   'caution.reciprocal': 'Kesalahan {error} mendekati setengah putaran: baringan diambil ke arah sebaliknya sepanjang garis, atau kedua benda tertukar. Bila dibalik, kesalahannya {turned}.',
-  'caution.transit.other-side': 'Kesalahan {error} lebih dari sudut siku-siku: periksa baringan dan benda.',
   'caution.place-or-time-missing': 'Masukkan posisi dan tanggal, atau variasi dari peta, untuk memperoleh deviasi.',
   'caution.marks-exchanged': '{line}Dari posisi ini benda belakang lebih dekat: arah garis terbalik. Tukar kedua benda atau periksa posisi.',
   'caution.between-marks': '{line}Menurut posisi ini kapal berada di antara kedua benda: keduanya tidak dapat terlihat segaris.',
@@ -72,9 +71,4 @@ export const transitMessages: Catalogue = {
   'caution.convergence': '{line}Garis pandang dan garis lurus di peta Mercator berbeda {difference} di sini: ambil yang pertama.',
   'caution.odd-mark': 'Garis {number} berbeda {difference} dari rata-rata yang lain, melebihi ketidakpastian pembacaannya: periksa benda dan baringannya.',
   'caution.marks-disagree': 'Kedua garis berbeda {difference}, melebihi ketidakpastian pembacaannya: ambil garis ketiga.',
-  'caution.transit.gyro-error-large': 'Kesalahan gasing {error} itu besar: periksa benda, baringan, dan pedoman gasing beserta setelan kecepatan dan lintangnya.',
-  'caution.transit.far-from-card': 'Deviasi berbeda {difference} dari daftar, jauh melebihi ketidakpastian ± {doubt}: periksa benda dan baringan, lalu daftar.',
-  'caution.transit.beyond-doubt-of-card': 'Deviasi berbeda {difference} dari daftar, lebih dari dua kali ketidakpastian ± {doubt}. Ambil garis kedua.',
-  'caution.transit.within-doubt-of-card': 'Selisih dengan daftar, {difference}, masih dalam ketidakpastian (± {doubt}).',
-  'caution.transit.deviation-large': 'Deviasi {deviation} itu besar bagi pedoman yang sudah ditimbal: periksa benda, baringan dan variasi.',
 };

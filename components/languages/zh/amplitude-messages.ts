@@ -47,10 +47,6 @@ export const amplitudeMessages: Catalogue = {
   'caution.not-at-horizon': '此时中心真高度为{altitude}，而应为{expected}：天体并不在地平上。在核对时间、船位和天体之前，不要使用此误差。',
   'caution.far-from-moment': '此时中心真高度为{altitude}：天体不在地平上，此时测得的方位不能用于出没方位角法。',
   'caution.time-and-moment': '此时中心真高度为{altitude}，而应为{expected}，方位相差{effect}：请检查时间以及位于地平上的部位。',
-  'caution.zone-time-ahead': '此时天体不在地平上，但若钟表比UTC快{hours}小时则正在地平上：所输入的像是区时（时区号−{hours}）。',
-  'caution.zone-time-behind': '此时天体不在地平上，但若钟表比UTC慢{hours}小时则正在地平上：所输入的像是区时（时区号+{hours}）。',
-  'caution.longitude-turned': '此时天体不在此地的地平上，但在经度{longitude}处则在：是否把东经当成了西经？',
-  'caution.latitude-turned': '此时天体不在此地的地平上，但在纬度{latitude}处则在：是否把北纬当成了南纬？',
   'caution.steep-horizon': '天体在此地斜向穿过地平：高度差十分之一度，方位就变化{effect}。改测较高天体的方位角更可靠。',
   'caution.star-on-horizon': '水天线上很少能看到恒星；在高度5至30度处测方位角更可靠。',
 };

@@ -29,5 +29,12 @@ export const sightAnswerMessages: Catalogue = {
   'caution.variation-unlike-model': '输入的磁差{given}与此处模型的{modelled}相差很大：请检查其名称（E或W）、船位，以及海图上有无磁力异常的注记。',
   'caution.variation-turned': '误差几乎等于磁差{variation}的反向值：是否把东当成了西？',
   'caution.variation-missing': '地磁模型适用于2015年至2030年。请输入海图上的磁差以求自差。',
+  'caution.other-side': '误差{error}大于直角：请检查所测目标、方位和时间。',
+  'caution.gyro-error-large': '陀罗差{error}偏大：请检查所测目标、方位和时间，再检查陀罗经及其航速、纬度设定。',
+  'caution.far-from-card': '自差与自差表相差{difference}，远超不确定度±{doubt}：请检查所测目标、方位和时间，再检查罗经和自差表。',
+  'caution.beyond-doubt-of-card': '自差与自差表相差{difference}，超过不确定度±{doubt}的两倍。请另测一方位。',
+  'caution.within-doubt-of-card': '与自差表之差{difference}在不确定度（±{doubt}）之内。',
+  'caution.deviation-large': '对于校正过的罗经，自差{deviation}偏大：请检查所测目标、方位和时间，再检查罗经。',
+  'caution.deviation-unreal': '与其说自差为{deviation}，不如说多半是差错：请检查所测目标、方位和时间以及东西名称。未经另行核对，不得使用。',
   'sight.untimed': '输入观测方位的时间，方可记入记录簿。',
 };

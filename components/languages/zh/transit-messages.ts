@@ -59,7 +59,6 @@ export const transitMessages: Catalogue = {
   'doubt.opening': '肉眼看来两标未完全重叠',
   'doubt.ship': '船位',
   'caution.reciprocal': '误差{error}接近半周：方位沿线取反了，或前后标互换了。反转后误差为{turned}。',
-  'caution.transit.other-side': '误差{error}大于直角：请检查方位和物标。',
   'caution.place-or-time-missing': '输入船位和日期，或海图上的磁差，才能求得自差。',
   'caution.marks-exchanged': '{line}从此船位看，后标反而较近：此线方位相反。请互换两标或检查船位。',
   'caution.between-marks': '{line}按此船位，船在两标之间：不可能看到两标重叠。',
@@ -71,9 +70,4 @@ export const transitMessages: Catalogue = {
   'caution.convergence': '{line}视线与墨卡托海图上的直线在此相差{difference}：以前者为准。',
   'caution.odd-mark': '第{number}条线与其余平均值相差{difference}，超过其读数的不确定度：请检查其物标和方位。',
   'caution.marks-disagree': '两条线相差{difference}，超过读数的不确定度：请测第三条。',
-  'caution.transit.gyro-error-large': '陀罗差{error}偏大：请检查物标、方位和陀罗经及其航速、纬度设定。',
-  'caution.transit.far-from-card': '自差与自差表相差{difference}，远超不确定度±{doubt}：请检查物标和方位，再检查自差表。',
-  'caution.transit.beyond-doubt-of-card': '自差与自差表相差{difference}，超过不确定度±{doubt}的两倍。请再测一条线。',
-  'caution.transit.within-doubt-of-card': '与自差表之差{difference}在不确定度（±{doubt}）之内。',
-  'caution.transit.deviation-large': '对于校正过的罗经，自差{deviation}偏大：请检查物标、方位和磁差。',
 };

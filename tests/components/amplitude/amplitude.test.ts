@@ -188,6 +188,16 @@ describe('what belongs to the answer', () => {
     expect(headline(element)).not.to.contain('gyro low');
   });
 
+  // A compass that errs by 60° may be found so, by lightning or a magnet beside it, and belongs in the book; an officer who misread must not use it.
+  it('claims no doubt, but may be kept, where a slip is far likelier than the deviation', async () => {
+    const element = await answered();
+    element.bearing = String((Number(element.result?.trueBearing) + 300) % 360);
+    await element.updateComplete;
+    expect(Math.abs(element.result?.deviation ?? 0)).to.be.within(42, 90);
+    expect(headline(element)).to.contain('not to be used').and.not.to.contain('say ');
+    expect(root(element).textContent).to.contain('A slip is far likelier than a deviation of').and.contain('Enter in the record');
+  });
+
   // A wrong clock used to stand under a confident figure with its doubt.
   it('claims no doubt for an error that a caution makes worthless', async () => {
     const element = await answered();
@@ -334,8 +344,9 @@ describe('a time that cannot be', () => {
     element.time = '04:52:40';
     await element.updateComplete;
     const warning = root(element).querySelector('.headline .cautions .warning')?.textContent ?? '';
-    expect(warning).to.contain('4 h behind UTC');
-    expect(warning).to.contain('zone description +4');
+    expect(warning).to.contain('changed by +4 h').and.contain('zone description +4');
+    // A watch an hour out in another zone was told as a matter of zones alone.
+    expect(warning).to.contain('or is the hour wrong?');
   });
 });
 

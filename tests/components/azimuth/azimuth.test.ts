@@ -273,12 +273,12 @@ describe('a series', () => {
   });
 
   // Its key was shown in place of the words.
-  it('is told of a latitude of the other name in its own words', async () => {
+  it('is told of a latitude of the other name, with its figure', async () => {
     const element = await fixture<LubberAzimuth>(html`<lubber-azimuth latitude="30N" longitude="040W" instant="2026-02-10T12:00:00Z" body="Sun" bearing="0" compass="gyro"></lubber-azimuth>`);
     const seen = element.result && 'trueBearing' in element.result ? Number(element.result.trueBearing) : NaN;
     Object.assign(element, { latitude: '30S', series: [0, 1, 2].map((minute) => `12:0${minute}:00 ${(seen + minute * 0.13).toFixed(1)}`).join('\n') });
     await element.updateComplete;
-    expect(text(element, '.explanation')).to.contain('if the latitude were of the other name').and.not.contain('caution.');
+    expect(text(element, '.explanation')).to.match(/if the latitude were \d+°.+: has north been taken for south\?/).and.not.contain('caution.');
   });
 
   it('says which line is wrong, and keeps it', async () => {
@@ -305,7 +305,7 @@ describe('a series', () => {
     element.series = '19:50 150\n19:51 150.3\n19:52 150.5';
     await element.updateComplete;
     const working = root(element).querySelector('[part=working]')?.textContent ?? '';
-    expect(working).to.contain('Mean of the errors that count').and.contain('Scatter of one bearing').and.contain('of so few bearings');
+    expect(working).to.contain('Mean of the errors that count').and.contain('Scatter of one bearing').and.contain('the scatter of so few');
     expect(working).to.contain('Worked unrounded, shown rounded');
     expect(working).not.to.match(/step\.|NaN|undefined/);
   });

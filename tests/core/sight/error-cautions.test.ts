@@ -88,5 +88,13 @@ describe('a large deviation', () => {
   it('is one above 21° in the caution zone, where a compass errs three times as much', () =>
     assert.deepEqual([said(15, 'caution'), said(-25, 'caution')], [['caution-zone'], ['caution-zone', 'deviation-large']]));
   it('is no second alarm in the blackout zone', () => assert.deepEqual(said(-50, 'blackout'), ['blackout-zone']));
+  // No card is made so, and beyond 29° of D alone a magnetic heading has more than one answer (trade practice): 60° was only called large.
+  it('is hardly real above six times as much, beside a card too that does not foretell it; where the needle is weak it may be', () => {
+    assert.deepEqual([said(42, 'normal'), said(-43, 'normal'), said(85, 'caution')], [['deviation-large'], ['deviation-unreal'], ['caution-zone', 'deviation-large']]);
+    const variation = { source: 'model', model: 'WMM2025', value: 0, sigma: 0.3, zone: 'normal' } as const;
+    const beside = (cardDeviation: number): string[] =>
+      errorCautions({ trueBearing: 90, compassBearing: 30, compass: 'magnetic', error: 60, variation, deviation: 60, cardDeviation, difference: 60 - cardDeviation }, 0.6).map(({ code }) => code);
+    assert.deepEqual([beside(3), beside(59.5), beside(30)], [['deviation-unreal'], ['within-doubt-of-card'], ['far-from-card']]);
+  });
   it('is none within twice its doubt', () => assert.deepEqual([said(8, 'normal', 4.5), said(8, 'normal', 3.5)], [[], ['deviation-large']]));
 });
