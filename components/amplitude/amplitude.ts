@@ -164,9 +164,10 @@ export class LubberAmplitude extends SightElement {
   #missing(): TemplateResult {
     const { states, gyro } = this;
     return missingView(this, [
-      ...fieldNames(this, states, { latitude: true, longitude: true, date: true, time: true, heightOfEye: true }),
+      ...fieldNames(this, states, { latitude: true, longitude: true, date: true, time: true }),
       { state: states.bearing, label: bearingLabel(this, this.#entered), needed: true },
       ...headAndSplitNames(this, gyro, states),
+      ...fieldNames(this, states, { heightOfEye: true }),
     ]);
   }
 

@@ -15,12 +15,12 @@ function namesOfLine(host: LubberElement, line: LineShown): FieldName[] {
   });
 }
 
-/** The fields of the lines, and of the ship; her place is needed only for a bearing of one mark from her. */
+/** The fields of the lines, and of the ship, as they stand one below the other; her place is needed only for a bearing of one mark from her. */
 export function neededFields(host: LubberElement, lines: readonly LineShown[], states: TransitStates, gyro: boolean): FieldName[] {
   const place = lines.some(({ kind }) => kind === 'one-mark');
   return [
     ...lines.flatMap((line) => namesOfLine(host, line)),
-    ...fieldNames(host, states, { latitude: place, longitude: place, date: false, time: false }),
     ...headAndSplitNames(host, gyro, states),
+    ...fieldNames(host, states, { latitude: place, longitude: place, date: false, time: false }),
   ];
 }

@@ -99,7 +99,7 @@ describe('an altitude by the sextant', () => {
     await type(element, 'declination', '20-13.8N');
     await type(element, 'latitude', '33-24N');
     await type(element, 'longitude', '0');
-    expect(headline(element)).to.contain('Still needed: Bearing by compass and Height of eye.');
+    expect(headline(element)).to.contain('Still needed: Height of eye and Bearing by compass.');
     await type(element, 'heightOfEye', '18');
     expect(headline(element)).to.contain('097.7° true');
     await type(element, 'bearing', '097');
