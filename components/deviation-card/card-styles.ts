@@ -14,7 +14,7 @@ export const cardStyles = css`
   .halves { display: grid; grid-template-columns: 1fr 1fr; gap: 0 var(--space-9); margin: 0; }
   .pocket .halves { gap: 0 var(--space-2); }
   /* The card wants the whole width before its figures get too small to read. */
-  .close .columns { grid-template: 'headline' auto 'fields' auto 'explanation' auto / minmax(0, 1fr); row-gap: var(--space-6); }
+  .close .columns { grid-template: none / minmax(0, 1fr); row-gap: var(--space-6); }
   .close .fields { columns: 2; column-gap: var(--space-9); }
   .close .fields > * { break-inside: avoid; }
   .narrow .paper { padding: var(--space-2); }

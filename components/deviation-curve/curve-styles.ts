@@ -18,7 +18,6 @@ export const curveStyles = css`
     .slider { display: none; }
     .fields { display: none; }
     .headline { break-after: avoid; }
-    .frame .columns { grid-template: 'headline' auto 'explanation' auto / minmax(0, 1fr); }
     .figures { font-size: 9pt; line-height: 1.2; }
     .figures th, .figures td { padding-block: 0; }
   }

@@ -5,7 +5,6 @@ export const ironStyles = css`
   .top { display: flex; flex-wrap: wrap; gap: 0 var(--space-9); justify-content: space-between; align-items: baseline; }
   .top > div { flex: 0 1 20rem; min-inline-size: 0; }
   .columns { grid-template-columns: clamp(16.5rem, 34%, 20rem) minmax(0, 1fr); }
-  .narrow .columns { grid-template-columns: minmax(0, 1fr); }
   .tabs { display: flex; flex-wrap: wrap; gap: 0 var(--space-4); border-block-end: 1px solid var(--line); margin-block-end: var(--space-4); }
   .tabs button { border: 0; border-block-end: 2px solid transparent; border-radius: 0; padding: var(--space-1) 0; margin-block-end: -1px; min-height: var(--target); }
   .tabs button[aria-selected='true'] { color: var(--ink); border-block-end-color: var(--accent); }
@@ -29,14 +28,12 @@ export const ironStyles = css`
   .tight .answer, .answer.lost { --answer: var(--lubber-text-answer, 1.6rem); }
   .answer small.trouble { color: var(--warn); white-space: normal; }
   .tight dl.split { gap: var(--space-1) var(--space-4); }
-  .explanation .working { padding-inline-start: var(--space-9); }
   .legend-line { margin-block: var(--space-1) var(--space-2); }
   .parts { display: flex; flex-wrap: wrap; gap: var(--space-half) var(--space-4); margin-block: var(--space-1) 0; }
   .parts label { display: flex; align-items: center; gap: var(--space-2); font-size: var(--medium); min-height: var(--target); cursor: pointer; }
   .explanation > section { margin-block-start: var(--space-6); }
   figure { margin: 0 0 var(--space-3); }
   .two { display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: var(--space-4) var(--space-9); align-items: start; }
-  th .soft { color: var(--soft); }
   .narrow .explanation table { --cell: calc(1.5 * var(--space-1)); font-size: var(--small); }
   .narrow table.heel { --cell: var(--space-half); }
   table.voyage th.group { padding-block-start: var(--space-3); color: var(--soft); font-size: var(--small); }
@@ -84,7 +81,7 @@ export const ironStyles = css`
 
   @media print {
     .rod-picture, .parts { display: none; }
-    .place, .pair, .field, figure, .coefficients { break-inside: avoid; }
+    .place, .coefficients { break-inside: avoid; }
     .slider.with-picture { grid-template-columns: 1fr; }
     .fields > :not(details, .field, .place, .slider, .pair), .fields details:not([open]) { display: none; }
     .fields { columns: 2; margin-block-end: 1rem; }

@@ -9,13 +9,12 @@ export const recordStyles = css`
   .alarm button { margin-block-start: var(--space-1); }
   .told { margin: var(--space-2) 0; min-block-size: 1.45em; }
   .told.wrong { color: var(--bad); }
-  .told.wrong::before { content: '▲ '; content: '▲ '/''; }
   .form-grid { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(15rem, 100%), 1fr)); gap: 0 var(--space-6); align-items: start; padding-block: var(--space-2); }
-  .form-grid .wide { grid-column: 1 / -1; }
+  .wide { grid-column: 1 / -1; }
   .form-grid .field + .hint { margin-block: calc(-1 * var(--space-2)) var(--gap); }
   .book { inline-size: 100%; --cell: clamp(var(--space-2), 1.1vw, var(--space-3)); }
   .book th, .book td { vertical-align: baseline; }
-  .book th.figure, .book td.figure { white-space: nowrap; }
+  .book th.figure { white-space: nowrap; }
   .nowrap { white-space: nowrap; }
   .scroll + [part='transfer'] { margin-block-start: var(--space-3); }
   .scroll + .scroll { margin-block-start: var(--space-4); }
@@ -23,7 +22,7 @@ export const recordStyles = css`
   .book tr.struck > td .letter { text-decoration: line-through; }
   .book button.open { min-inline-size: max(2.4rem, var(--target)); padding: 0 var(--space-1); text-align: right; font-variant-numeric: inherit; }
   .book .mark { display: block; color: var(--warn); font-size: var(--small); }
-  .book .mark::before { content: '▲ '; content: '▲ '/''; }
+  .told.wrong::before, .book .mark::before { content: '▲ '; content: '▲ '/''; }
   .book .note { display: inline-block; inline-size: 100%; color: var(--soft); font-size: var(--small); text-decoration: none; }
   .narrow table, .close .book { font-size: var(--small); }
   .narrow .book { --cell: 0.3rem; }
@@ -31,10 +30,9 @@ export const recordStyles = css`
   @media screen and (max-width: 896px) {
     .book .spare { display: none; }
   }
-  dl.particulars { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(8.2rem, 100%), 1fr)); gap: var(--space-1) var(--space-6); margin: var(--space-2) 0 var(--space-2); }
+  dl.particulars { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(8.2rem, 100%), 1fr)); gap: var(--space-1) var(--space-6); margin: var(--space-2) 0; }
   dl.particulars dt { color: var(--soft); font-size: var(--small); }
   dl.particulars dd { margin: 0; overflow-wrap: anywhere; }
-  dl.particulars .wide { grid-column: 1 / -1; }
   .charts { display: grid; grid-template-columns: 1fr 1fr; gap: 0 var(--space-9); margin-block-start: var(--space-2); }
   .narrow .charts { grid-template-columns: minmax(0, 1fr); }
   .charts figure { margin: 0; min-inline-size: 0; }
@@ -50,6 +48,6 @@ export const recordStyles = css`
     .book { --cell: 0.35rem; }
     .book th, .book td { padding-block: 0.08rem; }
     .book button.open { display: inline; border: 0; color: inherit; padding: 0; min-height: 0; text-decoration: none; font-size: inherit; }
-    .book tr, table:not(.book) { break-inside: avoid; }
+    table:not(.book) { break-inside: avoid; }
   }
 `;

@@ -26,8 +26,9 @@ export const answerStyles = css`
   .standing { margin: var(--space-4) 0 0; border-block-start: 1px solid var(--line); padding-block-start: var(--space-2); }
   .working { padding-inline-start: var(--space-9); margin: var(--space-1) 0; }
   .working li { margin-block-end: var(--space-2); color: var(--soft); }
-  .working li > span { display: block; font-size: var(--medium); }
-  .working .line { display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-2); align-items: center; color: var(--ink); padding-block: var(--space-half); }
+  /* Words end before the shade of an edge beyond which there is more. */
+  .working li > span { display: block; font-size: var(--medium); padding-inline-end: var(--space-2); }
+  .working .line { display: flex; flex-wrap: wrap; gap: var(--space-1) var(--space-2); align-items: center; color: var(--ink); padding: var(--space-half) 0; }
   /* Formulas run from the left in every language, and stand where the words begin; one too long is read from its beginning. */
   [dir='rtl'] .working { direction: rtl; }
   [dir='rtl'] .line { direction: ltr; justify-content: safe flex-end; }

@@ -23,18 +23,16 @@ export const baseStyles = css`
   .small { font-size: var(--small); }
   /* Headline and explanation stand beside the fields; where there is no room, around them, answer first. */
   .columns {
-    display: grid; grid-template: 'fields headline' auto 'fields explanation' 1fr / clamp(16.5rem, 33%, 19rem) minmax(0, 1fr);
+    display: grid; grid-template: auto 1fr / clamp(16.5rem, 33%, 19rem) minmax(0, 1fr);
     column-gap: var(--space-9); align-items: start;
   }
   .columns > * { min-inline-size: 0; }
-  .columns > .fields { grid-area: fields; }
-  .columns > .headline { grid-area: headline; }
-  .columns > .explanation { grid-area: explanation; }
+  .columns > .fields { grid-row: span 2; }
   .narrow .columns { display: flex; flex-direction: column; align-items: stretch; }
   /* As if its parts were the columns' own: so the answer stays in sight over the fields below it. */
   .narrow .columns > .headline { display: contents; }
   .narrow .headline > * { order: -1; }
-  .narrow .columns > :is(.fields, .explanation) { margin-block-start: var(--space-6); }
+  .narrow .columns > :not(.headline) { margin-block-start: var(--space-6); }
   .row { display: flex; flex-wrap: wrap; gap: var(--space-2) var(--space-3); align-items: center; }
   /* The cause of a doubt stands at the head of its row: the field needs no label for the eye. */
   .spoken, .supposed label { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }

@@ -3,7 +3,6 @@ import { css } from 'lit';
 /** The entry of correctors: a line each, three parts of it. */
 export const correctorsStyles = css`
   .correctors-entry table { inline-size: 100%; margin-block-end: var(--space-2); }
-  .correctors-entry input::placeholder { font-style: italic; }
   .correctors-entry caption { text-align: start; color: var(--soft); font-size: var(--small); }
   /* In one line where there is room, else where it stands below what it is: less would cut a word off. */
   .correctors-entry tr { display: flex; flex-wrap: wrap; gap: 1px var(--space-2); }

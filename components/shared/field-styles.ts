@@ -26,7 +26,7 @@ export const fieldStyles = css`
   /* What is typed runs as its letters do, and stands at the side of the label. */
   [dir='rtl'] input { text-align: right; }
   .entry :focus-visible { outline: 0; }
-  .entry input::placeholder { font-style: italic; font-size: var(--medium); }
+  ::placeholder { font-style: italic; font-size: var(--medium); }
   .echo { margin-inline-start: auto; font-size: var(--small); color: var(--soft); white-space: nowrap; }
   .problem, .hint { color: var(--bad); font-size: var(--small); margin: var(--space-1) 0 0; }
   .problem::before { content: '▲ '; content: '▲ '/''; }
@@ -38,7 +38,7 @@ export const fieldStyles = css`
   /* An outline is drawn over what is chosen, of which Firefox rounds the edges otherwise than those of a border. */
   .choices { display: flex; flex-wrap: wrap; outline: 1px solid var(--edge); outline-offset: -1px; border-radius: var(--radius); margin-block-start: var(--space-1); }
   .choices label {
-    flex: 1 1 45%; display: flex; align-items: center; gap: var(--space-1); padding: var(--space-1) var(--space-2);
+    flex: 1 1 45%; display: flex; align-items: center; gap: var(--space-1); padding: var(--space-1);
     min-height: var(--target); font-size: var(--medium); color: var(--soft); cursor: pointer;
   }
   .three label { flex-basis: 30%; }

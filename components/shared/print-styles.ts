@@ -18,7 +18,7 @@ export const printStyles = css`
     .entry input, .entry select { padding: 0; font-size: inherit; }
     .entry select { appearance: none; margin: 0; }
     .echo { font-size: 8.5pt; }
-    .fields > .pair, .fields details .pair { display: block; }
+    .fields .pair { display: block; }
     .entry input { min-inline-size: 6.5rem; }
     .frame ::placeholder { color: transparent; }
     .frame math { font-size: 0.85em; }

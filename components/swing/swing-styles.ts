@@ -14,7 +14,7 @@ export const swingStyles = css`
   [part='curve'] { max-inline-size: 46rem; }
   .both [part='curve'] { max-inline-size: 34rem; }
   .narrow .swing { flex-direction: column; align-items: stretch; }
-  .narrow .swing > .entry-side, .narrow .swing > .result-side { flex-basis: auto; inline-size: 100%; }
+  .frame.narrow .swing > * { flex-basis: auto; inline-size: 100%; }
   .settings { display: flex; flex-wrap: wrap; gap: 0 var(--space-6); align-items: flex-start; }
   .settings > * { flex: 1 1 12rem; min-inline-size: min(100%, 12rem); }
   .settings .entry input { flex-basis: 4.5rem; }
@@ -69,7 +69,6 @@ export const swingStyles = css`
   table.grid td.bad { color: var(--bad); font-weight: 600; padding-inline-start: var(--space-1); }
   table.grid tr.reason td { padding-block: 0 var(--space-2); white-space: normal; }
   table.grid tr.reason .problem { max-inline-size: 24rem; }
-  table.grid tr.reason[hidden] { display: none; }
   .use { display: flex; align-items: center; justify-content: center; min-height: var(--target); min-inline-size: var(--target); cursor: pointer; }
   .paper-only { display: none; }
   table.grid tr.compasses th { color: var(--ink); }
@@ -81,7 +80,7 @@ export const swingStyles = css`
   .binnacles > * { flex: 1 1 20rem; min-inline-size: 0; max-inline-size: 36rem; }
   .narrow .of-compass, .narrow .binnacles > * { flex-basis: 100%; }
   .binnacles { margin-block-start: var(--space-3); }
-  .settings > p#line, .settings > p#line-problem { margin-block-end: var(--gap); }
+  #line, #line-problem { margin-block-end: var(--gap); }
   .stage { max-inline-size: 22rem; margin-block-start: var(--space-3); }
   .narrow table.grid tr.reason .problem { max-inline-size: 16rem; }
   table.change { margin-block-end: var(--space-3); }
@@ -94,7 +93,6 @@ export const swingStyles = css`
   table.coefficients tbody th { white-space: nowrap; }
   table.coefficients th .part { color: var(--soft); font-size: var(--small); margin-inline-start: var(--space-1); }
   .narrow table.coefficients th .part { display: none; }
-  table.coefficients td { white-space: nowrap; }
   .advice ol { padding-inline-start: var(--space-6); margin-block: var(--space-1) var(--space-3); }
   .advice li { margin-block-end: var(--space-2); max-inline-size: 40rem; }
   @media print {
