@@ -14,13 +14,13 @@ export const drillStyles = css`
   dl.givens { margin: var(--space-2) 0 var(--space-3); max-inline-size: 34rem; }
   dl.givens > div { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 var(--space-4); border-block-end: 1px solid var(--line); padding-block: var(--space-1); }
   dl.givens dt { color: var(--soft); font-size: var(--medium); }
-  dl.givens dd { margin: 0; margin-inline-start: auto; }
+  dl.givens dd { margin-inline-start: auto; }
   .given-table { margin-block-end: var(--space-3); }
   .given-table caption { text-align: start; color: var(--soft); font-size: var(--small); padding-block-end: var(--space-1); }
-  .given-table th, .given-table td { padding-block: var(--space-half); padding-inline: 0 var(--space-3); white-space: nowrap; }
-  .narrow .given-table th, .narrow .given-table td { padding-inline-end: var(--space-2); }
-  .given-table th:nth-child(2n), .given-table td:nth-child(2n) { padding-inline-end: var(--space-6); }
-  .narrow .given-table th:nth-child(2n), .narrow .given-table td:nth-child(2n) { padding-inline-end: var(--space-3); }
+  .given-table :is(th, td) { padding-block: var(--space-half); padding-inline: 0 var(--space-3); white-space: nowrap; }
+  .narrow .given-table :is(th, td) { padding-inline-end: var(--space-2); }
+  .given-table :nth-child(2n) { padding-inline-end: var(--space-6); }
+  .narrow .given-table :nth-child(2n) { padding-inline-end: var(--space-3); }
   .verdict { font-size: var(--medium); margin: calc(-1 * var(--space-2)) 0 var(--gap); padding-inline-start: var(--space-2); border-inline-start: 3px solid var(--line); }
   .verdict.right { border-inline-start-color: var(--accent); }
   .verdict.wrong { border-inline-start-color: var(--warn); }
@@ -29,7 +29,7 @@ export const drillStyles = css`
   .progress { display: flex; flex-wrap: wrap; gap: var(--space-1); list-style: none; margin: 0 0 var(--space-4); padding: 0; }
   .progress button { min-inline-size: max(2.1rem, var(--target)); padding-inline: var(--space-2); border-color: var(--line); color: var(--soft); }
   .progress button.here { border-color: var(--accent); color: var(--ink); font-weight: 600; }
-  .progress button.right, .progress button.partly, .progress button.wrong { background: var(--raise); }
+  .progress :is(.right, .partly, .wrong) { background: var(--raise); }
   .progress button span { margin-inline-start: 0.2em; }
   dl.outcome { margin: 0; }
   dl.outcome dt { color: var(--soft); font-size: var(--small); }

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import type { CSSResultGroup, TemplateResult } from 'lit';
 import { state as internal } from 'lit/decorators.js';
 import { answerStyles } from '../shared/answer-styles.js';
+import { errorColumnStyles } from '../shared/error-column-styles.js';
 import type { FieldInput } from '../shared/field.js';
 import { listText } from '../shared/list-text.js';
 import { sharedStyles } from '../shared/lubber-element.js';
@@ -51,7 +52,7 @@ import { summaryView } from './summary-view.js';
  * @csspart message - what was last said of an answer
  */
 export class LubberDrill extends DrillSetElement {
-  static override styles: CSSResultGroup = [sharedStyles, mainButtonStyles, answerStyles, drillStyles];
+  static override styles: CSSResultGroup = [sharedStyles, mainButtonStyles, answerStyles, errorColumnStyles, drillStyles];
 
   @internal() private message = '';
   @internal() private chosen: { kind: string; level: number } = { kind: '', level: USUAL.level };

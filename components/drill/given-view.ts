@@ -4,6 +4,7 @@ import type { Column, Given, GivenValue } from '../../core/drill/exercise.js';
 import { quantity } from '../../core/working/quantity.js';
 import type { Quantity } from '../../core/working/quantity.js';
 import { bodyName } from '../shared/body-name.js';
+import { errorInColumn } from '../shared/error-parts.js';
 import { formatBearing, formatLongitude } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { quantityText } from '../shared/quantity-text.js';
@@ -23,8 +24,9 @@ function numberText(code: string, given: Quantity): string {
   return unit === 'bearing' ? formatBearing(value, decimalsOf(value)) : quantityText(given);
 }
 
-function cellText({ code, unit }: Column, value: number): string {
-  return unit === 'hour' ? String(value).padStart(2, '0') : numberText(code, quantity(value, unit));
+function cellView({ code, unit }: Column, value: number): TemplateResult {
+  if (unit === 'error') return errorInColumn(value);
+  return html`<bdi dir="ltr">${unit === 'hour' ? String(value).padStart(2, '0') : numberText(code, quantity(value, unit))}</bdi>`;
 }
 
 function wordText(host: LubberElement, word: string): string {
@@ -58,7 +60,7 @@ function tableView(host: LubberElement, code: string, { columns, rows }: TableVa
       <tbody>
         ${inBlocks(rows, blocks).map(
           (line) => html`<tr>
-            ${line.map((row) => columns.map((column, index) => html`<td class="figure"><bdi dir="ltr">${row ? cellText(column, row[index] ?? 0) : ''}</bdi></td>`))}
+            ${line.map((row) => columns.map((column, index) => html`<td class="figure">${row ? cellView(column, row[index] ?? 0) : ''}</td>`))}
           </tr>`,
         )}
       </tbody>
