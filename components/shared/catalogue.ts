@@ -60,8 +60,8 @@ export function shownLanguage(language: string): string {
 
 const places = /\{(\w+)\}/g;
 
-/** The spaces between ± and its figure, and between a figure and its letter: no line may break there. */
-const bound = /(±|[°′](?= (?:[A-Z]\b|\d))) /g;
+/** The spaces between ± and its figure, between what is counted and its count, and between a figure and its letter: no line may break there. */
+const bound = /(±|:(?= \d)|[°′](?= (?:[A-Z]\b|\d))) /g;
 
 /** The text of a key with its `{places}` filled; a key nobody knows is shown as it is. */
 export function translate(language: string, english: Catalogue, key: string, values?: Values): string {

@@ -8,7 +8,7 @@ export const deviationTableMessages: Catalogue = {
   'table.title': 'Left out as a title: {title}',
   'table.line': 'Line {line}, “{text}”:',
   'table.more': 'Further lines: {count}.',
-  'accepted.table': 'Accepted, a line each: 045 2.5W, or 045, a tab and −2,5. Figures without a letter are easterly only where others have a minus.',
+  'accepted.table': 'Accepted, a line each: 045 2.5W, or 045, a tab and −2.5. Figures without a letter are easterly only where others have a minus.',
   'refusal.two-columns': 'A heading and a deviation are needed.',
   'refusal.given-twice': 'This heading has another deviation above.',
 };

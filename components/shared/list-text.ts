@@ -2,7 +2,7 @@ import type { Translate } from './catalogue.js';
 
 /** Things told one after the other as the page's language strings them: `A, B and C`. */
 export function listText(t: Translate, parts: readonly string[]): string {
-  const [last, ...before] = [...parts].reverse();
-  if (last === undefined) return '';
-  return before.length === 0 ? last : `${before.reverse().join(t('list.comma'))}${t('list.last')}${last}`;
+  const before = [...parts];
+  const last = before.pop() ?? '';
+  return before.length > 0 ? before.join(t('list.comma')) + t('list.last') + last : last;
 }

@@ -59,7 +59,7 @@ export const swingMessages: Catalogue = {
   'swing.variation.model': 'from the model',
   'swing.constant': 'A, if lost, taken as',
   'swing.constant.none': 'not taken',
-  'swing.accepted.radius': 'Accepted: metres, or feet as 900 ft.',
+  'swing.accepted.radius': 'Accepted: metres, or feet as 900\u00a0ft.',
   'swing.accepted.distance': 'Accepted: nautical miles, 0.05 to 100.',
   'swing.model': 'Curve',
   'swing.model.auto': 'whichever fits',

@@ -53,7 +53,7 @@ export const transitMessages: Catalogue = {
   'transit.north.magnetic': 'magn. N',
   'transit.north.compass': 'comp. N',
   'transit.north.gyro': 'gyro N',
-  'accepted.doubt.m': 'Accepted: 0 to 5000 m, one standard deviation.',
+  'accepted.doubt.m': 'Accepted: 0 to 5000\u00a0m, one standard deviation.',
   'accepted.markName': 'Accepted: any words.',
   'step.transit.true.one-mark': 'True bearing along the line of sight (geodesic on WGS 84)',
   'step.transit.error.magnetic': 'Its error: true less compass',

@@ -105,7 +105,7 @@ describe('the cmi5 package, launched by a platform', () => {
     const { page, lesson } = await launch({ launchData: { ...normal, masteryScore: 0.9 } });
     await status(page, 'open');
     for (let count = 0; count < 3; count += 1) await solveByKeyboard(page, lesson);
-    await page.waitForFunction(() => /Passed: 90.% was needed/.test(document.querySelector('lubber-drill')?.shadowRoot?.textContent ?? ''));
+    await page.waitForFunction(() => /Passed:\s90\s% was needed/.test(document.querySelector('lubber-drill')?.shadowRoot?.textContent ?? ''));
     await page.close();
   });
 

@@ -34,7 +34,7 @@ test('the month of the invented ship: under the strict policy, with a drifting c
       };
     });
     assert.deepEqual(codes, ['card-differs', 'drifting', 'coefficient-changed']);
-    assert.match(text, /Entries not yet exported: 61/);
+    assert.match(text, /Entries not yet exported:\s61/);
     // A coefficient is written by its sign; that B is easterly on east and westerly on west is what it means (Handbook of Magnetic Compass Adjustment).
     assert.match(text, /Coefficient B is \+0\.4° by the last 24 observations; the card has −2\.1°\./);
     assert.doesNotMatch(text, /NaN|undefined|Invalid Date/);

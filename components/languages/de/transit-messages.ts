@@ -47,7 +47,7 @@ export const transitMessages: Catalogue = {
   'transit.north.magnetic': 'mwN',
   'transit.north.compass': 'MgN',
   'transit.north.gyro': 'KrN',
-  'accepted.doubt.m': 'Zulässig: 0 bis 5000 m, eine Standardabweichung.',
+  'accepted.doubt.m': 'Zulässig: 0 bis 5000\u00a0m, eine Standardabweichung.',
   'accepted.markName': 'Zulässig: beliebige Worte.',
   'step.transit.true.one-mark': 'Rechtweisende Peilung längs der Sichtlinie (Geodäte auf WGS 84)',
   'step.transit.error.magnetic': 'Fehlweisung: rechtweisend minus Kompass',

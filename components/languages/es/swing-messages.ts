@@ -49,7 +49,7 @@ export const swingMessages: Catalogue = {
   'swing.variation.model': 'del modelo',
   'swing.constant': 'A, si se pierde, tomado como',
   'swing.constant.none': 'no se toma',
-  'swing.accepted.radius': 'Se admite: metros, o pies como 900 ft.',
+  'swing.accepted.radius': 'Se admite: metros, o pies como 900\u00a0ft.',
   'swing.accepted.distance': 'Se admite: millas náuticas, de 0,05 a 100.',
   'swing.model': 'Curva',
   'swing.model.auto': 'la que concuerde',

@@ -47,7 +47,7 @@ export const transitMessages: Catalogue = {
   'transit.north.magnetic': 'Nm',
   'transit.north.compass': 'Na',
   'transit.north.gyro': 'Ngir',
-  'accepted.doubt.m': 'Se admite: 0 a 5000 m, una desviación típica.',
+  'accepted.doubt.m': 'Se admite: 0 a 5000\u00a0m, una desviación típica.',
   'accepted.markName': 'Se admite: cualquier palabra.',
   'step.transit.true.one-mark': 'Demora verdadera a lo largo de la visual (geodésica en WGS 84)',
   'step.transit.error.magnetic': 'Su corrección: verdadera menos de aguja',

@@ -45,7 +45,7 @@ export const amplitudeMessages: Catalogue = {
   'doubt.horizonAltitude': 'hauteur à l’horizon : réfraction, houle, jugement à l’œil',
   'caution.not-at-horizon': 'À cette heure la hauteur vraie du centre est {altitude}, alors qu’elle devrait être {expected} : l’astre n’était pas sur l’horizon. Ne pas employer la variation avant d’avoir vérifié heure, position et astre.',
   'caution.far-from-moment':
-    'À cette heure la hauteur vraie du centre est {altitude} : l’astre n’est pas sur l’horizon, et un relèvement pris alors n’est pas une amplitude.',
+    'À cette heure la hauteur vraie du centre est {altitude} : l’astre n’est pas sur l’horizon, et un relèvement pris alors n’est pas une amplitude.',
   'caution.time-and-moment': 'À cette heure la hauteur vraie du centre est {altitude}, alors qu’elle devrait être {expected}, et son relèvement s’écarte de {effect} : vérifier l’heure, et ce qui était sur l’horizon.',
   'caution.steep-horizon': 'L’astre coupe ici l’horizon en biais : un dixième de degré de hauteur change le relèvement de {effect}. L’azimut d’un astre plus haut est un meilleur contrôle.',
   'caution.star-on-horizon': 'On voit rarement une étoile sur l’horizon visible même ; un azimut entre 5 et 30 degrés de hauteur est plus sûr.',

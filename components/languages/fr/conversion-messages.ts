@@ -104,8 +104,8 @@ export const conversionMessages: Catalogue = {
   'caution.taken-for-bearing': 'La déviation {deviation} semble prise pour le relèvement : au cap du navire le tableau donne {ofHead}.',
   'caution.wrong-name': 'À ce cap le tableau donne {ofHead} : la déviation de {deviation} a-t-elle reçu le mauvais nom ?',
   'caution.belongs-to-head': 'La déviation {deviation} est celle du cap. Au relèvement même le tableau donne {ofBearing}, qui ne compte pas.',
-  'caution.deviation-beyond': 'Une déviation de {deviation} dépasse de loin celle d’un compas compensé, dont la limite usuelle est de 5° : vérifier le chiffre et son nom. Est-ce la déclinaison, ou la variation entière ?',
-  'caution.deviation-beyond-by-card': 'Selon le tableau ou les coefficients la déviation est de {deviation}, bien au-delà de celle d’un compas compensé, dont la limite usuelle est de 5° : les vérifier, et le cap. Sont-ils ceux de ce compas ?',
+  'caution.deviation-beyond': 'Une déviation de {deviation} dépasse de loin celle d’un compas compensé, dont la limite usuelle est de 5° : vérifier le chiffre et son nom. Est-ce la déclinaison, ou la variation entière ?',
+  'caution.deviation-beyond-by-card': 'Selon le tableau ou les coefficients la déviation est de {deviation}, bien au-delà de celle d’un compas compensé, dont la limite usuelle est de 5° : les vérifier, et le cap. Sont-ils ceux de ce compas ?',
   'caution.gyro-error-beyond': 'Une variation du gyro de {error} est forte : contrôler le gyrocompas avant de s’y fier.',
-  'caution.five-terms': 'Les cinq coefficients, avec des déviations jusqu’à {largest}, peuvent eux-mêmes se tromper de plus d’un degré : un tableau de ce qui a été observé est plus sûr.',
+  'caution.five-terms': 'Les cinq coefficients, avec des déviations jusqu’à {largest}, peuvent eux-mêmes se tromper de plus d’un degré : un tableau de ce qui a été observé est plus sûr.',
 };

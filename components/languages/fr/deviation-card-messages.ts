@@ -7,7 +7,7 @@ export const deviationCardMessages: Catalogue = {
   'limit.in-service': '5° en service (ISO 25862)',
   'limit.panama-canal': 'moins de 7° (canal de Panama)',
   'limit.source': 'Source : {source}. La règle de l’État du pavillon prévaut.',
-  'source.marshall-amsa': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09) ; AMSA Marine Notice 19/2016 (résumé)',
+  'source.marshall-amsa': 'Republic of the Marshall Islands, Marine Notice 2-011-32 (6/09) ; AMSA Marine Notice 19/2016 (résumé)',
   'source.iso-adjusted': 'ISO 25862:2009, après régulation (citation de seconde main)',
   'source.iso-service': 'ISO 25862:2009, en service (citation de seconde main)',
   'source.panama-canal': 'Panama Canal OP Notice N-1-2022, 4.k (résumé)',
@@ -24,7 +24,7 @@ export const deviationCardMessages: Catalogue = {
   'card.problem.out-of-range': 'est hors limites',
   'card.problem.headings-disagree': 'donne deux déviations à un même cap',
   'caution.slope-too-steep': 'La courbe est trop raide pour une seule réponse : de {from} à {to} magnétique, plus d’un cap compas répond.',
-  'caution.lost-headings': 'Degrés de la rose où ce tableau ne donne aucune déviation, ou en donne deux : {count}.',
+  'caution.lost-headings': 'Degrés de la rose où ce tableau ne donne aucune déviation, ou en donne deux : {count}.',
   'caution.wide-gap': 'On ne sait rien entre {from} et {to} : la courbe y est tracée au jugé.',
   'caution.half-of-compass': 'La moitié de la rose ou plus est sans lecture, de {from} à {to} : ce que la courbe y dit est une supposition.',
 };

@@ -2,9 +2,9 @@ import type { Catalogue } from '../../shared/catalogue.js';
 
 export const deviationFitMessages: Catalogue = {
   'caution.no-readings': 'Il n’y a pas de lectures.',
-  'caution.too-few-readings': 'Caps relevés : {count}. C’est peu ; on en prend au moins huit.',
+  'caution.too-few-readings': 'Caps relevés : {count}. C’est peu ; on en prend au moins huit.',
   'caution.too-few-to-find-slips': 'Avec {count} caps, une erreur de quelques degrés à l’un d’eux ne se découvre pas.',
-  'caution.heading-twice': 'Le cap {heading} a été pris plus d’une fois : les lectures diffèrent de {apart}.',
+  'caution.heading-twice': 'Le cap {heading} a été pris plus d’une fois : les lectures diffèrent de {apart}.',
   'caution.no-fit': 'Aucune courbe ne passe par ces lectures.',
   'caution.not-determined': 'Les caps pris ne déterminent pas {coefficients}.',
   'caution.suspect-readings': 'Lectures qui ne s’accordent pas avec les autres : {count}. Les revoir.',

@@ -8,7 +8,7 @@ export const mistakeMessages: Catalogue = {
   'drill.mistake.reciprocal': 'C’est la direction opposée.',
   'drill.mistake.declination-name': 'C’est ce que donne la déclinaison de l’autre nom : nord pris pour sud.',
   'drill.mistake.latitude-name': 'C’est ce que donne la latitude de l’autre nom : nord pris pour sud.',
-  'drill.mistake.longitude-name': 'C’est ce que donnent les longitudes de l’autre nom : est pris pour ouest.',
+  'drill.mistake.longitude-name': 'C’est ce que donnent les longitudes de l’autre nom : est pris pour ouest.',
   'drill.mistake.wrong-horizon': 'C’est le relèvement sur l’autre horizon : voir s’il s’agit de l’horizon vrai ou visible.',
   'drill.mistake.no-latitude': 'La déclinaison a été prise pour l’amplitude : la latitude manque.',
   'drill.mistake.rising-for-setting': 'C’est le relèvement de l’autre côté : le lever se compte de l’est, le coucher de l’ouest.',

@@ -48,7 +48,7 @@ export const variationMessages: Catalogue = {
   'step.rose.turned': 'La même direction, comptée par le plus court',
   'caution.rose-agrees': 'Modèle et carte s’accordent : {difference} d’écart, dans deux fois l’incertitude de ± {doubt}. Sur la carte, employer la valeur de la carte.',
   'caution.rose-differs': 'Modèle et carte s’écartent de {difference}, plus de deux fois l’incertitude de ± {doubt}. La carte prévaut : elle peut montrer une anomalie locale, qu’un modèle du monde entier ne contient pas. Y chercher une note qui la signale, une rose plus proche et les corrections.',
-  'caution.rose-outdated': 'Modèle et carte s’écartent de {difference}, plus de deux fois l’incertitude de ± {doubt}, et la rose a {years} ans : un changement annuel ne vaut pas si longtemps. Chercher une édition plus récente ; d’ici là prendre celle du modèle, sauf anomalie locale signalée sur la carte.',
+  'caution.rose-outdated': 'Modèle et carte s’écartent de {difference}, plus de deux fois l’incertitude de ± {doubt}, et la rose a {years} ans : un changement annuel ne vaut pas si longtemps. Chercher une édition plus récente ; d’ici là prendre celle du modèle, sauf anomalie locale signalée sur la carte.',
   'caution.rose-turned': 'Avec l’autre lettre, la valeur de la carte, {charted}, s’accorderait avec le modèle : est et ouest ont-ils été confondus ?',
   'caution.rose-old': 'La rose a {years} ans. Un changement annuel est une prévision et ne vaut pas si longtemps : chercher une édition plus récente.',
   'caution.rose-ahead': 'La date précède de {years} ans celle de la rose : le changement est compté à rebours.',

@@ -51,7 +51,7 @@ export const swingMessages: Catalogue = {
   'swing.variation.model': 'dari model',
   'swing.constant': 'A, bila hilang, dianggap',
   'swing.constant.none': 'tidak dianggap',
-  'swing.accepted.radius': 'Diterima: meter, atau kaki seperti 900 ft.',
+  'swing.accepted.radius': 'Diterima: meter, atau kaki seperti 900\u00a0ft.',
   'swing.accepted.distance': 'Diterima: mil laut, 0,05 sampai 100.',
   'swing.model': 'Lengkung',
   'swing.model.auto': 'yang cocok',

@@ -49,7 +49,7 @@ export const transitMessages: Catalogue = {
   'transit.north.compass': 'Up',
   // unsure: "Ug" for north by gyro, made like Us, Um and Up
   'transit.north.gyro': 'Ug',
-  'accepted.doubt.m': 'Diterima: 0 sampai 5000 m, satu simpangan baku.',
+  'accepted.doubt.m': 'Diterima: 0 sampai 5000\u00a0m, satu simpangan baku.',
   'accepted.markName': 'Diterima: kata apa pun.',
   'step.transit.true.one-mark': 'Baringan sejati sepanjang garis pandang (geodesik pada WGS 84)',
   'step.transit.error.magnetic': 'Kesalahannya: sejati dikurangi pedoman',

@@ -7,7 +7,7 @@ export const deviationTableMessages: Catalogue = {
   'table.title': '作为标题未读入：{title}',
   'table.line': '第{line}行“{text}”：',
   'table.more': '另有{count}行。',
-  'accepted.table': '可输入，每行一个：045 2.5W，或045、制表符、−2,5。只有在别处用了负号时，不带字母的数字才算偏东。',
+  'accepted.table': '可输入，每行一个：045 2.5W，或045、制表符、−2.5。只有在别处用了负号时，不带字母的数字才算偏东。',
   'refusal.two-columns': '需要一个航向和一个自差。',
   'refusal.given-twice': '上面已给过此航向的另一个自差。',
 };

@@ -49,7 +49,7 @@ export const swingMessages: Catalogue = {
   'swing.variation.model': '取自模型',
   'swing.constant': '失去A时取A为',
   'swing.constant.none': '不取',
-  'swing.accepted.radius': '可输入：米，或英尺，如900 ft。',
+  'swing.accepted.radius': '可输入：米，或英尺，如900\u00a0ft。',
   'swing.accepted.distance': '可输入：海里，0.05至100。',
   'swing.model': '曲线',
   'swing.model.auto': '自动选择',

@@ -48,7 +48,7 @@ export const transitMessages: Catalogue = {
   'transit.north.magnetic': '磁北',
   'transit.north.compass': '罗北',
   'transit.north.gyro': '陀罗北',
-  'accepted.doubt.m': '可输入：0至5000 m，一倍标准差。',
+  'accepted.doubt.m': '可输入：0至5000\u00a0m，一倍标准差。',
   'accepted.markName': '可输入：任意文字。',
   'step.transit.true.one-mark': '沿视线的真方位（WGS 84大地线）',
   'step.transit.error.magnetic': '其误差：真方位减罗方位',

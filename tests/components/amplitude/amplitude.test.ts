@@ -100,7 +100,7 @@ describe('wrong entries', () => {
     ['date', '11/12/2026', /taken for each other/],
     ['time', '25:00', /Hours go from 0 to 23/],
     ['time', '09:05 +02:00', /Only UTC/],
-    ['heightOfEye', '-3', /outside the range.*0 to 200 m/],
+    ['heightOfEye', '-3', /outside the range.*0 to 200\u00a0m/],
     ['bearing', '361', /outside the range.*000 to 360/],
     ['bearing', 'abc', /not understood/],
     ['variation', '3.2', /which way: E or W/],
@@ -344,7 +344,7 @@ describe('a time that cannot be', () => {
     element.time = '04:52:40';
     await element.updateComplete;
     const warning = root(element).querySelector('.headline .cautions .warning')?.textContent ?? '';
-    expect(warning).to.contain('changed by +4 h').and.contain('zone description +4');
+    expect(warning).to.contain('changed by +4\u00a0h').and.contain('zone description +4');
     // A watch an hour out in another zone was told as a matter of zones alone.
     expect(warning).to.contain('or is the hour wrong?');
   });

@@ -242,7 +242,7 @@ describe('a series', () => {
     element.series = pasted;
     await element.updateComplete;
     const picture = root(element).querySelector('.explanation svg');
-    expect(picture?.getAttribute('aria-label')).to.match(/^Errors by time: 4 of 5 bearings lie about their mean, \d\.\d degrees west/);
+    expect(picture?.getAttribute('aria-label')).to.match(/^Errors by time:\u00a04 of 5 bearings lie about their mean, \d\.\d degrees west/);
     expect(picture?.querySelectorAll('circle').length).to.equal(4);
     expect(picture?.querySelectorAll('path').length).to.equal(1);
   });

@@ -31,7 +31,7 @@ describe('the position of this device', () => {
     await device.answer();
     device.undo();
     expect([element.latitude, element.longitude]).to.deep.equal(['33-24.0S', '071-42.0W']);
-    expect(status(element)).to.contain('12 m');
+    expect(status(element)).to.contain('12\u00a0m');
   });
 
   // An answer that came late once wrote over what the officer had typed in the meantime.

@@ -71,7 +71,7 @@ describe('what is supposed of a sight', () => {
     expect(effects['time']).to.be.closeTo(rate, 1e-12);
     expect(effects['tilt']).to.equal(0);
     expect(root(element).querySelector<HTMLDetailsElement>('[part=doubt]')?.open).to.equal(true);
-    expect(root(element).querySelector('#doubtPosition-problem')?.textContent).to.equal('This was not understood. Accepted: 0 to 60 M, one standard deviation.');
+    expect(root(element).querySelector('#doubtPosition-problem')?.textContent).to.equal('This was not understood. Accepted: 0 to 60\u00a0M, one standard deviation.');
     expect(root(element).querySelector<HTMLInputElement>('#doubtPosition')?.value).to.equal('far');
     expect(element.result?.doubt.items.find(({ code }) => code === 'position')?.cause.value).to.equal(1);
     for (const [text, refused] of [['61', true], ['-1', true], ['60 M', false], ['0', false], ['', false]] as const) {
