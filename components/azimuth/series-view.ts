@@ -5,6 +5,7 @@ import { formatTimeOfDay } from '../../core/time/instant.js';
 import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
 import { lockedMark } from '../shared/locked-mark.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { sentences } from '../shared/sentences.js';
 import type { LineProblem } from './series-text.js';
 
 function problemText(host: LubberElement, { line, part, refusal }: LineProblem): string {
@@ -29,7 +30,7 @@ export function seriesField(host: LubberElement, text: string, problems: readonl
       .defaultValue=${text}
       @input=${(event: Event) => host.change('series', (event.target as HTMLTextAreaElement).value)}
     ></textarea>
-    <p class="problem" id="series-problem" ?hidden=${said.length === 0}>${said.join(' ')}</p>
+    <p class="problem" id="series-problem" ?hidden=${said.length === 0}>${sentences(host.t, ...said)}</p>
     <p class="hint" id="series-hint">${host.t('azimuth.series.hint')}</p>
   </div>`;
 }

@@ -6,6 +6,7 @@ import type { FieldState } from '../shared/field.js';
 import { formatAngle, formatBearing } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
+import { sentences } from '../shared/sentences.js';
 import { workingView } from '../shared/working-view.js';
 import { chainPicture } from './chain-picture.js';
 import { answerView, chainInWords, noDeviationView } from './conversion-answer.js';
@@ -23,8 +24,7 @@ function markView(host: LubberElement, state: ConversionState, input: Conversion
   if (mark.outcome === 'right') return html`<p class="mark right">${host.t('conversion.byHand.right', { own: formatBearing(own) })}</p>`;
   if (mark.outcome !== 'wrong') return nothing;
   return html`<p class="mark wrong">
-    ${host.t('conversion.byHand.wrong', { own: formatBearing(own), off: formatAngle(mark.off ?? 0) })}
-    ${mark.mistake ? host.t(`conversion.byHand.mistake.${mark.mistake}`) : nothing}
+    ${sentences(host.t, host.t('conversion.byHand.wrong', { own: formatBearing(own), off: formatAngle(mark.off ?? 0) }), mark.mistake ? host.t(`conversion.byHand.mistake.${mark.mistake}`) : '')}
   </p>`;
 }
 

@@ -23,7 +23,7 @@ export function gyroSpeedView(host: LubberElement, speed: FieldState<number>, la
     ${ready && error === null ? html`<p class="problem">${host.t('conversion.gyroSpeed.none')}</p>` : nothing}
     ${ready && error !== null
       ? html`<p class="row">
-          <span>${host.t('conversion.gyroSpeed.found')} <bdi dir="ltr">${formatError(error)}</bdi></span>
+          <span>${host.t('conversion.gyroSpeed.found')}${host.t('list.gap')}<bdi dir="ltr">${formatError(error)}</bdi></span>
           <button part="button" type="button" ?disabled=${host.isLocked('gyroError')} @click=${() => host.change('gyroError', conversionFields.gyroError.write(error))}>${host.t('conversion.gyroSpeed.use')}</button>
         </p>`
       : nothing}

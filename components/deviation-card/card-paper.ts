@@ -7,6 +7,7 @@ import type { ChartContent } from '../shared/deviation-chart.js';
 import { deviationSummary } from '../shared/deviation-summary.js';
 import { formatAngle, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { sentences } from '../shared/sentences.js';
 import { signatureLines } from '../shared/signature-lines.js';
 import type { CardContent, CardResult, Particulars } from './card-content.js';
 import { figuresView } from './card-figures.js';
@@ -68,7 +69,7 @@ export function cardPaper(host: LubberElement, { result, curve }: CardContent, f
   return html`<article class="paper ${format} ${rows.length > 24 ? 'dense' : ''}" part="paper" aria-label=${t('card.title')}>
     <h3>${t('card.title')}</h3>
     ${particularsView(host, particulars, format)} ${figuresView(host, rows)}
-    <p class="verdict ${check.withinLimit ? '' : 'exceeds'}">${verdict} ${ageText(host, result)}</p>
+    <p class="verdict ${check.withinLimit ? '' : 'exceeds'}">${sentences(t, verdict, ageText(host, result))}</p>
     ${format === 'a4'
       ? html`${chartView(host, { curves: [chart], limit: limit.largest }, deviationSummary(chart, t))}
           ${coefficients ? html`<p class="coefficients"><bdi dir="ltr">${coefficients}</bdi></p>` : nothing} ${correctorsTable(host, particulars.correctors, t('card.correctors'))}`

@@ -22,12 +22,12 @@ export function readoutView(host: LubberElement, state: CurveState, heading: num
     deviation === null || magnetic === null
       ? host.t('curve.readout.none', { heading: formatBearing(heading, 0) })
       : host.t('curve.readout', { heading: formatBearing(heading, 0), deviation: formatError(deviation), magnetic: formatBearing(magnetic) });
+  const back = backText(host, state, heading);
+  const gap = host.t('list.gap');
   return html`<output for="cursor" class="readout" aria-live="polite">
-    ${text}
-    ${rest.map((curve) => {
+    ${text}${rest.map((curve) => {
       const other = curve.at(heading);
-      return other === null ? nothing : html` <span class="soft">${host.t('curve.readout.other', { name: curve.name, deviation: formatError(other) })}</span>`;
-    })}
-    ${backText(host, state, heading)}
+      return other === null ? nothing : html`${gap}<span class="soft">${host.t('curve.readout.other', { name: curve.name, deviation: formatError(other) })}</span>`;
+    })}${back && gap + back}
   </output>`;
 }

@@ -6,6 +6,7 @@ import { choiceView } from '../shared/choice-view.js';
 import { readField } from '../shared/field.js';
 import { fieldView } from '../shared/field-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { sentences } from '../shared/sentences.js';
 import { answerFields } from './answer-fields.js';
 
 /** The name of a question's field in the widget. */
@@ -16,7 +17,7 @@ export function verdictText(host: LubberElement, question: Question, text: strin
   const mark = markAnswer(question, text);
   if (mark.outcome === 'right') return host.t('drill.right');
   if (mark.outcome !== 'wrong') return '';
-  return `${host.t('drill.wrong')} ${host.t(mark.mistake === null ? 'drill.mistake.unknown' : `drill.mistake.${mark.mistake}`)}`;
+  return sentences(host.t, host.t('drill.wrong'), host.t(mark.mistake === null ? 'drill.mistake.unknown' : `drill.mistake.${mark.mistake}`));
 }
 
 function verdictView(host: LubberElement, question: Question, text: string, marked: string | undefined): TemplateResult | typeof nothing {

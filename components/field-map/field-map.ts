@@ -18,6 +18,7 @@ import { outsideModelsView } from '../shared/outside-models-view.js';
 import { inOwnFigures } from '../shared/own-figures.js';
 import { placeView } from '../shared/place-and-time.js';
 import { inReadingOrder } from '../shared/reading-order.js';
+import { sentences } from '../shared/sentences.js';
 import { sliderStyles } from '../shared/slider-styles.js';
 import { dateField, latitudeField, longitudeField } from '../shared/trade-fields.js';
 import { fieldMapMessages } from './field-map-messages.js';
@@ -231,7 +232,7 @@ export class LubberFieldMap extends LubberElement {
         ${mapPicture({ layout, ground, drawing, lines, picked: this.#picked, cross: this.cross })}
       </div>
       ${drawing ? mapKey(this, lines, view) : nothing}
-      <p class="small soft" id="summary">${summary} ${this.t('field-map.coast')}</p>
+      <p class="small soft" id="summary">${sentences(this.t, summary, this.t('field-map.coast'))}</p>
       <p class="small soft no-print" id="keys">${this.t('field-map.keys')}</p>
       <div class="columns below">
         ${inReadingOrder(

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import { cautionsView } from '../shared/caution-view.js';
 import { formatNumber } from '../shared/figures.js';
+import { sentences } from '../shared/sentences.js';
 import { spokenBearing, spokenError } from '../shared/spoken.js';
 import type { Caution } from '../../core/working/caution.js';
 import type { BenchElement } from './bench-element.js';
@@ -84,6 +85,6 @@ export function headlineView(
       east: bench.t('iron.east'),
       west: bench.t('iron.west'),
     })}
-    <p class="small soft legend-line">${where} ${summary}${beside ? html` <span class="dashed">${beside.label}</span>` : nothing}</p>
+    <p class="small soft legend-line">${sentences(bench.t, where, summary)}${beside ? html`${bench.t('list.gap')}<span class="dashed">${beside.label}</span>` : nothing}</p>
     ${cautionsView(bench, cautions)} ${sliderView(bench, 'heading', { label: bench.t('iron.heading'), unit: 'M' })} ${toggles(bench, shown)}`;
 }

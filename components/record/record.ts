@@ -11,6 +11,7 @@ import { fileStyles } from '../shared/file-styles.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import { mainButtonStyles } from '../shared/main-button-styles.js';
 import { missingView } from '../shared/missing-view.js';
+import { sentences } from '../shared/sentences.js';
 import { signatureLines } from '../shared/signature-lines.js';
 import { signatureStyles } from '../shared/signature-styles.js';
 import { exportBook, textOfFile } from './book-file.js';
@@ -101,7 +102,7 @@ export class LubberRecord extends RecordBookElement {
   async #import(file: File): Promise<void> {
     const text = await textOfFile(file);
     if (text !== null) await this.importText(text);
-    else this.told = { text: `${this.t('record.import.unreadable')} ${this.t('record.import.nothing-done')}`, wrong: true };
+    else this.told = { text: sentences(this.t, this.t('record.import.unreadable'), this.t('record.import.nothing-done')), wrong: true };
   }
 
   async #print(): Promise<void> {
@@ -151,7 +152,7 @@ export class LubberRecord extends RecordBookElement {
         print: () => void this.#print(),
       })}
       <p class="small soft">
-        ${this.t('record.honest')} ${book.last ? this.t('record.last', { number: book.last.number, hash: book.last.hash }) : nothing}
+        ${sentences(this.t, this.t('record.honest'), book.last ? this.t('record.last', { number: book.last.number, hash: book.last.hash }) : '')}
       </p>`;
   }
 

@@ -5,6 +5,7 @@ import type { Quantity } from '../../core/working/quantity.js';
 import { bodyInWords } from './body-name.js';
 import type { LubberElement } from './lubber-element.js';
 import { quantityText } from './quantity-text.js';
+import { sentences } from './sentences.js';
 
 /** In a sentence a count is a whole number, a limit of 5° is just that, and so are 10 m. */
 function inSentence(quantity: Quantity): string {
@@ -31,5 +32,5 @@ export function cautionsView(host: LubberElement, cautions: readonly Caution[]):
 
 /** The standing cautions at the foot of a widget, always in print. */
 export function standingCautions(host: LubberElement): TemplateResult {
-  return html`<p class="standing small soft" part="standing">${host.t('caution.aid')} ${host.t('caution.second')}</p>`;
+  return html`<p class="standing small soft" part="standing">${sentences(host.t, host.t('caution.aid'), host.t('caution.second'))}</p>`;
 }

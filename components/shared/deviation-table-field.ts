@@ -7,6 +7,7 @@ import type { LineProblem } from './deviation-table-text.js';
 import type { Field, FieldState } from './field.js';
 import { lockedMark } from './locked-mark.js';
 import type { LubberElement } from './lubber-element.js';
+import { sentences } from './sentences.js';
 
 /** A table of deviations typed or pasted into one field. */
 export const deviationTableField: Field<DeviationCard> = {
@@ -25,7 +26,7 @@ const MOST_SAID = 4;
 function problemsView(host: LubberElement, name: string, problems: readonly LineProblem[]): TemplateResult {
   return html`<ul part="problem" class="problem" id="${name}-problem">
     ${problems.slice(0, MOST_SAID).map(
-      ({ line, text, reason }) => html`<li>${host.t('table.line', { line, text })} ${host.t(`refusal.${reason}`)}</li>`,
+      ({ line, text, reason }) => html`<li>${sentences(host.t, host.t('table.line', { line, text }), host.t(`refusal.${reason}`))}</li>`,
     )}
     ${problems.length > MOST_SAID ? html`<li>${host.t('table.more', { count: problems.length - MOST_SAID })}</li>` : nothing}
     <li>${host.t('accepted.table')}</li>
@@ -61,7 +62,7 @@ export function deviationTableView(host: LubberElement, name: string, state: Fie
       @input=${onInput}
       @blur=${() => host.settle(name)}
     ></textarea>
-    <p class="hint" id="${name}-echo">${state.state === 'empty' ? `${given ? `${host.t('table.given')} ` : ''}${host.t('table.how')}` : `${host.t('table.count', { count: reading.rows.length })} ${title && host.t('table.title', { title })}`}</p>
+    <p class="hint" id="${name}-echo">${state.state === 'empty' ? sentences(host.t, given ? host.t('table.given') : '', host.t('table.how')) : sentences(host.t, host.t('table.count', { count: reading.rows.length }), title && host.t('table.title', { title }))}</p>
     ${problems.length > 0 ? problemsView(host, name, problems) : html`<p class="problem" id="${name}-problem" hidden></p>`}
   </div>`;
 }

@@ -3,6 +3,7 @@ import type { TemplateResult } from 'lit';
 import type { Field, FieldState } from './field.js';
 import { lockedMark } from './locked-mark.js';
 import type { LubberElement } from './lubber-element.js';
+import { sentences } from './sentences.js';
 
 interface FieldViewOptions {
   readonly label: string;
@@ -18,13 +19,13 @@ interface FieldViewOptions {
 function echoOf<T>(host: LubberElement, field: Field<T>, state: FieldState<T>): string {
   if (state.state !== 'value') return '';
   const shown = field.show(state.value) + (field.north ? ` ${host.t(`north.${field.north}`)}` : '');
-  return state.assumed === undefined ? shown : [shown, host.t('assumed', { what: state.assumed })].join(host.t('list.comma'));
+  return state.assumed === undefined ? shown : shown + host.t('list.comma') + host.t('assumed', { what: state.assumed });
 }
 
 /** The refusal in words with what is accepted; empty while the user is still typing. */
 function problemOf<T>(host: LubberElement, name: string, field: Field<T>, state: FieldState<T>): string {
   if (state.state !== 'refused' || !host.isSettled(name)) return '';
-  return `${host.t(`refusal.${state.refusal}`)} ${host.t(field.accepted)}`;
+  return sentences(host.t, host.t(`refusal.${state.refusal}`), host.t(field.accepted));
 }
 
 function onKey<T>(host: LubberElement, name: string, field: Field<T>, state: FieldState<T>, event: KeyboardEvent): void {

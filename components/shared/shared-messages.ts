@@ -46,6 +46,7 @@ export const sharedMessages: Catalogue = {
   'list.comma': ', ',
   'list.last': ' and ',
   'list.semicolon': '; ',
+  'list.gap': ' ',
   'working': 'Working',
   'working.rounded': 'Worked unrounded, shown rounded: the last digit of a line may not add up.',
   'doubt': 'Where the doubt comes from',

@@ -4,6 +4,7 @@ import type { CorrectorAdvice } from '../../core/deviation/corrector-advice.js';
 import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { quantityText } from '../shared/quantity-text.js';
+import { sentences } from '../shared/sentences.js';
 import { signedText } from '../shared/signed-text.js';
 
 /** How the work goes on the two headings, where something is taken out by eye. */
@@ -26,18 +27,18 @@ function adviceText(host: LubberElement, advice: CorrectorAdvice): string {
   const texts = Object.fromEntries(Object.entries(advice.values).map(([name, value]) => [name, /^[A-E]$/.test(name) ? signedText(value.value) : quantityText(value)]));
   const turn = advice.values['clockwise']?.value ?? 0;
   const slew = host.t(turn < 0 ? 'swing.advice.anticlockwise' : 'swing.advice.clockwise', { angle: formatAngle(Math.abs(turn), 0) });
-  return `${host.t(`swing.advice.${advice.code}`, { ...texts, slew })} ${workText(host, advice)}`.trim();
+  return sentences(host.t, host.t(`swing.advice.${advice.code}`, { ...texts, slew }), workText(host, advice));
 }
 
 /** What a licensed adjuster might do, in the order of the work, each with its source; `compass` names one of several. */
 export function adviceView(host: LubberElement, advice: readonly CorrectorAdvice[], compass: string): TemplateResult {
   return html`<details class="advice" part="advice">
-    <summary part="summary">${host.t('swing.advice')}${compass && `: ${compass}`}</summary>
+    <summary part="summary">${compass ? host.t('swing.named', { name: host.t('swing.advice'), what: compass }) : host.t('swing.advice')}</summary>
     <p class="small">${host.t('swing.advice.standing')}</p>
     ${advice.length === 0
       ? html`<p class="small soft">${host.t('swing.advice.none')}</p>`
       : html`<ol>
-          ${advice.map((one) => html`<li>${adviceText(host, one)} <small class="soft">${host.t('swing.advice.source', { source: host.t(`source.${one.source}`) })}</small></li>`)}
+          ${advice.map((one) => html`<li>${adviceText(host, one)}${host.t('list.gap')}<small class="soft">${host.t('swing.advice.source', { source: host.t(`source.${one.source}`) })}</small></li>`)}
         </ol>`}
   </details>`;
 }

@@ -6,6 +6,7 @@ import type { Swing } from '../../core/swing/swing.js';
 import { formatNumber } from '../shared/figures.js';
 import { listText } from '../shared/list-text.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { sentences } from '../shared/sentences.js';
 import { scatterText } from './swing-answer.js';
 
 const signed = (value: number, decimals: number): string => `${Number(value.toFixed(decimals)) > 0 ? '+' : ''}${formatNumber(value, decimals)}`;
@@ -41,6 +42,6 @@ export function coefficientsView(host: LubberElement, result: Swing): TemplateRe
         </tbody>
       </table>
     </div>
-    <p class="small soft">${scatterText(host, result)} ${result.card ? host.t(exact ? 'swing.card.exact' : 'swing.card.approximate') : nothing}</p>
+    <p class="small soft">${sentences(host.t, scatterText(host, result), result.card ? host.t(exact ? 'swing.card.exact' : 'swing.card.approximate') : '')}</p>
     ${eightPoints.ok ? nothing : html`<p class="small soft">${host.t('swing.eightPoints.missing', { points: listText(host.t, eightPoints.missing) })}</p>`}`;
 }

@@ -2,6 +2,7 @@ import type { NoReadingReason } from '../../core/swing/swing-reading.js';
 import type { Swing, SwungRow } from '../../core/swing/swing.js';
 import { formatBearing, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { sentences } from '../shared/sentences.js';
 import type { GridContent } from './grid-content.js';
 import { methodOf } from './grid-reading.js';
 import type { Refused } from './grid-reading.js';
@@ -35,7 +36,8 @@ function refusalText(host: LubberElement, place: number, { column, refusal }: Re
   const { state } = content;
   const method = methodOf(state.rows[place] as GridRow, state);
   const takes = method === 'deviation' && column === 'reading' ? 'error' : method === 'sun' && column === 'second' ? 'time' : 'bearing';
-  return `${columnLabel(host, column, state)}: ${host.t(`refusal.${refusal}`)} ${/^(heading|standard)-/.test(refusal) ? '' : host.t(`accepted.${takes}`)}`.trim();
+  const what = sentences(host.t, host.t(`refusal.${refusal}`), /^(heading|standard)-/.test(refusal) ? '' : host.t(`accepted.${takes}`));
+  return host.t('swing.named', { name: columnLabel(host, column, state), what });
 }
 
 /** What is wrong with the head by the steering compass beside a reading that is in order. */
@@ -43,7 +45,7 @@ function besideProblem(host: LubberElement, place: number, content: GridContent)
   const read = content.worked.read[place];
   if (read?.state === 'row' && read.beside) return refusalText(host, place, read.beside, content);
   const steered = content.worked.steered[place];
-  return host.answer === 'shown' && steered?.ok && steered.suspect && !steered.struck ? `${host.t('swing.compass.steering')}: ${host.t('swing.suspect', { residual: formatError(steered.residual ?? 0) })}` : '';
+  return host.answer === 'shown' && steered?.ok && steered.suspect && !steered.struck ? host.t('swing.named', { name: host.t('swing.compass.steering'), what: host.t('swing.suspect', { residual: formatError(steered.residual ?? 0) }) }) : '';
 }
 
 /** What a row's reader has to know: a refusal with the cell it is about, or why the row gives no deviation, or that it does not fit. */

@@ -9,6 +9,7 @@ import { formatError } from '../shared/figures.js';
 import { cardProblemView } from '../shared/given-card-view.js';
 import { limitView } from '../shared/limit-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { sentences } from '../shared/sentences.js';
 import { markFieldNames, swingFields } from './swing-fields.js';
 import type { SwingFieldName } from './swing-fields.js';
 import { settingLabel } from './setting-label.js';
@@ -79,7 +80,7 @@ function settings(host: LubberElement, state: SwingState): TemplateResult {
       ${choiceView(host, 'headingBy', host.t('swing.headingBy'), state.headingBy, headingReckonings.map((value) => ({ value, label: host.t(`swing.headingBy.${value}`) })))}
       ${objectView(host, state)} ${transitView(host, state, (name) => field(host, state, name))} ${rest.map((name) => field(host, state, name))}
     </div>
-    <p class="hint reads">${host.t(`swing.how.${state.method}`)}${state.steering ? html` ${host.t('swing.how.steering')}` : nothing}</p>
+    <p class="hint reads">${sentences(host.t, host.t(`swing.how.${state.method}`), state.steering ? host.t('swing.how.steering') : '')}</p>
     ${cardProblemView(host, state.given)}
     <details class="no-print">
       <summary part="summary">${host.t('swing.prompts')}</summary>

@@ -23,7 +23,7 @@ export function stageChoice(host: LubberElement, { two, stage }: SwingState): Te
 /** What correctors are called where there are several lists of them. */
 export function correctorsTitle(host: LubberElement, { two, stage, steering }: SwingState, compass: SwungCompass): string {
   const parts = [...(steering ? [host.t(`swing.compass.${compass}`)] : []), ...(two ? [host.t(`swing.stage.${stage}`)] : [])];
-  return [host.t('card.correctors'), ...(parts.length > 0 ? [parts.join(host.t('list.comma'))] : [])].join(': ');
+  return parts.length > 0 ? host.t('swing.named', { name: host.t('card.correctors'), what: parts.join(host.t('list.comma')) }) : host.t('card.correctors');
 }
 
 function compassCorrectors(host: LubberElement, state: SwingState, desk: GridDesk, compass: SwungCompass): TemplateResult {

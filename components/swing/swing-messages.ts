@@ -126,6 +126,7 @@ export const swingMessages: Catalogue = {
   'swing.draft.kept': 'Kept as a draft on this device until cleared.',
   'swing.draft.refused': 'This browser keeps no draft: do not close the page before you are done.',
   'swing.draft.elsewhere': 'This draft is being changed on another page too: only the last change of the two is kept.',
+  'swing.named': '{name}: {what}',
   'swing.suspect': 'Does not fit the rest: {residual} off the curve. Look at this reading again, or do not use it.',
   'swing.reason.transit-undetermined': 'The transit has no one bearing.',
   'swing.reason.sun-below-horizon': 'The Sun was below the horizon at this time: check date, time and position.',

@@ -9,6 +9,7 @@ import type { Field, StatesOf } from '../shared/field.js';
 import { formatAngle, formatBearing, formatError, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { recordButton } from '../shared/record-button.js';
+import { sentences } from '../shared/sentences.js';
 import { workingView } from '../shared/working-view.js';
 import { isWorthless } from '../shared/worthless.js';
 import { transitPicture } from './transit-picture.js';
@@ -31,7 +32,7 @@ function factsView(host: LubberElement, mark: MarkError): TemplateResult {
     shipDistance === null ? '' : host.t(`transit.facts.away.${mark.kind}`, { away: distanceText(shipDistance) }),
     sharp === null ? '' : host.t('transit.facts.sensitive', { offLine: distanceText(sharp.offLine), bearing: formatAngle(sharp.bearing, 2) }),
   ];
-  return html`<p class="facts small soft">${facts.filter(Boolean).join(' ')}</p>`;
+  return html`<p class="facts small soft">${sentences(host.t, ...facts)}</p>`;
 }
 
 /** Several lines as a table, and their scatter in words. */

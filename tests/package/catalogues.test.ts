@@ -130,7 +130,8 @@ for (const language of languages) {
       assert.ok((whole['drill.hint.polarity'] ?? '').includes({ de: 'magnetischen Äquator', es: 'ecuador magnético', fr: 'équateur magnétique', id: 'katulistiwa magnet', zh: '磁赤道' }[language] ?? ''));
     });
 
-    it('are never empty', () => assert.deepEqual(Object.keys(whole).filter((key) => !whole[key] && english.get(key)), []));
+    // Between two sentences Chinese has no space.
+    it('are never empty', () => assert.deepEqual(Object.keys(whole).filter((key) => !whole[key] && english.get(key) && key !== 'list.gap'), []));
 
     it('leave every place where a value goes', () => {
       assert.deepEqual(Object.keys(whole).filter((key) => placesOf(whole[key] ?? '') !== placesOf(english.get(key) ?? '')), []);

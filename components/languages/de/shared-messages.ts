@@ -45,6 +45,7 @@ export const sharedMessages: Catalogue = {
   'list.comma': ', ',
   'list.last': ' und ',
   'list.semicolon': '; ',
+  'list.gap': ' ',
   'working': 'Rechengang',
   'working.rounded': 'Ungerundet gerechnet, gerundet gezeigt: Die letzte Ziffer einer Zeile kann abweichen.',
   'doubt': 'Woher die Unsicherheit kommt',

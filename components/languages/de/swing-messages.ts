@@ -117,6 +117,7 @@ export const swingMessages: Catalogue = {
   'swing.draft.kept': 'Als Entwurf auf diesem Gerät aufbewahrt, bis geleert wird.',
   'swing.draft.refused': 'Dieser Browser bewahrt keinen Entwurf: Die Seite nicht vor dem Ende schließen.',
   'swing.draft.elsewhere': 'Dieser Entwurf wird auch auf einer anderen Seite geändert: Behalten wird nur die letzte Änderung von beiden.',
+  'swing.named': '{name}: {what}',
   'swing.suspect': 'Passt nicht zu den übrigen: {residual} neben der Kurve. Diese Ablesung noch einmal ansehen oder nicht verwenden.',
   'swing.reason.transit-undetermined': 'Die Deckpeilung hat keine eindeutige Richtung.',
   'swing.reason.sun-below-horizon': 'Die Sonne stand zu dieser Zeit unter dem Horizont: Datum, Uhrzeit und Ort prüfen.',

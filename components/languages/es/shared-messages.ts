@@ -45,6 +45,7 @@ export const sharedMessages: Catalogue = {
   'list.comma': ', ',
   'list.last': ' y ',
   'list.semicolon': '; ',
+  'list.gap': ' ',
   'working': 'Desarrollo del cálculo',
   'working.rounded': 'Calculado sin redondear, mostrado redondeado: la última cifra de una línea puede no cuadrar.',
   'doubt': 'De dónde viene la incertidumbre',

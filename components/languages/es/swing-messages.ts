@@ -116,6 +116,7 @@ export const swingMessages: Catalogue = {
   'swing.draft.kept': 'Guardado como borrador en este dispositivo hasta borrarlo.',
   'swing.draft.refused': 'Este navegador no guarda borradores: no cerrar la página antes de acabar.',
   'swing.draft.elsewhere': 'Este borrador se está cambiando también en otra página: solo se guarda el último cambio de las dos.',
+  'swing.named': '{name}: {what}',
   'swing.suspect': 'No concuerda con las demás: a {residual} de la curva. Revisar esta lectura, o no usarla.',
   'swing.reason.transit-undetermined': 'La enfilación no tiene una demora única.',
   'swing.reason.sun-below-horizon': 'El Sol estaba bajo el horizonte a esta hora: revisar fecha, hora y situación.',

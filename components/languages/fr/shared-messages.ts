@@ -45,6 +45,7 @@ export const sharedMessages: Catalogue = {
   'list.comma': ', ',
   'list.last': ' et ',
   'list.semicolon': ' ; ',
+  'list.gap': ' ',
   'working': 'Détail du calcul',
   'working.rounded': 'Calculé sans arrondir, montré arrondi : le dernier chiffre d’une ligne peut ne pas tomber juste.',
   'doubt': 'D’où vient l’incertitude',

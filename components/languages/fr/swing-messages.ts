@@ -117,6 +117,7 @@ export const swingMessages: Catalogue = {
   'swing.draft.kept': 'Gardé en brouillon sur cet appareil jusqu’à l’effacement.',
   'swing.draft.refused': 'Ce navigateur ne garde pas de brouillon : ne pas fermer la page avant d’avoir fini.',
   'swing.draft.elsewhere': 'Ce brouillon est modifié aussi sur une autre page : seul le dernier changement des deux est gardé.',
+  'swing.named': '{name} : {what}',
   'swing.suspect': 'Ne s’accorde pas avec les autres : {residual} hors de la courbe. Revoir cette lecture, ou ne pas l’employer.',
   'swing.reason.transit-undetermined': 'L’alignement n’a pas de relèvement unique.',
   'swing.reason.sun-below-horizon': 'Le Soleil était sous l’horizon à cette heure : vérifier date, heure et position.',

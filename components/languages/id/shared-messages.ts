@@ -45,6 +45,7 @@ export const sharedMessages: Catalogue = {
   'list.comma': ', ',
   'list.last': ' dan ',
   'list.semicolon': '; ',
+  'list.gap': ' ',
   'working': 'Perhitungan',
   'working.rounded': 'Dihitung tanpa pembulatan, ditampilkan dengan pembulatan: angka terakhir suatu baris mungkin tidak pas.',
   // unsure: "ketidakpastian" for the doubt, as in metrology; seamen may rather say "ketelitian"

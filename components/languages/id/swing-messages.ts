@@ -119,6 +119,7 @@ export const swingMessages: Catalogue = {
   'swing.draft.kept': 'Disimpan sebagai rancangan di perangkat ini sampai dikosongkan.',
   'swing.draft.refused': 'Peramban ini tidak menyimpan rancangan: jangan tutup halaman sebelum selesai.',
   'swing.draft.elsewhere': 'Rancangan ini juga sedang diubah di halaman lain: hanya perubahan terakhir dari keduanya yang disimpan.',
+  'swing.named': '{name}: {what}',
   'swing.suspect': 'Tidak cocok dengan yang lain: {residual} dari lengkung. Periksa lagi bacaan ini, atau jangan pakai.',
   'swing.reason.transit-undetermined': 'Merkah tidak mempunyai satu baringan.',
   'swing.reason.sun-below-horizon': 'Matahari di bawah cakrawala pada waktu ini: periksa tanggal, waktu dan posisi.',

@@ -45,6 +45,7 @@ export const sharedMessages: Catalogue = {
   'list.comma': '、',
   'list.last': '和',
   'list.semicolon': '；',
+  'list.gap': '',
   'working': '计算过程',
   'working.rounded': '计算时不取整，显示时取整：各行末位数字可能不完全吻合。',
   'doubt': '不确定度的来源',

@@ -116,6 +116,7 @@ export const swingMessages: Catalogue = {
   'swing.draft.kept': '清除之前，作为草稿保存在本设备上。',
   'swing.draft.refused': '此浏览器不保存草稿：完成之前请勿关闭页面。',
   'swing.draft.elsewhere': '另一页面也在更改此草稿：只保留两者中最后的更改。',
+  'swing.named': '{name}：{what}',
   'swing.suspect': '与其余不符：偏离曲线{residual}。请复查此读数，或不采用。',
   'swing.reason.transit-undetermined': '此叠标没有唯一的方位。',
   'swing.reason.sun-below-horizon': '此时太阳在地平以下：请检查日期、时间和船位。',

@@ -1,0 +1,52 @@
+/** Chinese sets no space behind its full stop: wherever a widget strings sentences together, the words between them come from the catalogue. */
+import assert from 'node:assert/strict';
+import { after, before, describe, it } from 'node:test';
+import type { Browser } from 'puppeteer-core';
+import { serve } from '../../demo/serve.js';
+import { scene, subjects } from '../support/scenes.js';
+import { Stage } from '../support/stage.js';
+import { openBrowser } from './browser.js';
+
+/** A mark of Chinese that has its own room, and a space behind it; what stands in a line of its own ends with it. */
+const loose = /.{0,12}[。；：，、！？] +\S.{0,8}/gu;
+
+describe('sentences in Chinese', () => {
+  let browser: Browser;
+  let server: Awaited<ReturnType<typeof serve>>;
+  let stage: Stage;
+
+  before(async () => {
+    server = await serve();
+    browser = await openBrowser();
+    stage = await Stage.open(browser, server.address);
+    await stage.page.evaluate(async (address) => {
+      await import(`${address}dist/languages/zh.js`);
+      document.documentElement.lang = 'zh';
+    }, server.address);
+  });
+
+  after(async () => {
+    await browser.close();
+    server.server.close();
+  });
+
+  it('would be found', () => assert.deepEqual('超出范围。 可输入：0至90°。'.match(loose), ['超出范围。 可输入：0至90°']));
+
+  for (const tag of Object.keys(subjects)) {
+    it(`stand close in ${tag}`, async () => {
+      const found: string[] = [];
+      for (const state of ['empty', 'refused', 'answered', 'warned'] as const) {
+        // The buttons of a drill are pressed by their English words.
+        await stage.show({ ...scene(tag, state), press: [] });
+        const lines = await stage.page.evaluate(() => {
+          const root = document.querySelector('#stage > *')?.shadowRoot;
+          // As it is shown, each block on lines of its own; what is for the ear alone is left out.
+          return [...(root?.querySelectorAll<HTMLElement>('p:not(.spoken), li, td, summary, output, figcaption') ?? [])].map((each) => each.innerText);
+        });
+        assert.ok(lines.some((line) => /\p{Script=Han}/u.test(line)), state);
+        found.push(...lines.flatMap((line) => line.match(loose) ?? []));
+      }
+      assert.deepEqual([...new Set(found)], []);
+    });
+  }
+});
