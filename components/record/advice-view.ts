@@ -17,7 +17,9 @@ function textOf(host: LubberElement, advice: Advice): string {
   };
   for (const [name, value] of Object.entries(advice.values)) values[name] = typeof value === 'string' ? value : text(value);
   if (values['event']) values['event'] = capital(host.t(`record.event.${values['event']}`));
-  const sentence = host.t(`advice.${advice.code}`, values);
+  // Of a book laid aside hours would have to be worked out: from two days on they are told as such.
+  const days = Math.floor(Number(values['hours']) / 24);
+  const sentence = host.t(`advice.${advice.code}${days > 1 ? '.days' : ''}`, { ...values, days });
   // After what may have changed the ship or the gear about the compass the guidance asks for more than checks.
   return advice.code === 'checks-after-event' && advice.level === 'warning' ? `${sentence} ${host.t('advice.adjust-after-change')}` : sentence;
 }

@@ -2,6 +2,8 @@
 export interface AdviceSettings {
   /** Hours between two checks of the compass. */
   readonly watchHours: number;
+  /** Hours that entries of no observation may stand for one. */
+  readonly unobservedHours: number;
   /** Months between two adjustments. */
   readonly adjustmentMonths: number;
   /** A record counts as kept with so many observations in so many days. */
@@ -26,6 +28,7 @@ export interface AdviceSettings {
 
 export const usualAdviceSettings: AdviceSettings = {
   watchHours: 4,
+  unobservedHours: 24,
   adjustmentMonths: 24,
   kept: { observations: 20, days: 30 },
   differing: { degrees: 2, times: 3, of: 5 },
@@ -41,6 +44,7 @@ export const usualAdviceSettings: AdviceSettings = {
 export type AdviceCode =
   | 'no-check-yet'
   | 'watch-check-overdue'
+  | 'error-not-observed'
   | 'adjustment-overdue'
   | 'adjustment-two-years'
   | 'adjustment-unknown'
@@ -61,6 +65,7 @@ export type AdviceCode =
 export const adviceSources: Readonly<Record<AdviceCode, string>> = {
   'no-check-yet': 'stcw',
   'watch-check-overdue': 'stcw',
+  'error-not-observed': 'practice',
   'adjustment-overdue': 'solas',
   'adjustment-two-years': 'solas',
   'adjustment-unknown': 'solas',

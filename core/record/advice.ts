@@ -52,14 +52,20 @@ const isPast = (one: StandingEntry, now: Date): boolean => time(one) <= now.getT
 
 /**
  * The error of the standard compass is to be found once a watch, whatever other compasses there are (STCW Code A-VIII/2, from
- * memory). "No observation, overcast" is a check that was tried: it keeps the watch.
+ * memory). "No observation, overcast" is a check that was tried: it keeps the watch. A day or so of nothing else leaves the
+ * error unknown all the same, and a mark or another compass may tell it (common practice, no source).
  */
 function aboutWatch({ compass, standing, now, settings }: AdviceQuestion): Advice[] {
   const checks = standing.filter((one) => (one.kind === 'no-observation' || observes(one, compass)) && isPast(one, now));
   const last = checks[checks.length - 1];
   if (!last) return [advice('no-check-yet', 'note')];
   const hours = (now.getTime() - time(last)) / HOUR;
-  if (hours <= settings.watchHours) return [];
+  if (hours <= settings.watchHours) {
+    const observed = checks.filter(({ kind }) => kind === 'observation');
+    const since = observed[observed.length - 1] ?? checks[0] ?? last;
+    if (now.getTime() - time(since) <= settings.unobservedHours * HOUR) return [];
+    return [advice('error-not-observed', 'note', { day: since.entry.instant.slice(0, 10) })];
+  }
   return [advice('watch-check-overdue', 'warning', { hours: String(Math.floor(hours)), limit: String(settings.watchHours) })];
 }
 

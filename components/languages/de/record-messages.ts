@@ -211,6 +211,8 @@ export const recordMessages: Catalogue = {
   'source.practice': 'übliche Praxis, ohne Quelle',
   'advice.no-check-yet': 'Noch keine Kompasskontrolle im Buch.',
   'advice.watch-check-overdue': 'Die letzte Kompasskontrolle ist {hours}\u00a0h her; fällig ist sie alle {limit}\u00a0h.',
+  'advice.watch-check-overdue.days': 'Die letzte Kompasskontrolle ist {days} Tage her; fällig ist sie alle {limit}\u00a0h.',
+  'advice.error-not-observed': 'Seit {day} wurde keine Fehlweisung dieses Kompasses beobachtet: Das Buch sagt nur, dass keine zu beobachten war. Das nächste Gestirn oder die nächste Marke nehmen oder mit einem Kreisel bekannter Fehlweisung vergleichen. Die Regeln der Reederei und des Flaggenstaats gehen vor.',
   'advice.adjustment-overdue': 'Der Kompass wurde zuletzt am {day} reguliert, vor mehr als {months} Monaten, und seither nicht vollständig Buch geführt: regulieren lassen.',
   'advice.adjustment-two-years': 'Der Kompass wurde zuletzt am {day} reguliert, vor mehr als {months} Monaten. Das Buch ist geführt, was genügen kann; die Vorschrift des Flaggenstaats befragen.',
   'advice.adjustment-unknown': 'Die letzte Regulierung steht nicht im Buch. Als Ereignis eintragen.',

@@ -210,6 +210,8 @@ export const recordMessages: Catalogue = {
   'source.practice': 'práctica común, sin fuente',
   'advice.no-check-yet': 'Aún no hay en el registro ninguna comprobación del compás.',
   'advice.watch-check-overdue': 'La última comprobación del compás fue hace {hours}\u00a0h; toca cada {limit}\u00a0h.',
+  'advice.watch-check-overdue.days': 'La última comprobación del compás fue hace {days} días; toca cada {limit}\u00a0h.',
+  'advice.error-not-observed': 'Desde {day} no se ha observado la corrección de este compás: el registro solo dice que no fue posible. Aprovechar el próximo astro o marca, o comparar con un girocompás de error conocido. Prevalecen las normas de la compañía y del Estado de abanderamiento.',
   'advice.adjustment-overdue': 'El compás se compensó por última vez el {day}, hace más de {months} meses, y desde entonces no se llevó un registro completo: hacerlo compensar.',
   'advice.adjustment-two-years': 'El compás se compensó por última vez el {day}, hace más de {months} meses. Se lleva el registro, lo que puede bastar; consultar la norma del Estado de abanderamiento.',
   'advice.adjustment-unknown': 'La última compensación no está en el registro. Anotarla como suceso.',

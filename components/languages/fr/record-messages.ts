@@ -210,6 +210,8 @@ export const recordMessages: Catalogue = {
   'source.practice': 'usage courant, sans source',
   'advice.no-check-yet': 'Aucun contrôle du compas n’est encore au registre.',
   'advice.watch-check-overdue': 'Le dernier contrôle du compas date de {hours}\u00a0h ; il est dû toutes les {limit}\u00a0h.',
+  'advice.watch-check-overdue.days': 'Le dernier contrôle du compas date de {days} jours ; il est dû toutes les {limit}\u00a0h.',
+  'advice.error-not-observed': 'Depuis le {day}, aucune variation de ce compas n’a été observée : le registre dit seulement qu’on n’a pas pu. Prendre le prochain astre ou amer, ou comparer à un gyrocompas de variation connue. Les règles de la compagnie et de l’État du pavillon prévalent.',
   'advice.adjustment-overdue': 'Le compas a été compensé en dernier le {day}, il y a plus de {months} mois, et aucun registre complet n’a été tenu depuis : le faire compenser.',
   'advice.adjustment-two-years': 'Le compas a été compensé en dernier le {day}, il y a plus de {months} mois. Le registre est tenu, ce qui peut suffire ; voir la règle de l’État du pavillon.',
   'advice.adjustment-unknown': 'La dernière compensation n’est pas au registre. L’entrer comme événement.',

@@ -212,6 +212,8 @@ export const recordMessages: Catalogue = {
   'source.practice': 'kebiasaan umum, tanpa sumber',
   'advice.no-check-yet': 'Belum ada pemeriksaan pedoman dalam buku.',
   'advice.watch-check-overdue': 'Pemeriksaan pedoman terakhir {hours} jam yang lalu; seharusnya setiap {limit} jam.',
+  'advice.watch-check-overdue.days': 'Pemeriksaan pedoman terakhir {days} hari yang lalu; seharusnya setiap {limit} jam.',
+  'advice.error-not-observed': 'Sejak {day} tidak ada kesalahan pedoman ini yang diamati: buku hanya mencatat bahwa pengamatan tidak mungkin. Ambil benda angkasa atau benda darat berikutnya, atau bandingkan dengan pedoman gasing yang kesalahannya diketahui. Peraturan perusahaan dan negara bendera yang menentukan.',
   'advice.adjustment-overdue': 'Pedoman terakhir ditimbal pada {day}, lebih dari {months} bulan yang lalu, dan sejak itu tidak ada catatan lengkap: suruh timbal pedoman.',
   'advice.adjustment-two-years': 'Pedoman terakhir ditimbal pada {day}, lebih dari {months} bulan yang lalu. Catatan dipelihara, yang mungkin cukup; tanyakan aturan negara bendera.',
   'advice.adjustment-unknown': 'Penimbalan terakhir tidak ada dalam buku. Masukkan sebagai kejadian.',

@@ -210,6 +210,8 @@ export const recordMessages: Catalogue = {
   'source.practice': '通行做法，无出处',
   'advice.no-check-yet': '记录簿中尚无罗经核对记录。',
   'advice.watch-check-overdue': '上次核对罗经是{hours}小时前；应每{limit}小时核对一次。',
+  'advice.watch-check-overdue.days': '上次核对罗经是{days}天前；应每{limit}小时核对一次。',
+  'advice.error-not-observed': '自{day}以来未测得本罗经的误差：记录簿中只有无法观测的记录。请利用下一个天体或物标，或与误差已知的陀罗经比对。以公司和船旗国的规定为准。',
   'advice.adjustment-overdue': '罗经上次校正是{day}，已超过{months}个月，且此后没有完整记录：请安排校正。',
   'advice.adjustment-two-years': '罗经上次校正是{day}，已超过{months}个月。有连续记录，或可不校正；请查船旗国规定。',
   'advice.adjustment-unknown': '记录簿中没有上次校正的记录。请作为事件记入。',

@@ -56,6 +56,20 @@ describe('a narrow record book', () => {
   });
 });
 
+describe('advice on a book laid aside', () => {
+  // 359 h ago had to be worked out.
+  it('tells the last check in days from two on, in hours before', async () => {
+    const ago = async (hours: number): Promise<string> => {
+      const element = await open();
+      await element.appendEntry(seen(0, { instant: new Date(Date.now() - hours * 3_600_000) }));
+      await settled(element, () => text(element).includes('The last check'));
+      return /The last check of the compass was .*? ago/.exec(text(element))?.[0] ?? '';
+    };
+    expect(await ago(359.5)).to.match(/was 14 days ago$/);
+    expect(await ago(47.5)).to.match(/was 47\sh ago$/);
+  });
+});
+
 describe('an empty record book', () => {
   it('says that it is empty, has nothing to say of NaN, and is accessible with its form open', async () => {
     const element = await open();

@@ -52,6 +52,19 @@ test('a check that is overdue: whole hours since the last that was tried, of the
   assert.equal(told([seen(29.95, 0, 0), seen(1, 0, 0)], 'watch-check-overdue'), null);
 });
 
+// Overcast is a reason for a watch; days of it kept the advice quiet for ever (common practice, no source: a mark or a gyro may tell the error).
+test('entries that nothing could be observed keep the watch, and after a day are told as such, quietly', () => {
+  const overcast = (days: number): EntryDraft => ({ kind: 'no-observation', instant: at(days), remarks: 'overcast' });
+  const watches = Array.from({ length: 18 }, (_, i) => overcast(27 + i / 6));
+  const now = new Date(at(27).getTime() + 17 * 4 * HOUR + HOUR);
+  assert.equal(told(watches, 'watch-check-overdue', { now }), null);
+  assert.deepEqual(told(watches, 'error-not-observed', { now }), ['note', { day: '2026-11-22' }, 'practice']);
+  assert.deepEqual(told([seen(26.5, 0, 0), ...watches], 'error-not-observed', { now })?.[1], { day: '2026-11-21' });
+  assert.equal(told([...watches.slice(0, 12), seen(29, 0, 0), ...watches.slice(13)], 'error-not-observed', { now }), null);
+  assert.equal(told(watches.slice(0, 6), 'error-not-observed', { now: at(28) }), null, 'a day of them');
+  assert.equal(told(watches, 'error-not-observed', { now, settings: { unobservedHours: 96 } }), null);
+});
+
 // STCW Code A-VIII/2, part 4-1 (from memory): "the standard compass error is determined at least once a watch".
 test('an azimuth by gyro alone is no check of the magnetic compass, nor is an entry of a time to come', () => {
   const byGyro: EntryDraft = { kind: 'observation', instant: at(29.95), bearingBy: 'gyro', bearing: 61, trueBearing: 60, headingGyro: 101, variation: 12 };
