@@ -14,6 +14,7 @@ import { CorrectorsOfCards } from './correctors-of-cards.js';
 import { editView } from './edit-view.js';
 import { ofCompass } from './of-compass.js';
 import { cardOf, coefficientNames, enteredCard, isHalfTyped, shipCards } from './ship-card.js';
+import type { CardStates } from './ship-card.js';
 import { compassNames, readShipCorrectors } from './ship-correctors.js';
 import { filedFields } from './ship-file.js';
 import type { ShipFile } from './ship-file.js';
@@ -58,7 +59,7 @@ export class LubberShip extends ShipProperties {
 
   /** Changed on another page, she is changed here too: two that differ would each write over what the other has come to, cards and all. */
   readonly #hear = ({ key }: StorageEvent): void => {
-    if (key === shipKey(this.remember)) this.#recall();
+    if (key === shipKey(this.remember)) this.#recall(true);
   };
 
   get #cards(): ReturnType<typeof shipCards> {
@@ -95,9 +96,9 @@ export class LubberShip extends ShipProperties {
   }
 
   /** The ship kept under a name comes before whatever stands here, also where a page gives the name late. */
-  #recall(): void {
+  #recall(elsewhere = false): void {
     const kept = recall(this.remember);
-    if (kept) this.#take(kept, (name, text) => Object.assign(this, { [name]: text }));
+    if (kept) this.#take(kept, (name, text) => Object.assign(this, { [name]: text }), elsewhere);
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -160,11 +161,18 @@ export class LubberShip extends ShipProperties {
     for (const name of ['table', ...coefficientNames]) Object.assign(this, { [name]: undefined });
   }
 
-  #take(file: ShipFile, set: (name: (typeof filedFields)[number], text: string | undefined) => void): void {
+  /** Changed `elsewhere`, on another page, while something is typed here: what is half typed stays, and a card that is the same stays as it was entered. */
+  #take(file: ShipFile, set: (name: (typeof filedFields)[number], text: string | undefined) => void, elsewhere = false): void {
     const { name, compassName, card, steeringCard = null, correctors = null } = file;
-    for (const field of filedFields) set(field, file[field] || undefined);
-    this.#takeCard(card);
-    Object.assign(this, { name, compassName, steeringCard, steeringTable: undefined, correctors });
+    const { standard, steering } = this.#cards;
+    const states = this.readAll(fields);
+    const isSame = (entered: CardStates, other: DeviationCard | null): boolean => elsewhere && JSON.stringify(cardOf(entered)) === JSON.stringify(other);
+    for (const field of filedFields) if (!elsewhere || states[field].state !== 'refused') set(field, file[field] || undefined);
+    if (elsewhere && isHalfTyped(standard)) this.card = card;
+    else if (!isSame(standard, card)) this.#takeCard(card);
+    if (elsewhere && isHalfTyped(steering)) this.steeringCard = steeringCard;
+    else if (!isSame(steering, steeringCard)) Object.assign(this, { steeringCard, steeringTable: undefined });
+    Object.assign(this, { name, compassName, correctors });
   }
 
   #takeByHand(file: ShipFile): void {

@@ -315,6 +315,35 @@ describe('the ship', () => {
     localStorage.clear();
   });
 
+  // A table half typed became the card handed over, and a title above a whole one was lost, whatever had changed on the other page.
+  it('keeps what is typed here when another page has changed her', async () => {
+    localStorage.clear();
+    const ship = await fixture<LubberShip>(html`<lubber-ship remember="two pages" latitude="5N" heading="040"></lubber-ship>`);
+    const whole = 'Standard\n0 2E\n90 1W\n180 2W\n270 1E';
+    ship.table = whole;
+    await ship.updateComplete;
+    const elsewhere = async (change: object): Promise<void> => {
+      const key = 'lubberline-ship-two pages';
+      localStorage.setItem(key, JSON.stringify({ ...(JSON.parse(localStorage.getItem(key) ?? '') as object), ...change }));
+      window.dispatchEvent(new StorageEvent('storage', { key }));
+      await ship.updateComplete;
+    };
+    await elsewhere({ heading: '050' });
+    expect([ship.heading, ship.table]).to.deep.equal(['050', whole]);
+    Object.assign(ship, { table: '0 2E\n45 ', latitude: '33-' });
+    await ship.updateComplete;
+    await elsewhere({ heading: '060' });
+    expect([ship.heading, ship.table, ship.latitude]).to.deep.equal(['060', '0 2E\n45 ', '33-']);
+    const other = { kind: 'table', rows: [0, 90, 180, 270].map((heading) => ({ heading, deviation: 3 })) };
+    await elsewhere({ card: other });
+    expect([ship.cardInUse, ship.table]).to.deep.equal([other, '0 2E\n45 ']);
+    Object.assign(ship, { table: whole });
+    await ship.updateComplete;
+    await elsewhere({ card: other });
+    expect([ship.cardInUse, ship.table], 'the newer of two that are whole').to.deep.equal([other, undefined]);
+    localStorage.clear();
+  });
+
   // Named once it stood on the page, it did not take up what was kept, and wrote over it at the next change.
   it('takes up what is kept under a name given late, and keeps itself under a new one', async () => {
     localStorage.clear();
