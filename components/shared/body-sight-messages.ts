@@ -14,5 +14,5 @@ export const bodySightMessages: Catalogue = {
   'caution.longitude-turned': 'The body would stand where it was seen if the longitude were {longitude}: has east been taken for west?',
   'caution.latitude-turned': 'The body would stand where it was seen if the latitude were {latitude}: has north been taken for south?',
   'caution.lost-in-daylight': 'At this time the Sun stands at {sun}: {body} cannot be seen in this light. Check the date, the time and the body.',
-  'caution.lost-beside-sun': 'At this time the Moon stands so near the Sun that she cannot be seen. Check the date, the time and the body.',
+  'caution.lost-beside-sun': 'At this time {body} is too near the Sun to be seen. Check the date, the time and the body.',
 };

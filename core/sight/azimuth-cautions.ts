@@ -1,7 +1,10 @@
 import { cosDegrees, tanDegrees } from '../angle/trigonometry.js';
 import { angleFromTo, wrap360 } from '../angle/wrap.js';
+import { isBesideSun } from '../sky/beside-sun.js';
 import { bodyInSky } from '../sky/body-in-sky.js';
+import { checkBody } from '../sky/body.js';
 import { HORIZON_REFRACTION } from '../sky/refraction.js';
+import { skyAt } from '../sky/sky-at.js';
 import { note, warning } from '../working/caution.js';
 import type { Caution } from '../working/caution.js';
 import { quantity } from '../working/quantity.js';
@@ -56,9 +59,16 @@ function altitudeByTimeCautions({ source, latitude, longitude, instant }: Azimut
   return [warning('altitude-not-by-time', { altitude: quantity(altitude, 'angle'), byTime: quantity(byTime, 'angle') })];
 }
 
+/** Nearer to the Sun than this, degrees, no eye finds a star or planet; Venus in twilight alone. Common practice, no source. */
+const GLARE = 10;
+
 /** Whether the body named could be seen in the light of the time named. */
 function lightOf({ source, latitude, longitude, instant }: AzimuthLook): Caution[] {
-  return 'body' in source && source.body && instant ? lightCautions(source.body, { latitude, longitude, instant }) : [];
+  if (!('body' in source) || !source.body || !instant) return [];
+  const body = checkBody(source.body);
+  const place = { latitude, longitude, instant };
+  const isLost = !/Sun|Moon/.test(body) && isBesideSun(skyAt(instant), body, GLARE) && (body !== 'Venus' || bodyInSky('Sun', place).altitude > 0);
+  return isLost ? [warning('lost-beside-sun', { body })] : lightCautions(body, place);
 }
 
 /** An error put right by a slip has to come so near, as a share of what is odd: half of it a sound compass has by itself. Common practice, no source. */

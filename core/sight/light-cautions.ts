@@ -21,7 +21,7 @@ export function lightCautions(
 ): Caution[] {
   const body = checkBody(observed);
   const kind = kindOf(body);
-  if (kind === 'Moon') return isMoonLost(skyAt(place.instant)) ? [warning('lost-beside-sun')] : [];
+  if (kind === 'Moon') return isMoonLost(skyAt(place.instant)) ? [warning('lost-beside-sun', { body })] : [];
   if (kind === 'Sun' || (body === 'Venus' && where === 'anywhere')) return [];
   const { altitude } = bodyInSky('Sun', place);
   return altitude > TOO_LIGHT[kind] ? [warning('lost-in-daylight', { body, sun: quantity(altitude, 'angle') })] : [];

@@ -9,5 +9,5 @@ export const bodySightMessages: Catalogue = {
   'caution.longitude-turned': 'Das Gestirn stünde, wo es gesehen wurde, wäre die Länge {longitude}: Wurden Ost und West verwechselt?',
   'caution.latitude-turned': 'Das Gestirn stünde, wo es gesehen wurde, wäre die Breite {latitude}: Wurden Nord und Süd verwechselt?',
   'caution.lost-in-daylight': 'Zu dieser Zeit steht die Sonne auf {sun}: Bei diesem Licht ist {body} nicht zu sehen. Datum, Uhrzeit und Gestirn prüfen.',
-  'caution.lost-beside-sun': 'Zu dieser Zeit steht der Mond so nahe bei der Sonne, dass er nicht zu sehen ist. Datum, Uhrzeit und Gestirn prüfen.',
+  'caution.lost-beside-sun': 'Zu dieser Zeit steht {body} zu nahe an der Sonne, um gesehen zu werden. Datum, Uhrzeit und Gestirn prüfen.',
 };

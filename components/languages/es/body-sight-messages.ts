@@ -9,5 +9,5 @@ export const bodySightMessages: Catalogue = {
   'caution.longitude-turned': 'El astro estaría donde se vio si la longitud fuera {longitude}: ¿se han confundido este y oeste?',
   'caution.latitude-turned': 'El astro estaría donde se vio si la latitud fuera {latitude}: ¿se han confundido norte y sur?',
   'caution.lost-in-daylight': 'A esta hora el Sol está a {sun} de altura: con esta luz no se ve {body}. Revisar la fecha, la hora y el astro.',
-  'caution.lost-beside-sun': 'A esta hora la Luna está tan cerca del Sol que no se ve. Revisar la fecha, la hora y el astro.',
+  'caution.lost-beside-sun': 'A esta hora {body} está demasiado cerca del Sol para verse. Revisar la fecha, la hora y el astro.',
 };

@@ -9,5 +9,5 @@ export const bodySightMessages: Catalogue = {
   'caution.longitude-turned': 'L’astre serait où il a été vu si la longitude était {longitude} : est et ouest ont-ils été confondus ?',
   'caution.latitude-turned': 'L’astre serait où il a été vu si la latitude était {latitude} : nord et sud ont-ils été confondus ?',
   'caution.lost-in-daylight': 'À cette heure le Soleil est à {sun} de hauteur : dans cette lumière {body} ne se voit pas. Vérifier la date, l’heure et l’astre.',
-  'caution.lost-beside-sun': 'À cette heure la Lune est si près du Soleil qu’elle ne se voit pas. Vérifier la date, l’heure et l’astre.',
+  'caution.lost-beside-sun': 'À cette heure {body} est trop près du Soleil pour être visible. Vérifier la date, l’heure et l’astre.',
 };

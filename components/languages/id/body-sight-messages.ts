@@ -10,5 +10,5 @@ export const bodySightMessages: Catalogue = {
   'caution.longitude-turned': 'Benda angkasa akan berada di tempat ia terlihat bila bujurnya {longitude}: apakah timur tertukar dengan barat?',
   'caution.latitude-turned': 'Benda angkasa akan berada di tempat ia terlihat bila lintangnya {latitude}: apakah utara tertukar dengan selatan?',
   'caution.lost-in-daylight': 'Pada waktu ini tinggi Matahari {sun}: dalam terang seperti ini {body} tidak tampak. Periksa tanggal, waktu dan benda angkasa.',
-  'caution.lost-beside-sun': 'Pada waktu ini Bulan begitu dekat dengan Matahari sehingga tidak tampak. Periksa tanggal, waktu dan benda angkasa.',
+  'caution.lost-beside-sun': 'Pada waktu ini {body} terlalu dekat dengan Matahari untuk terlihat. Periksa tanggal, waktu dan benda angkasa.',
 };

@@ -9,5 +9,5 @@ export const bodySightMessages: Catalogue = {
   'caution.longitude-turned': '若经度为{longitude}，天体就在所见之处：是否把东经当成了西经？',
   'caution.latitude-turned': '若纬度为{latitude}，天体就在所见之处：是否把北纬当成了南纬？',
   'caution.lost-in-daylight': '此时太阳高度为{sun}：在这种光线下看不到{body}。请检查日期、时间和天体。',
-  'caution.lost-beside-sun': '此时月亮离太阳太近，看不到。请检查日期、时间和天体。',
+  'caution.lost-beside-sun': '此时{body}离太阳太近，无法看见。请检查日期、时间和天体。',
 };

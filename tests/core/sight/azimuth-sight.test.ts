@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
+import { AngleFromSun, Body } from 'astronomy-engine';
 import fc from 'fast-check';
 import { magneticField } from '../../../core/field/magnetic-field.js';
 import { altitudeCautions } from '../../../core/sight/azimuth-cautions.js';
@@ -322,6 +323,23 @@ describe('slips that explain an odd azimuth', () => {
     const moon = { ...sun, source: { by: 'body', body: 'Moon' } as const, compassBearing: 300 };
     assert.ok(codes({ ...moon, instant: new Date('2026-02-17T18:00:00Z') }).includes('lost-beside-sun'));
     assert.ok(!codes({ ...moon, instant: new Date('2026-03-03T12:00:00Z') }).includes('lost-beside-sun'));
+  });
+  // Venus was let be by day wherever she stood. No eye finds a planet within some 10° of the Sun (common practice, no source); the second ephemeris says how far she is.
+  it('sees Venus taken beside the Sun by day, in twilight not, and Jupiter in twilight', () => {
+    const seen = (body: 'Venus' | 'Jupiter', iso: string): string[] => {
+      const look = { ...sun, source: { by: 'body', body }, latitude: 20, longitude: 0, instant: new Date(iso), compass: 'gyro', compassBearing: 230 } as const;
+      return codes(look).filter((code) => code.startsWith('lost'));
+    };
+    for (const [body, iso, apart, told] of [
+      ['Venus', '2026-01-06T14:30:00Z', 0.7, ['lost-beside-sun']],
+      ['Venus', '2026-10-24T14:30:00Z', 6.5, ['lost-beside-sun']],
+      ['Venus', '2026-09-20T14:30:00Z', 39, []],
+      ['Venus', '2026-02-10T18:20:00Z', 8, []],
+      ['Jupiter', '2026-07-22T18:50:00Z', 5, ['lost-beside-sun']],
+    ] as const) {
+      assertClose(AngleFromSun(Body[body], new Date(iso)), apart, 1, `${body} ${iso}`);
+      assert.deepEqual(seen(body, iso), told, `${body} ${iso}`);
+    }
   });
   it('sees a star taken in daylight, and lets Venus be', () => {
     const forenoon = { ...sun, source: { by: 'body', body: 'Vega' } as const, instant: new Date('2026-02-10T13:00:00Z') };
