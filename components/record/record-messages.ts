@@ -216,7 +216,7 @@ export const recordMessages: Catalogue = {
   'advice.no-check-yet': 'No check of the compass is in the book yet.',
   'advice.watch-check-overdue': 'The last check of the compass was {hours}\u00a0h ago; it is due every {limit}\u00a0h.',
   'advice.watch-check-overdue.days': 'The last check of the compass was {days} days ago; it is due every {limit}\u00a0h.',
-  'advice.error-not-observed': 'Since {day} no error of this compass has been observed: the book says only that none could be. Take the next body or mark, or compare with a gyro of known error. The rules of the company and of the flag State prevail.',
+  'advice.error-not-observed': 'Since {day} no error of this compass has been observed: the book says only that none could be. Take the next body or mark, or compare with a gyro of known error. Company and flag State rules prevail.',
   'advice.adjustment-overdue': 'The compass was last adjusted on {day}, more than {months} months ago, and no full record was kept since: have it adjusted.',
   'advice.adjustment-two-years': 'The compass was last adjusted on {day}, more than {months} months ago. The record is kept, which may do; ask the flag State’s rule.',
   'advice.adjustment-unknown': 'The last adjustment is not in the book. Enter it as an event.',
