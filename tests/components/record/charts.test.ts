@@ -1,6 +1,8 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/record/define.js';
 import type { LubberRecord } from '../../../components/record/record.js';
+import { cornersOf, errorsUp, readOff, size } from '../../support/dividers.js';
+import type { Label } from '../../support/dividers.js';
 import { must } from '../../support/in-widget.js';
 import { until } from '../../support/until.js';
 
@@ -24,28 +26,6 @@ async function open(): Promise<LubberRecord> {
   return element;
 }
 
-type Place = readonly [value: number, at: number];
-
-/** The value at a place by two labels of the axis: what a reader does with a pair of dividers. */
-function readOff([first, last]: readonly [Place, Place], at: number): number {
-  return first[0] + ((at - first[1]) / (last[1] - first[1])) * (last[0] - first[0]);
-}
-
-const number = (node: Element, name: string): number => Number(node.getAttribute(name));
-
-/** Labels such as `2° E`, in degrees, at the height of their grid lines. */
-function degreesUp(picture: Element): readonly [Place, Place] {
-  const lines = [...picture.querySelectorAll('line')].filter((line) => !line.hasAttribute('stroke-dasharray'));
-  const labels = [...picture.querySelectorAll('text[text-anchor=end]')].filter(({ textContent }) => /^[\d.]+°(\s[EW])?$/.test(textContent)).slice(0, lines.length);
-  const places = labels.map((label, place): Place => {
-    const [, figure = '', letter] = /^([\d.]+)°\s?([EW]?)$/.exec(label.textContent) ?? [];
-    const line = must(lines[place]);
-    expect(Math.abs(number(line, 'y1') - number(label, 'y')), 'a label stands beside its line').to.be.below(6);
-    return [(letter === 'W' ? -1 : 1) * Number(figure), number(line, 'y1')];
-  });
-  return [must(places[0]), must(places.at(-1))];
-}
-
 const dots = (picture: Element): Element[] => [...picture.querySelectorAll('circle')];
 const isFilled = (dot: Element): boolean => dot.getAttribute('fill') === 'var(--accent)';
 
@@ -57,14 +37,14 @@ describe('the charts of a record book', () => {
 
   it('show each deviation where heading and axis say', () => {
     const picture = must(pictures[0]);
-    const headings = [...picture.querySelectorAll('text[text-anchor=middle]')].map((label): Place => [parseInt(label.textContent, 10), number(label, 'x')]);
+    const headings = [...picture.querySelectorAll('text[text-anchor=middle]')].map((label): Label => [parseInt(label.textContent, 10), size(label, 'x')]);
     expect(headings.map(([heading]) => heading)).to.deep.equal([90, 180, 270]);
     const across = [must(headings[0]), must(headings[2])] as const;
-    const up = degreesUp(picture);
+    const up = errorsUp(picture);
     // Drawn to a tenth of a unit, of which there is less than one to a degree of heading.
     for (const [place, dot] of dots(picture).entries()) {
-      expect(readOff(across, number(dot, 'cx'))).to.be.closeTo(observed[place]?.heading ?? NaN, 0.5);
-      expect(readOff(up, number(dot, 'cy'))).to.be.closeTo(observed[place]?.deviation ?? NaN, 0.02);
+      expect(readOff(across, size(dot, 'cx'))).to.be.closeTo(observed[place]?.heading ?? NaN, 0.5);
+      expect(readOff(up, size(dot, 'cy'))).to.be.closeTo(observed[place]?.deviation ?? NaN, 0.02);
     }
     expect(dots(picture)).to.have.length(12);
     expect(readOff(across, must(headings[1])[1])).to.be.closeTo(180, 0.5);
@@ -76,15 +56,15 @@ describe('the charts of a record book', () => {
 
   it('draw a card that is the same on every heading as a level line', () => {
     const picture = must(pictures[0]);
-    const points = [...must(picture.querySelector('path')).getAttribute('d')!.matchAll(/[ML]([\d.]+) ([\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
+    const points = cornersOf(must(picture.querySelector('path')));
     expect(points).to.have.length(73);
-    for (const [, y] of points) expect(readOff(degreesUp(picture), y)).to.be.closeTo(1, 0.02);
+    for (const [, y] of points) expect(readOff(errorsUp(picture), y)).to.be.closeTo(1, 0.02);
   });
 
   it('show each difference from the card where its day and the axis say, with the line of least squares', () => {
     const picture = must(pictures[1]);
-    const up = degreesUp(picture);
-    const places = dots(picture).map((dot) => [number(dot, 'cx'), readOff(up, number(dot, 'cy'))] as const);
+    const up = errorsUp(picture);
+    const places = dots(picture).map((dot) => [size(dot, 'cx'), readOff(up, size(dot, 'cy'))] as const);
     const across = [[0, places[0]?.[0] ?? NaN], [11, places[11]?.[0] ?? NaN]] as const;
     for (const [place, [x, difference]] of places.entries()) {
       expect(readOff(across, x)).to.be.closeTo(place, 0.01);
@@ -95,8 +75,8 @@ describe('the charts of a record book', () => {
     const mean = differences.reduce((sum, each) => sum + each, 0) / 12;
     const slope = differences.reduce((sum, each, day) => sum + (day - 5.5) * (each - mean), 0) / Array.from({ length: 12 }, (_, day) => (day - 5.5) ** 2).reduce((sum, each) => sum + each, 0);
     const line = must(picture.querySelector('line[stroke-dasharray]'));
-    expect(readOff(up, number(line, 'y1'))).to.be.closeTo(mean - 5.5 * slope, 0.02);
-    expect(readOff(up, number(line, 'y2'))).to.be.closeTo(mean + 5.5 * slope, 0.02);
-    expect([number(line, 'x1'), number(line, 'x2')]).to.deep.equal([places[0]?.[0], places[11]?.[0]]);
+    expect(readOff(up, size(line, 'y1'))).to.be.closeTo(mean - 5.5 * slope, 0.02);
+    expect(readOff(up, size(line, 'y2'))).to.be.closeTo(mean + 5.5 * slope, 0.02);
+    expect([size(line, 'x1'), size(line, 'x2')]).to.deep.equal([places[0]?.[0], places[11]?.[0]]);
   });
 });

@@ -1,7 +1,10 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/swing/define.js';
 import type { LubberElement } from '../../../components/shared/lubber-element.js';
-import { root } from '../../support/in-widget.js';
+import { errorsUp, readOff, size } from '../../support/dividers.js';
+import type { Label } from '../../support/dividers.js';
+import { must, root } from '../../support/in-widget.js';
+import { until } from '../../support/until.js';
 
 // A ring is drawn by its name, which has to be one alone in the widget: the first of a name is taken, be it shown or not.
 it('each of two charts of a widget has rings of its own at its readings, and a cross where one is struck', async () => {
@@ -21,4 +24,48 @@ it('each of two charts of a widget has rings of its own at its readings, and a c
     return [readings.points.numberOfItems, chart.querySelectorAll('.struck').length];
   });
   expect(counts).to.deep.equal([[4, 1], [4, 1]]);
+});
+
+describe('the chart of deviations', () => {
+  const across = (chart: Element): readonly [Label, Label] => {
+    const labels = [...chart.querySelectorAll('text.soft[text-anchor=middle]')].filter(({ textContent }) => /^\d{3}$/.test(textContent.trim())).map((label): Label => [Number(label.textContent), size(label, 'x')]);
+    expect(labels.map(([value]) => value).slice(0, 5)).to.deep.equal([0, 45, 90, 135, 180]);
+    return [must(labels[0]), must(labels[4])];
+  };
+  const cornersOfLine = (line: Element): readonly (readonly [number, number])[] => [...(line as SVGPolylineElement).points].map(({ x, y }) => [x, y] as const);
+
+  // Deviation = A + B sin ζ′ + C cos ζ′ + D sin 2ζ′ + E cos 2ζ′ (Handbook of Magnetic Compass Adjustment), by hand.
+  const byHand = (heading: number, [A, B, C, D, E]: readonly [number, number, number, number, number]): number => {
+    const z = (heading * Math.PI) / 180;
+    return A + B * Math.sin(z) + C * Math.cos(z) + D * Math.sin(2 * z) + E * Math.cos(2 * z);
+  };
+
+  it('has curve, old card, readings and limit where heading and axis say', async () => {
+    const terms = [0.5, -2, 1.5, 0.8, -0.3] as const;
+    const old = [0, 3, -1, 0.5, 0] as const;
+    const rows = Array.from({ length: 16 }, (_, place) => ({ heading: String(place * 22.5), reading: `${byHand(place * 22.5, terms).toFixed(2)}`.replace(/^-(.*)$/, '$1W').replace(/^([\d.]+)$/, '$1E') }));
+    const [A, B, C, D, E] = old;
+    const swing = await fixture<LubberElement>(html`<lubber-swing headings="16" model="approximate" limit="after-adjustment" .rows=${rows} .card=${{ kind: 'approximate', coefficients: { A, B, C, D, E } }}></lubber-swing>`);
+    swing.style.cssText = 'display: block; inline-size: 1200px';
+    await until(() => root(swing).querySelector('svg.deviation-chart polyline.readings') !== null && root(swing).querySelectorAll('svg.deviation-chart text.soft[text-anchor=middle]').length > 16);
+    const chart = must(root(swing).querySelector('svg.deviation-chart'));
+    const [over, up] = [across(chart), errorsUp(chart)];
+    const lines = [...chart.querySelectorAll('polyline:not(.readings)')];
+    expect(lines).to.have.length(2);
+    // The one in use is drawn last, over the other, and solid.
+    expect(lines.map((line) => line.getAttribute('stroke-dasharray') === 'none')).to.deep.equal([false, true]);
+    for (const [line, expected] of [[lines[0], old], [lines[1], terms]] as const) {
+      const corners = cornersOfLine(must(line));
+      expect(corners).to.have.length(121);
+      // Read to a tenth of a unit, of which there are some 40 to a degree; readings are typed to hundredths.
+      for (const [x, y] of corners) expect(readOff(up, y)).to.be.closeTo(byHand(readOff(over, x), expected), 0.02);
+    }
+    for (const [place, [x, y]] of cornersOfLine(must(chart.querySelector('polyline.readings'))).entries()) {
+      expect(readOff(over, x)).to.be.closeTo(place * 22.5, 0.1);
+      expect(readOff(up, y)).to.be.closeTo(byHand(place * 22.5, terms), 0.01);
+    }
+    const limits = [...chart.querySelectorAll('line')].filter((line) => line.getAttribute('stroke') === 'var(--warn)').map((line) => Math.round(readOff(up, size(line, 'y1')) * 100) / 100);
+    // ISO 25862: 3° after adjustment, as deviation-limits.ts has it.
+    expect(limits).to.deep.equal([3, -3]);
+  });
 });
