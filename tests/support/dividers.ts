@@ -41,3 +41,15 @@ export function errorsUp(picture: Element): readonly [Label, Label] {
   });
   return [must(labels[0]), must(labels.at(-1))];
 }
+
+/** What of a picture lies outside its frame, in words; what is cut to a frame of its own is passed over. */
+export function outsideOf(picture: Element): readonly string[] {
+  const frame = picture.getBoundingClientRect();
+  return [...picture.querySelectorAll('text, line, circle, path, polyline, polygon')].flatMap((each) => {
+    if (each.closest('[clip-path], clipPath, marker')) return [];
+    const { left, right, top, bottom } = each.getBoundingClientRect();
+    const out = Math.max(frame.left - left, right - frame.right, frame.top - top, bottom - frame.bottom);
+    // Pictures let a figure's first letter hang over; a line has no more than half its width to spare.
+    return out > (each.tagName === 'text' ? 12 : 1.5) ? [`${each.tagName} ${each.getAttribute('class') ?? ''} ${each.textContent} by ${out.toFixed(1)}`] : [];
+  });
+}

@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/amplitude/define.js';
 import type { LubberAmplitude } from '../../../components/amplitude/amplitude.js';
-import { cornersOf, errorIn, readOff, size } from '../../support/dividers.js';
+import { cornersOf, errorIn, outsideOf, readOff, size } from '../../support/dividers.js';
 import type { Label } from '../../support/dividers.js';
 import { flat, must, root } from '../../support/in-widget.js';
 import { until } from '../../support/until.js';
@@ -41,6 +41,7 @@ describe('the picture of the horizon', () => {
   for (const [what, given, way] of sights) {
     it(`shows ${what}`, async () => {
       const ribbon = await picture(given);
+      expect(outsideOf(ribbon)).to.deep.equal([]);
       const scale = scaleOf(ribbon);
       const disc = must(ribbon.querySelector('circle'));
       const texts = [...ribbon.querySelectorAll('text:not(.soft)')];

@@ -2,7 +2,7 @@ import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/azimuth/define.js';
 import type { BearingSeries } from '../../../core/sight/bearing-series.js';
 import type { LubberAzimuth } from '../../../components/azimuth/azimuth.js';
-import { cornersOf, errorIn, errorsUp, readOff, size } from '../../support/dividers.js';
+import { cornersOf, errorIn, errorsUp, outsideOf, readOff, size } from '../../support/dividers.js';
 import { must, root } from '../../support/in-widget.js';
 import { until } from '../../support/until.js';
 
@@ -17,6 +17,7 @@ describe('the picture of a series of bearings', () => {
     await until(() => root(element).querySelectorAll('svg.ribbon circle').length > 1 && root(element).querySelector('svg.ribbon path[stroke="var(--soft)"]') !== null);
     const picture = must([...root(element).querySelectorAll('svg.ribbon')].find((each) => each.querySelector('path[stroke="var(--soft)"]')));
     const found = element.result as BearingSeries;
+    expect(outsideOf(picture)).to.deep.equal([]);
     const mean = must([...picture.querySelectorAll('line')].find((line) => line.getAttribute('stroke') === 'var(--accent)'));
     const figure = must([...picture.querySelectorAll('text:not(.soft)')].find((text) => Math.abs(size(text, 'y') - size(mean, 'y1') - 4) < 0.1));
     // Beside the mean's figure there is room for one other.

@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/conversion/define.js';
 import type { LubberConversion } from '../../../components/conversion/conversion.js';
-import { directionOf, size } from '../../support/dividers.js';
+import { directionOf, outsideOf, size } from '../../support/dividers.js';
 import { flat, must, root } from '../../support/in-widget.js';
 import { until } from '../../support/until.js';
 
@@ -27,6 +27,7 @@ describe('the picture of the three norths', () => {
   for (const { given, ...angles } of cases) {
     it(`has every ray at its angle: ${Object.entries(given).map(([name, value]) => `${name} ${value}`).join(', ')}`, async () => {
       const shadow = await drawn(given);
+      expect(outsideOf(must(shadow.querySelector('svg.norths')))).to.deep.equal([]);
       expect(of(shadow, 'true')).to.be.closeTo(0, 1e-9);
       expect(of(shadow, 'magnetic')).to.be.closeTo(angles.magnetic, 1e-6);
       expect(of(shadow, 'compass')).to.be.closeTo(angles.compass, 1e-6);
@@ -56,6 +57,7 @@ describe('the picture of the chain', () => {
       (shadow.host as HTMLElement).style.cssText = `display: block; inline-size: ${width}px`;
       await until(() => must(shadow.querySelector('svg.chain')).classList.contains('down') === (kind === 'down'));
       const chain = must(shadow.querySelector('svg.chain'));
+      expect(outsideOf(chain)).to.deep.equal([]);
       const along = kind === 'down' ? 'y' : 'x';
       const stations = [...chain.querySelectorAll('circle')];
       const near = (selector: string, at: number, room: number): string =>

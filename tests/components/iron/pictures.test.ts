@@ -1,6 +1,6 @@
 import { expect } from '@open-wc/testing';
 import type { LubberIron } from '../../../components/iron/iron.js';
-import { cornersOf, directionFrom, errorsUp, readOff, size } from '../../support/dividers.js';
+import { cornersOf, directionFrom, errorsUp, outsideOf, readOff, size } from '../../support/dividers.js';
 import type { Label } from '../../support/dividers.js';
 import { must } from '../../support/in-widget.js';
 import { bench, root } from './bench.js';
@@ -28,6 +28,7 @@ describe('the curve of the bench', () => {
     it(`runs where P ${P} and Q ${Q} put the needle, and marks the heading ${heading}`, async () => {
       const element = await bench({ ...forces, P, Q, heading: String(heading).padStart(3, '0') });
       const curve = picture(element, 'svg.curve');
+      expect(outsideOf(curve)).to.deep.equal([]);
       const up = errorsUp(curve);
       const headings = [...curve.querySelectorAll('text.soft[text-anchor=middle]')].map((label): Label => [parseFloat(label.textContent), size(label, 'x')]);
       const across = [must(headings[0]), must(headings.at(-1))] as const;
@@ -53,6 +54,7 @@ describe('the force on the needle, bow upwards', () => {
   for (const [heading, turned] of [['000', 0], ['090', -90], ['180', 180], ['225', 135]] as const) {
     it(`on ${heading} lies ${turned} from ahead`, async () => {
       const element = await bench({ ...forces, heading, view: 'iron' });
+      expect(outsideOf(picture(element, 'svg.force-picture'))).to.deep.equal([]);
       const [from, to] = cornersOf(picture(element, 'svg.force-picture path.now'));
       expect(Math.cos((directionFrom(must(from), must(to)) - turned) / RADIAN)).to.be.closeTo(1, 1e-4);
     });
@@ -69,6 +71,7 @@ describe('the field of a place', () => {
   for (const vertical of ['40', '-40']) {
     it(`of Z ${vertical} has its arrow ${vertical.startsWith('-') ? 'up' : 'down'}, H to the right, both to one scale`, async () => {
       const element = await bench({ ...forces, vertical, view: 'place' });
+      expect(outsideOf(picture(element, 'svg.field-picture'))).to.deep.equal([]);
       const ends = [...picture(element, 'svg.field-picture').querySelectorAll('g line')].map((line) => [size(line, 'x2'), size(line, 'y2')] as const);
       expect(ends).to.have.length(3);
       const [level, upright, total] = [must(ends[0]), must(ends[1]), must(ends[2])];
@@ -86,6 +89,7 @@ describe('the ship’s induced poles, magnetic north upwards', () => {
       it(`on ${heading} with Z ${vertical} are red to the north, and ${vertical.startsWith('-') ? 'up' : 'down'}`, async () => {
         const element = await bench({ ...forces, vertical, heading, view: 'place' });
         const ship = picture(element, 'svg.polarity');
+        expect(outsideOf(ship)).to.deep.equal([]);
         const [plan, side] = [...ship.querySelectorAll(':scope > g')];
         expect(must(plan).querySelector('g')?.getAttribute('transform')).to.equal(`rotate(${Number(heading)})`);
         const ends = [...must(plan).querySelectorAll('text.pole')].map((text) => [text.textContent.trim(), size(text, 'y') - 5] as const);

@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/record/define.js';
 import type { LubberRecord } from '../../../components/record/record.js';
-import { cornersOf, errorsUp, readOff, size } from '../../support/dividers.js';
+import { cornersOf, errorsUp, outsideOf, readOff, size } from '../../support/dividers.js';
 import type { Label } from '../../support/dividers.js';
 import { must } from '../../support/in-widget.js';
 import { until } from '../../support/until.js';
@@ -49,6 +49,8 @@ describe('the charts of a record book', () => {
     expect(dots(picture)).to.have.length(12);
     expect(readOff(across, must(headings[1])[1])).to.be.closeTo(180, 0.5);
   });
+
+  it('stay within their frames', () => expect(pictures.flatMap(outsideOf)).to.deep.equal([]));
 
   it('fill the last ten', () => {
     for (const picture of pictures) expect(dots(picture).map(isFilled)).to.deep.equal([false, false, ...Array.from({ length: 10 }, () => true)]);

@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/swing/define.js';
 import type { LubberElement } from '../../../components/shared/lubber-element.js';
-import { errorsUp, readOff, size } from '../../support/dividers.js';
+import { errorsUp, outsideOf, readOff, size } from '../../support/dividers.js';
 import type { Label } from '../../support/dividers.js';
 import { must, root } from '../../support/in-widget.js';
 import { until } from '../../support/until.js';
@@ -49,6 +49,7 @@ describe('the chart of deviations', () => {
     swing.style.cssText = 'display: block; inline-size: 1200px';
     await until(() => root(swing).querySelector('svg.deviation-chart polyline.readings') !== null && root(swing).querySelectorAll('svg.deviation-chart text.soft[text-anchor=middle]').length > 16);
     const chart = must(root(swing).querySelector('svg.deviation-chart'));
+    expect(outsideOf(chart)).to.deep.equal([]);
     const [over, up] = [across(chart), errorsUp(chart)];
     const lines = [...chart.querySelectorAll('polyline:not(.readings)')];
     expect(lines).to.have.length(2);
@@ -67,5 +68,30 @@ describe('the chart of deviations', () => {
     const limits = [...chart.querySelectorAll('line')].filter((line) => line.getAttribute('stroke') === 'var(--warn)').map((line) => Math.round(readOff(up, size(line, 'y1')) * 100) / 100);
     // ISO 25862: 3° after adjustment, as deviation-limits.ts has it.
     expect(limits).to.deep.equal([3, -3]);
+  });
+
+  /**
+   * Sixteen readings evenly spread, off by 0.3° to either side in turn: that wave, cos 8ζ′, is orthogonal to all five terms,
+   * so s² = 16 · 0.09 / 11. The variance of the curve is s² (1/16 + 4/16) on every heading; half the band is
+   * Student's t at 97.5 % for 11 degrees of freedom, 2.201 by the printed tables, times its root.
+   */
+  it('has the band as wide as Student’s t says, on every heading', async () => {
+    const terms = [0.5, -2, 1.5, 0.8, -0.3] as const;
+    const written = (value: number): string => `${Math.abs(value).toFixed(2)}${value < 0 ? 'W' : 'E'}`;
+    const rows = Array.from({ length: 16 }, (_, place) => ({ heading: String(place * 22.5), reading: written(byHand(place * 22.5, terms) + (place % 2 ? -0.3 : 0.3)) }));
+    const swing = await fixture<LubberElement>(html`<lubber-swing headings="16" model="approximate" .rows=${rows}></lubber-swing>`);
+    swing.style.cssText = 'display: block; inline-size: 1200px';
+    await until(() => root(swing).querySelector('svg.deviation-chart polygon') !== null && root(swing).querySelectorAll('svg.deviation-chart text.soft[text-anchor=middle]').length > 16);
+    const chart = must(root(swing).querySelector('svg.deviation-chart'));
+    const [over, up] = [across(chart), errorsUp(chart)];
+    const corners = cornersOfLine(must(chart.querySelector('polygon'))).map(([x, y]) => [readOff(over, x), readOff(up, y)] as const);
+    const half = 2.201 * Math.sqrt(((16 * 0.09) / 11) * (5 / 16));
+    const middle = corners.length / 2;
+    // Along the lower edge to 360, and back along the upper.
+    corners.forEach(([heading, edge], place) => {
+      expect(heading).to.be.closeTo((place < middle ? place : corners.length - 1 - place) * (360 / (middle - 1)), 0.1);
+      expect(edge).to.be.closeTo(byHand(heading, terms) + (place < middle ? -half : half), 0.02);
+    });
+    expect(middle).to.be.greaterThan(50);
   });
 });

@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import '../../../components/variation/define.js';
 import type { LubberVariation } from '../../../components/variation/variation.js';
-import { cornersOf, directionFrom, errorIn } from '../../support/dividers.js';
+import { cornersOf, directionFrom, errorIn, outsideOf } from '../../support/dividers.js';
 import { flat, must, root } from '../../support/in-widget.js';
 import { until } from '../../support/until.js';
 
@@ -35,6 +35,7 @@ describe('the compass rose of the variation', () => {
       expect(Math.sign(variation)).to.equal(what.includes('east') ? 1 : -1);
       // Written to a tenth of a degree.
       expect(pointing(must(shadow.querySelector('svg.rose path.magnetic')))).to.be.closeTo(variation, 0.06);
+      expect(outsideOf(must(shadow.querySelector('svg.rose')))).to.deep.equal([]);
       const [outer, inner] = [...shadow.querySelectorAll('svg.rose path.ticks')];
       const first = (ring: Element | undefined): number => directionFrom([135, 135], must(cornersOf(must(ring))[0]));
       // Ticks are drawn to a tenth of a unit, some 0.07 degrees of the inner ring.
@@ -59,6 +60,7 @@ describe('the triangle of the forces', () => {
     it(`is to scale, level to the right and upright as it acts: ${what}`, async () => {
       const shadow = await drawn(given);
       const picture = must(shadow.querySelector('svg.forces'));
+      expect(outsideOf(picture)).to.deep.equal([]);
       const side = (kind: string): readonly [number, number] => {
         const [from, to] = cornersOf(must(picture.querySelector(`path.${kind}`)));
         return [must(to)[0] - must(from)[0], must(to)[1] - must(from)[1]];
@@ -74,6 +76,8 @@ describe('the triangle of the forces', () => {
       // Down is positive, in the drawing as in the field.
       expect(side('upright')[1] / unit).to.be.closeTo(written('Z'), 0.006);
       expect(Math.sign(side('upright')[1])).to.equal(what.includes('dip down') ? 1 : -1);
+      // The arc of the dip turns from the level the way the force does.
+      expect(/ 0 0 ([01]) /.exec(must(picture.querySelector('path.arc')).getAttribute('d') ?? '')?.[1]).to.equal(what.includes('dip down') ? '1' : '0');
       expect(Math.hypot(...side('total')) / unit).to.be.closeTo(written('F'), 0.006);
       expect((Math.atan2(side('total')[1], side('total')[0]) * 180) / Math.PI).to.be.closeTo(written('I'), 0.06);
     });
