@@ -3,12 +3,16 @@ const letters = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', '\n': '
 
 export const text = (words) => String(words).replace(/[&<>]/g, (letter) => letters[letter]);
 
+/** A short value is read whole: broken at a hyphen, a part of it would be taken for another value. A longer one may have to break where it can. */
+const SHORT = 24;
+export const code = (words) => `<code${words.length > SHORT ? '' : ' class="short"'}>${text(words)}</code>`;
+
 /** Words in back quotes are code; in the others an apostrophe is set as one. */
 export const prose = (words = '') =>
-  text(words)
+  words
     .replace(/\s+/g, ' ')
     .split(/`([^`]+)`/)
-    .map((part, place) => (place % 2 === 1 ? `<code>${part}</code>` : part.replace(/(?<=\p{L})'/gu, '’')))
+    .map((part, place) => (place % 2 === 1 ? code(part) : text(part).replace(/(?<=\p{L})'/gu, '’')))
     .join('');
 
 /** An attribute in the quotes it needs the fewest escapes in. */

@@ -1,5 +1,5 @@
 /** The reference page of one widget. */
-import { attributeLines, prose, tag, text } from './html-text.js';
+import { attributeLines, code, prose, tag, text } from './html-text.js';
 import { declarationsOf, spelledOut } from './declarations.js';
 import { examples, inside } from './examples.js';
 import { pageFrame } from './page-frame.js';
@@ -9,7 +9,6 @@ const shared = ['LubberElement', 'FormElement'];
 /** Inherited by its name alone is what a widget says something else of. */
 const isOwn = ({ name, inheritedFrom, description }, all) => !all.some((one) => one.name === inheritedFrom?.name && shared.includes(one.name) && one.attributes?.some((each) => each.name === name && each.description === description));
 
-const code = (words) => `<code>${text(words)}</code>`;
 const list = (rows) => `<dl class="names">\n${rows.map(([name, words]) => `<dt>${name}</dt>\n<dd>${words}</dd>`).join('\n')}\n</dl>`;
 const part = (title, body) => (body ? `<section class="prose">\n<h2>${title}</h2>\n${body}\n</section>` : '');
 
