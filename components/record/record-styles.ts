@@ -20,7 +20,7 @@ export const recordStyles = css`
   .scroll + .scroll { margin-block-start: var(--space-4); }
   .book tr.struck > td:not(.open) { text-decoration: line-through; color: var(--soft); }
   .book tr.struck > td .letter { text-decoration: line-through; }
-  .book button.open { min-inline-size: max(2.4rem, var(--target)); padding: 0 var(--space-1); text-align: right; font-variant-numeric: inherit; }
+  .book button.open { min-inline-size: max(2.4rem, var(--target)); padding: 0 var(--space-1); text-align: right; }
   .book .mark { display: block; color: var(--warn); font-size: var(--small); }
   .told.wrong::before, .book .mark::before { content: '▲ '; content: '▲ '/''; }
   .book .note { display: inline-block; inline-size: 100%; color: var(--soft); font-size: var(--small); text-decoration: none; }

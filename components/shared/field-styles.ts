@@ -3,10 +3,10 @@ import { css } from 'lit';
 /** Fields: a label above, the text typed, and what was understood at its end. */
 export const fieldStyles = css`
   .field { margin: 0 0 var(--gap); }
-  .with-action { display: grid; grid-template-columns: 1fr auto; }
+  .with-action { display: grid; grid-template-columns: 1fr auto; align-items: baseline; }
   .with-action > :not(label, button) { grid-column: 1 / -1; }
-  /* Drawn beside the label, reached after the field. */
-  .with-action > button { grid-row: 1; grid-column: 2; font-size: var(--small); min-height: var(--target-beside); padding-block: 0; margin-block: -0.2rem -0.15rem; }
+  /* Drawn beside the label, reached after the field. Its word stands at the end of a target that reaches up into the gap: so the label stays close to its field. */
+  .with-action > button { grid-row: 1; grid-column: 2; font-size: var(--small); min-height: var(--target-beside); padding-block: calc(var(--target-beside) - 1.25rem) 0; margin-block: -0.6rem 0; }
   .field > label, .legend { display: block; font-size: var(--small); color: var(--soft); padding: 0; }
   fieldset { border: 0; margin: 0 0 var(--gap); padding: 0; min-inline-size: 0; }
   /* What was understood stands at the end, or below where both have no room. */
@@ -16,7 +16,6 @@ export const fieldStyles = css`
   .entry input, .entry select {
     flex: 1 1 5rem; min-inline-size: 4.5rem; inline-size: 100%; min-height: var(--target); padding: var(--space-half) 0;
     border: 0; background: none; color: var(--ink); font: inherit; font-size: var(--figure);
-    font-variant-numeric: inherit; border-radius: 0;
   }
   /* As long as what is usually typed. */
   #date, #longitude { flex-basis: 6.6rem; }

@@ -37,7 +37,7 @@ export const swingStyles = css`
   /* What is typed in a cell moves no other: the page is not laid out for it. */
   table.grid td.typed input {
     contain: size layout; display: block; inline-size: 100%; min-inline-size: 3.4rem; min-height: var(--target); margin: 0; padding: var(--space-half) var(--space-1); border: 0; border-radius: 0;
-    background: transparent; color: var(--ink); font: inherit; font-size: var(--figure); font-variant-numeric: inherit;
+    background: transparent; color: var(--ink); font: inherit; font-size: var(--figure);
   }
   table.grid td.typed { padding-inline-end: 0; border-inline-end: 1px solid var(--line); min-inline-size: 3.8rem; }
   table.grid td.time input { min-inline-size: 5.4rem; }
