@@ -23,7 +23,7 @@ const ODD = 3;
 /** A line that cannot have been seen so from there: its place is at fault, and what follows from that comes after it. */
 const WRONG_PLACE: ReadonlySet<string> = new Set(['mark-beyond-sight', 'marks-far-apart', 'marks-exchanged', 'between-marks']);
 /** What a wrong place does to the error of the one line. */
-const CONSEQUENCES: ReadonlySet<string> = new Set(['deviation-large', 'gyro-error-large', 'far-from-card', 'reciprocal', 'other-side']);
+const CONSEQUENCES: ReadonlySet<string> = new Set(['deviation-large', 'deviation-unreal', 'gyro-error-large', 'far-from-card', 'reciprocal', 'other-side']);
 
 /** As it is said at sea: in whole metres within half a mile. */
 const distanceOf = (metres: number): Caution['values'][string] =>
