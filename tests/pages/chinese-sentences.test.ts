@@ -1,34 +1,28 @@
 /** Chinese sets no space behind its full stop: wherever a widget strings sentences together, the words between them come from the catalogue. */
 import assert from 'node:assert/strict';
 import { after, before, describe, it } from 'node:test';
-import type { Browser } from 'puppeteer-core';
-import { serve } from '../../demo/serve.js';
 import { scene, subjects } from '../support/scenes.js';
-import { Stage } from '../support/stage.js';
-import { openBrowser } from './browser.js';
+import type { Stage } from '../support/stage.js';
+import { openStage } from './open-stage.js';
+import type { OpenStage } from './open-stage.js';
 
 /** A mark of Chinese that has its own room, and a space behind it; what stands in a line of its own ends with it. */
 const loose = /.{0,12}[。；：，、！？] +\S.{0,8}/gu;
 
 describe('sentences in Chinese', () => {
-  let browser: Browser;
-  let server: Awaited<ReturnType<typeof serve>>;
+  let opened: OpenStage;
   let stage: Stage;
 
   before(async () => {
-    server = await serve();
-    browser = await openBrowser();
-    stage = await Stage.open(browser, server.address);
-    await stage.page.evaluate(async (address) => {
-      await import(`${address}dist/languages/zh.js`);
+    opened = await openStage(1280);
+    stage = opened.stage;
+    await stage.page.evaluate(async () => {
+      await import(new URL('/dist/languages/zh.js', location.href).href);
       document.documentElement.lang = 'zh';
-    }, server.address);
+    });
   });
 
-  after(async () => {
-    await browser.close();
-    server.server.close();
-  });
+  after(() => opened.close());
 
   it('would be found', () => assert.deepEqual('超出范围。 可输入：0至90°。'.match(loose), ['超出范围。 可输入：0至90°']));
 
