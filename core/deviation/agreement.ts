@@ -1,5 +1,5 @@
 import { leastSquares } from './least-squares.js';
-import type { Solution } from './linear-problem.js';
+import { room, type Design, type Solution } from './linear-problem.js';
 import type { WeighedReading } from './observations.js';
 import { predictedFrom, roomForChanges, type Changes, type FitModel } from './predict-deviation.js';
 
@@ -9,7 +9,6 @@ export interface Agreement {
   readonly estimate: readonly number[];
   /** Observed less fitted, degrees, one for each reading. */
   readonly residuals: readonly number[];
-  /** For each coefficient the change of every fitted deviation. */
   readonly changes: Changes;
   /** Sum of weight × residual², degrees². */
   readonly squares: number;
@@ -18,7 +17,7 @@ export interface Agreement {
 /** Null where the estimate gives one of the readings no deviation. `changes`: room for them that is there already. */
 export function agreement(model: FitModel, readings: readonly WeighedReading[], estimate: readonly number[], changes = roomForChanges(readings.length)): Agreement | null {
   const count = readings.length;
-  const residuals = new Array<number>(count);
+  const residuals = room(count);
   let squares = 0;
   for (let place = 0; place < count; place++) {
     const { waves, deviation, weight } = readings[place] as WeighedReading;
@@ -31,11 +30,17 @@ export function agreement(model: FitModel, readings: readonly WeighedReading[], 
   return { estimate, residuals, changes, squares };
 }
 
-/** Least squares with the readings' weights: for each unknown a column of factors, and the values, one of each for every reading. */
-export function weightedSolution(readings: readonly WeighedReading[], columns: readonly (readonly number[])[], values: readonly number[]): Solution {
+/** Least squares with the readings' weights. */
+export function weightedSolution(readings: readonly WeighedReading[], design: Design): Solution {
   // As a rule every reading weighs as much as the next, and nothing has to be copied.
-  if (readings.every(({ weight }) => weight === 1)) return leastSquares({ columns, values });
-  const roots = readings.map(({ weight }) => Math.sqrt(weight));
-  const weighed = (list: readonly number[]): number[] => list.map((value, i) => value * (roots[i] as number));
-  return leastSquares({ columns: columns.map(weighed), values: weighed(values) });
+  if (readings.every(({ weight }) => weight === 1)) return leastSquares(design);
+  const { width } = design;
+  const factors = room(design.factors.length);
+  const values = room(design.values.length);
+  readings.forEach(({ weight }, place) => {
+    const root = Math.sqrt(weight);
+    values[place] = root * (design.values[place] as number);
+    for (let at = width * place; at < width * (place + 1); at++) factors[at] = root * (design.factors[at] as number);
+  });
+  return leastSquares({ factors, width, values });
 }

@@ -30,11 +30,10 @@ export function confidenceBands(fit: DeviationFit, probability = 0.95): (compass
     const deviation = predictedFrom(fit.model, estimate, harmonics(compassHeading), changes);
     if (deviation === null) return null;
     if (covariance === null) return { deviation, halfWidth: null };
-    const change = (i: number): number => (changes[i] as number[])[0] as number;
     let variance = 0;
     for (let i = 0; i < covariance.length; i++) {
       const row = covariance[i] as readonly number[];
-      for (let j = 0; j < row.length; j++) variance += (row[j] as number) * change(i) * change(j);
+      for (let j = 0; j < row.length; j++) variance += (row[j] as number) * (changes[i] as number) * (changes[j] as number);
     }
     return { deviation, halfWidth: limit * Math.sqrt(Math.max(0, variance)) };
   };

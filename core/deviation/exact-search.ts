@@ -1,26 +1,28 @@
 import { cosDegrees, sinDegrees } from '../angle/trigonometry.js';
 import { agreement, weightedSolution, type Agreement } from './agreement.js';
-import type { Solution } from './linear-problem.js';
+import { room, type Solution } from './linear-problem.js';
 import type { WeighedReading } from './observations.js';
-import { roomForChanges } from './predict-deviation.js';
+import { COEFFICIENTS, roomForChanges } from './predict-deviation.js';
 
 /**
  * A first estimate from the equation for sin δ, linear in the coefficients; one too strong
  * for the readings is weakened until every heading has a deviation.
  */
 function start(readings: readonly WeighedReading[]): Agreement | null {
-  const sines = readings.map(({ deviation }) => sinDegrees(deviation));
-  const columns = roomForChanges(readings.length);
-  readings.forEach(({ waves: { sin, cos, sin2, cos2 }, deviation }, k) => {
-    const sine = sines[k] as number;
+  const values = room(readings.length);
+  const factors = roomForChanges(readings.length);
+  readings.forEach(({ waves: { sin, cos, sin2, cos2 }, deviation }, place) => {
+    const sine = sinDegrees(deviation);
     const cosine = cosDegrees(deviation);
-    columns[0][k] = cosine;
-    columns[1][k] = sin;
-    columns[2][k] = cos;
-    columns[3][k] = sin2 * cosine + cos2 * sine;
-    columns[4][k] = cos2 * cosine - sin2 * sine;
+    const first = COEFFICIENTS * place;
+    values[place] = sine;
+    factors[first] = cosine;
+    factors[first + 1] = sin;
+    factors[first + 2] = cos;
+    factors[first + 3] = sin2 * cosine + cos2 * sine;
+    factors[first + 4] = cos2 * cosine - sin2 * sine;
   });
-  let { estimate } = weightedSolution(readings, columns, sines);
+  let { estimate } = weightedSolution(readings, { factors, width: COEFFICIENTS, values });
   for (let i = 0; i < 20; i++) {
     const state = agreement('exact', readings, estimate);
     if (state !== null) return state;
@@ -44,7 +46,7 @@ function gainOf(readings: readonly WeighedReading[], { changes }: Agreement, cha
   let gain = 0;
   for (let k = 0; k < readings.length; k++) {
     let moved = 0;
-    for (let i = 0; i < change.length; i++) moved += ((changes[i] as readonly number[])[k] as number) * (change[i] as number);
+    for (let i = 0; i < change.length; i++) moved += (changes[COEFFICIENTS * k + i] as number) * (change[i] as number);
     gain += (readings[k] as WeighedReading).weight * moved * moved;
   }
   return gain;
@@ -75,7 +77,7 @@ export function searchExact(readings: readonly WeighedReading[], near?: Near): S
   let state = (near === undefined ? null : agreement('exact', readings, near.estimate)) ?? start(readings);
   if (state === null) return null;
   for (let step = 0; ; step++) {
-    const solution = weightedSolution(readings, state.changes, state.residuals);
+    const solution = weightedSolution(readings, { factors: state.changes, width: COEFFICIENTS, values: state.residuals });
     const change = solution.estimate;
     const settled: boolean = step === STEPS || gainOf(readings, state, change) <= enough * state.squares || change.every((value) => Math.abs(value) < STILL);
     const next: Agreement | null = settled ? null : improve(readings, state, change);

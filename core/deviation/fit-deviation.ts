@@ -4,10 +4,11 @@ import { coefficientNames, type CoefficientName } from './approximate-deviation.
 import { fitCautions } from './fit-cautions.js';
 import type { JudgedReadings } from './judged-readings.js';
 import { judged } from './judged-readings.js';
+import { rowsOf } from './linear-problem.js';
 import type { ModelFit } from './model-fit.js';
 import type { PerCoefficient } from './per-coefficient.js';
 import { perCoefficient } from './per-coefficient.js';
-import { predictedDeviation, type FitModel } from './predict-deviation.js';
+import { COEFFICIENTS, predictedDeviation, type FitModel } from './predict-deviation.js';
 import type { DeviationObservation, WeighedReadings } from './observations.js';
 
 /** A curve laid through the readings of a swing: plain data. */
@@ -60,7 +61,7 @@ function determinedBy(fit: ModelFit, count: number, constantUnknown: boolean): r
     // Evenly spread readings give cofactors of 1/n for the constant and 2/n for a sine or cosine.
     const even = (i === 0 ? 1 : 2) / count;
     const unit = fit.model === 'exact' ? arcOfDegrees(1) ** 2 : 1;
-    return Math.sqrt(((fit.solution.cofactors[i] as readonly number[])[i] as number) / (even * unit)) <= INFLATION_LIMIT;
+    return Math.sqrt((fit.solution.cofactors[COEFFICIENTS * i + i] as number) / (even * unit)) <= INFLATION_LIMIT;
   });
 }
 
@@ -113,8 +114,7 @@ export function fitJudged({ observations, readings, judgement }: JudgedReadings,
   const determined = determinedBy(fit, list.length, constantUnknown);
   const known = (name: CoefficientName): boolean => determined.includes(name);
   const spread = variance(fit, readings, freedom);
-  const covariance =
-    spread === null ? null : fit.solution.cofactors.map((row) => row.map((cofactor) => cofactor * spread.value));
+  const covariance = spread && rowsOf(fit.solution.cofactors.map((cofactor) => cofactor * spread.value), COEFFICIENTS);
   const standardErrors = perCoefficient((name, i) =>
     known(name) && covariance !== null ? Math.sqrt((covariance[i] as readonly number[])[i] as number) : null,
   );

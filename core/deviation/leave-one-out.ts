@@ -1,6 +1,7 @@
+import { room } from './linear-problem.js';
 import type { ModelFit } from './model-fit.js';
 import type { WeighedReading } from './observations.js';
-import { roomForChanges } from './predict-deviation.js';
+import { COEFFICIENTS, roomForChanges } from './predict-deviation.js';
 
 /** What a reading's removal does to a fit. */
 interface Release {
@@ -14,7 +15,13 @@ interface Release {
 
 function release({ changes, residuals, solution }: ModelFit, place: number, weight: number): Release {
   const free = 1 - (solution.leverages[place] as number);
-  const answer = solution.cofactors.map((line) => line.reduce((total, cofactor, i) => total + cofactor * ((changes[i] as readonly number[])[place] as number), 0));
+  const { cofactors } = solution;
+  const answer = room(COEFFICIENTS);
+  for (let i = 0; i < COEFFICIENTS; i++) {
+    let total = 0;
+    for (let j = 0; j < COEFFICIENTS; j++) total += (cofactors[COEFFICIENTS * i + j] as number) * (changes[COEFFICIENTS * place + j] as number);
+    answer[i] = total;
+  }
   return { pull: (weight * (residuals[place] as number)) / free, answer, free };
 }
 
@@ -39,37 +46,33 @@ export function seriesWithout(fit: ModelFit, readings: readonly WeighedReading[]
   const step = release(fit, place, weight);
   const { pull, answer, free } = step;
   const { solution } = fit;
-  const residuals: number[] = [];
-  const leverages: number[] = [];
-  const changes = roomForChanges(readings.length - 1);
+  const left = readings.length - 1;
+  const residuals = room(left);
+  const leverages = room(left);
+  const changes = roomForChanges(left);
   let squares = 0;
-  for (let k = 0; k < readings.length; k++) {
-    if (k === place) continue;
-    const own = (readings[k] as WeighedReading).weight;
+  for (let to = 0; to < left; to++) {
+    const from = to < place ? to : to + 1;
+    const own = (readings[from] as WeighedReading).weight;
     let shared = 0;
-    for (let i = 0; i < answer.length; i++) {
-      const change = (fit.changes[i] as readonly number[])[k] as number;
+    for (let i = 0; i < COEFFICIENTS; i++) {
+      const change = fit.changes[COEFFICIENTS * from + i] as number;
       shared += change * (answer[i] as number);
-      (changes[i] as number[])[residuals.length] = change;
+      changes[COEFFICIENTS * to + i] = change;
     }
-    const residual = (fit.residuals[k] as number) + pull * shared;
-    residuals.push(residual);
-    leverages.push((solution.leverages[k] as number) + (own * weight * shared * shared) / free);
+    const residual = (fit.residuals[from] as number) + pull * shared;
+    residuals[to] = residual;
+    leverages[to] = (solution.leverages[from] as number) + (own * weight * shared * shared) / free;
     squares += own * residual * residual;
   }
+  const cofactors = room(COEFFICIENTS * COEFFICIENTS);
+  for (let i = 0; i < COEFFICIENTS; i++) {
+    for (let j = 0; j < COEFFICIENTS; j++) {
+      const at = COEFFICIENTS * i + j;
+      cofactors[at] = (solution.cofactors[at] as number) + ((weight / free) * (answer[i] as number)) * (answer[j] as number);
+    }
+  }
   const estimate = released(fit.estimate, step);
-  return {
-    model: fit.model,
-    estimate,
-    residuals,
-    changes,
-    squares,
-    solution: {
-      estimate,
-      fixed: solution.fixed,
-      rank: solution.rank,
-      cofactors: solution.cofactors.map((line, i) => line.map((cofactor, j) => cofactor + ((weight / free) * (answer[i] as number)) * (answer[j] as number))),
-      leverages,
-    },
-  };
+  const { fixed, rank } = solution;
+  return { model: fit.model, estimate, residuals, changes, squares, solution: { estimate, fixed, rank, cofactors, leverages } };
 }

@@ -1,8 +1,8 @@
 import { agreement, weightedSolution, type Agreement } from './agreement.js';
 import { searchExact, type Near } from './exact-search.js';
-import type { Solution } from './linear-problem.js';
+import { room, type Solution } from './linear-problem.js';
 import type { WeighedReading } from './observations.js';
-import type { FitModel } from './predict-deviation.js';
+import { COEFFICIENTS, type FitModel } from './predict-deviation.js';
 
 /** A model laid through readings: degrees for the approximate one, pure numbers for the exact. */
 export interface ModelFit extends Agreement {
@@ -13,8 +13,8 @@ export interface ModelFit extends Agreement {
 
 /** The five-term series: one step of linear least squares, and no step changes what it changes by. */
 function fitApproximate(readings: readonly WeighedReading[]): ModelFit | null {
-  const flat = agreement('approximate', readings, [0, 0, 0, 0, 0]);
-  const solution = flat && weightedSolution(readings, flat.changes, flat.residuals);
+  const flat = agreement('approximate', readings, room(COEFFICIENTS).fill(0));
+  const solution = flat && weightedSolution(readings, { factors: flat.changes, width: COEFFICIENTS, values: flat.residuals });
   const state = solution && agreement('approximate', readings, solution.estimate, flat.changes);
   return state && { model: 'approximate', solution, ...state };
 }

@@ -1,23 +1,28 @@
 import { atan2Degrees, degreesOfArc } from '../angle/trigonometry.js';
-import { coefficientNames, harmonics, type Harmonics } from './approximate-deviation.js';
+import { harmonics, type Harmonics } from './approximate-deviation.js';
+import { room } from './linear-problem.js';
 
 export type FitModel = 'approximate' | 'exact';
 
-/** For each coefficient a list of how much the deviation changes with it, degrees, one for every reading. */
-export type Changes = Five<number[]>;
+/** How many coefficients there are: A to E. */
+export const COEFFICIENTS = 5;
 
-/** Lists for so many readings, to be filled place by place. */
-export const roomForChanges = (readings: number): Changes => coefficientNames.map(() => new Array<number>(readings)) as unknown as Changes;
+/** For each reading how much its deviation changes with each coefficient, degrees: five figures, and the next five. */
+export type Changes = number[];
 
-type Five<T> = readonly [A: T, B: T, C: T, D: T, E: T];
+/** Room for so many readings, to be filled place by place. */
+export const roomForChanges = (readings: number): Changes => room(COEFFICIENTS * readings);
 
-function approximate(estimate: Five<number>, { sin, cos, sin2, cos2 }: Harmonics, changes: Changes | null, place: number): number {
+type Five = readonly [A: number, B: number, C: number, D: number, E: number];
+
+function approximate(estimate: Five, { sin, cos, sin2, cos2 }: Harmonics, changes: Changes | null, place: number): number {
   if (changes !== null) {
-    changes[0][place] = 1;
-    changes[1][place] = sin;
-    changes[2][place] = cos;
-    changes[3][place] = sin2;
-    changes[4][place] = cos2;
+    const first = COEFFICIENTS * place;
+    changes[first] = 1;
+    changes[first + 1] = sin;
+    changes[first + 2] = cos;
+    changes[first + 3] = sin2;
+    changes[first + 4] = cos2;
   }
   return estimate[0] + estimate[1] * sin + estimate[2] * cos + estimate[3] * sin2 + estimate[4] * cos2;
 }
@@ -28,7 +33,7 @@ function approximate(estimate: Five<number>, { sin, cos, sin2, cos2 }: Harmonics
  * Sine and cosine of δ follow from those of the heading by the theorems of addition, so that a
  * fit, which asks for this a thousand times, is paid with one arc tangent for each reading.
  */
-function exact(estimate: Five<number>, { sin, cos, sin2, cos2 }: Harmonics, changes: Changes | null, place: number): number | null {
+function exact(estimate: Five, { sin, cos, sin2, cos2 }: Harmonics, changes: Changes | null, place: number): number | null {
   const p = 1 - estimate[3] * cos2 + estimate[4] * sin2;
   const q = estimate[0] + estimate[3] * sin2 + estimate[4] * cos2;
   const reach = Math.sqrt(p * p + q * q);
@@ -39,12 +44,13 @@ function exact(estimate: Five<number>, { sin, cos, sin2, cos2 }: Harmonics, chan
   const sinDeviation = (q * cosine + p * sine) / reach;
   const cosDeviation = (p * cosine - q * sine) / reach;
   if (changes !== null) {
+    const first = COEFFICIENTS * place;
     const pull = degreesOfArc(1 / (reach * cosine));
-    changes[0][place] = cosDeviation * pull;
-    changes[1][place] = sin * pull;
-    changes[2][place] = cos * pull;
-    changes[3][place] = (sin2 * cosDeviation + cos2 * sinDeviation) * pull;
-    changes[4][place] = (cos2 * cosDeviation - sin2 * sinDeviation) * pull;
+    changes[first] = cosDeviation * pull;
+    changes[first + 1] = sin * pull;
+    changes[first + 2] = cos * pull;
+    changes[first + 3] = (sin2 * cosDeviation + cos2 * sinDeviation) * pull;
+    changes[first + 4] = (cos2 * cosDeviation - sin2 * sinDeviation) * pull;
   }
   return atan2Degrees(sinDeviation, cosDeviation);
 }
@@ -54,7 +60,7 @@ function exact(estimate: Five<number>, { sin, cos, sin2, cos2 }: Harmonics, chan
  * gives nothing. What it changes by with each coefficient is written down in `changes`, if given, at that place.
  */
 export function predictedFrom(model: FitModel, estimate: readonly number[], waves: Harmonics, changes: Changes | null = null, place = 0): number | null {
-  return (model === 'exact' ? exact : approximate)(estimate as Five<number>, waves, changes, place);
+  return (model === 'exact' ? exact : approximate)(estimate as unknown as Five, waves, changes, place);
 }
 
 /** The deviation a model gives on a compass heading, degrees; null where it gives nothing. */

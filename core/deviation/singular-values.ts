@@ -1,4 +1,4 @@
-import type { Design, Solution } from './linear-problem.js';
+import { room, type Design, type Solution } from './linear-problem.js';
 
 /** Singular values below this part of the largest are rounding. */
 const RANK_TOLERANCE = 1e-9;
@@ -52,10 +52,8 @@ function turn(columns: number[][], p: number, q: number, cos: number, sin: numbe
  * one-sided Jacobi method; both from memory). No normal equations, so nothing of the
  * condition is squared.
  */
-export function bySingularValues(design: Design): Solution {
-  const { values } = design;
-  const width = design.columns.length;
-  const columns = design.columns.map((column) => column.slice());
+export function bySingularValues({ factors, width, values }: Design): Solution {
+  const columns = Array.from({ length: width }, (_, j) => values.map((__, place) => factors[place * width + j] as number));
   const carried = values.slice();
   reduceToTriangle([...columns, carried]);
   const basis = Array.from({ length: width }, (_, j) => Array.from({ length: width }, (_, i) => (i === j ? 1 : 0)));
@@ -81,8 +79,8 @@ export function bySingularValues(design: Design): Solution {
   const squares = columns.map((column) => dot(column, column));
   const largest = Math.max(...squares);
   const kept = squares.map((square) => square > RANK_TOLERANCE ** 2 * largest && square > 0);
-  const estimate = new Array<number>(width).fill(0);
-  const cofactors = Array.from({ length: width }, () => new Array<number>(width).fill(0));
+  const estimate = room(width).fill(0);
+  const cofactors = room(width * width).fill(0);
   squares.forEach((square, k) => {
     if (!kept[k]) return;
     const column = columns[k] as number[];
@@ -90,9 +88,8 @@ export function bySingularValues(design: Design): Solution {
     const amount = dot(column, carried) / square;
     for (let i = 0; i < width; i++) {
       estimate[i] = (estimate[i] as number) + amount * (direction[i] as number);
-      const line = cofactors[i] as number[];
       for (let j = 0; j < width; j++) {
-        line[j] = (line[j] as number) + ((direction[i] as number) * (direction[j] as number)) / square;
+        cofactors[i * width + j] = (cofactors[i * width + j] as number) + ((direction[i] as number) * (direction[j] as number)) / square;
       }
     }
   });
@@ -101,7 +98,7 @@ export function bySingularValues(design: Design): Solution {
     basis.every((direction, k) => kept[k] === true || Math.abs(direction[i] as number) < 1e-6),
   );
   const leverages = values.map((_, place) => {
-    const row = design.columns.map((column) => column[place] as number);
+    const row = factors.slice(place * width, (place + 1) * width);
     let leverage = 0;
     squares.forEach((square, k) => {
       if (kept[k]) leverage += dot(row, basis[k] as number[]) ** 2 / square;

@@ -4,7 +4,9 @@ import { fitJudged } from '../deviation/fit-deviation.js';
 import type { DeviationFit } from '../deviation/fit-deviation.js';
 import type { PerCoefficient } from '../deviation/per-coefficient.js';
 import { judged } from '../deviation/judged-readings.js';
+import { rowsOf } from '../deviation/linear-problem.js';
 import type { JudgedReadings } from '../deviation/judged-readings.js';
+import { COEFFICIENTS } from '../deviation/predict-deviation.js';
 import type { FitModel } from '../deviation/predict-deviation.js';
 import { settleConstants } from './unknown-constants.js';
 import type { SettledConstants } from './unknown-constants.js';
@@ -19,7 +21,7 @@ function widened(fit: DeviationFit, { joint }: SettledConstants, count: number):
   if (!joint) return fit;
   const freedom = count - joint.solution.rank;
   const spread = freedom > 0 ? joint.fit.squares / freedom : null;
-  const covariance = spread === null ? null : joint.solution.cofactors.slice(0, 5).map((row) => row.slice(0, 5).map((cofactor) => cofactor * spread));
+  const covariance = spread === null ? null : rowsOf(joint.solution.cofactors.map((cofactor) => cofactor * spread), COEFFICIENTS + joint.columns).slice(0, COEFFICIENTS).map((row) => row.slice(0, COEFFICIENTS));
   const error = (name: CoefficientName): number | null => {
     const place = coefficientNames.indexOf(name);
     return covariance && fit.coefficients[name] !== null ? Math.sqrt(Math.max(0, covariance[place]?.[place] ?? 0)) : null;

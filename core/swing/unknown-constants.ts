@@ -3,11 +3,13 @@ import { asinDegrees } from '../angle/trigonometry.js';
 import { wrap180, wrap360 } from '../angle/wrap.js';
 import { harmonics } from '../deviation/approximate-deviation.js';
 import { weightedSolution } from '../deviation/agreement.js';
+import { room } from '../deviation/linear-problem.js';
 import type { Solution } from '../deviation/linear-problem.js';
 import type { Near } from '../deviation/exact-search.js';
 import { fitModel } from '../deviation/model-fit.js';
 import type { ModelFit } from '../deviation/model-fit.js';
 import type { WeighedReading } from '../deviation/observations.js';
+import { COEFFICIENTS } from '../deviation/predict-deviation.js';
 import type { FitModel } from '../deviation/predict-deviation.js';
 import type { RowReading, UnknownConstant } from './swing-reading.js';
 
@@ -55,13 +57,19 @@ function weighted(settled: readonly SettledReading[]): WeighedReading[] {
 /** A to E and the constants of the groups in one linear step from a fit. */
 function jointStep(fit: ModelFit, list: readonly WeighedReading[], settled: readonly SettledReading[], groups: readonly UnknownConstant[]): Solution {
   const counted = settled.filter(({ struck }) => !struck);
-  const ofGroups = groups.map((group) => counted.map(({ reading }) => (reading.constant === group ? -1 : 0)));
-  return weightedSolution(list, [...fit.changes, ...ofGroups], fit.residuals);
+  const width = COEFFICIENTS + groups.length;
+  const factors = room(width * counted.length);
+  counted.forEach(({ reading }, place) => {
+    const row = width * place;
+    for (let i = 0; i < COEFFICIENTS; i++) factors[row + i] = fit.changes[COEFFICIENTS * place + i] as number;
+    groups.forEach((group, k) => (factors[row + COEFFICIENTS + k] = reading.constant === group ? -1 : 0));
+  });
+  return weightedSolution(list, { factors, width, values: fit.residuals });
 }
 
 /** How far all deviations have to be moved for A to be what it is taken for; 0 where the headings do not tell A. */
 function shiftOfConstant(fit: ModelFit, count: number, taken: number): number {
-  const cofactor = fit.solution.cofactors[0]?.[0] ?? Infinity;
+  const cofactor = fit.solution.cofactors[0] ?? Infinity;
   const unit = fit.model === 'exact' ? (180 / Math.PI) ** 2 : 1;
   if (fit.solution.fixed[0] !== true || cofactor * unit * count > INFLATION) return 0;
   const A = fit.estimate[0] ?? 0;
@@ -97,7 +105,7 @@ export function settleConstants(taken: readonly Taken[], model: FitModel, consta
       const solution = jointStep(fit, list, settled, free);
       joint = { solution, fit, columns: free.length };
       free.forEach((group, k) => {
-        const step = solution.fixed[5 + k] === true ? (solution.estimate[5 + k] ?? 0) : 0;
+        const step = solution.fixed[COEFFICIENTS + k] === true ? (solution.estimate[COEFFICIENTS + k] ?? 0) : 0;
         offsets.set(group, (offsets.get(group) ?? 0) + step);
         moved = Math.max(moved, Math.abs(step));
       });

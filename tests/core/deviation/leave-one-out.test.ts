@@ -47,14 +47,14 @@ function byTheBook(readings: readonly WeighedReading[]) {
 }
 
 function assertAlike(fit: ModelFit, book: ReturnType<typeof byTheBook>, name: string): void {
-  const close = (got: readonly number[], want: readonly number[], what: string): void => {
+  const close = (got: ArrayLike<number>, want: readonly number[], what: string): void => {
     assert.equal(got.length, want.length, `${name} ${what}`);
-    got.forEach((value, i) => assertClose(value, want[i] as number, 1e-9, `${name} ${what} ${i}`));
+    want.forEach((value, i) => assertClose(got[i] as number, value, 1e-9, `${name} ${what} ${i}`));
   };
   close(fit.estimate, book.estimate, 'estimate');
   close(fit.residuals, book.residuals, 'residuals');
   close([fit.squares], [book.squares], 'squares');
-  close(fit.solution.cofactors.flat(), book.cofactors.flat(), 'cofactors');
+  close(fit.solution.cofactors, book.cofactors.flat(), 'cofactors');
   close(fit.solution.leverages, book.leverages, 'leverages');
 }
 
@@ -74,7 +74,7 @@ test('readings taken out one after the other leave what least squares gives for 
       fit = seriesWithout(fit, readings, place);
       readings = readings.filter((_, k) => k !== place);
       assertAlike(fit, byTheBook(readings), `swing ${seed}, ${removed} out,`);
-      assert.deepEqual(fit.changes.map((column) => column.length), [1, 2, 3, 4, 5].map(() => readings.length));
+      assert.equal(fit.changes.length, 5 * readings.length);
     }
   }
 });
