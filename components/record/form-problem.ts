@@ -12,6 +12,7 @@ export function formProblem(host: LubberElement, state: FormState, choices: Form
   if (host.unknownWords.length > 0) return wrong('answer.wrong', { fields: host.unknownWords.join(', ') });
   const refused = fieldsFor(choices).filter((name) => state[name].state === 'refused');
   if (refused.length > 0) return wrong('answer.wrong', { fields: named(refused) });
-  if (!draft) return wrong('answer.missing', { fields: named(['instant']) });
+  // Only without a date or a time there is nothing to enter.
+  if (!draft) return wrong('answer.missing', { fields: named((['date', 'time'] as const).filter((name) => state[name].state === 'empty')) });
   return struckBy === undefined ? null : wrong('record.unsaved.struck', { number: choices.corrects, by: struckBy });
 }

@@ -24,7 +24,7 @@ function chartWidth({ narrow, picture }: LubberElement['width']): number {
 }
 
 /** What the book says of a compass: advice, charts, coefficients, and the way to a swing. */
-export function judgementView(host: LubberElement, judgement: RecordJudgement, curve: DeviationCurve | null, onSwing: () => void): TemplateResult {
+export function judgementView(host: LubberElement, judgement: RecordJudgement, curve: DeviationCurve | null, onSwing: () => void, told: TemplateResult): TemplateResult {
   const { observed, comparisons, advice } = judgement;
   const width = chartWidth(host.width);
   return html`<h3>${host.t('record.advice')}</h3>
@@ -45,5 +45,6 @@ export function judgementView(host: LubberElement, judgement: RecordJudgement, c
           <div class="charts">${headingChart(host, judgement, curve, width)} ${timeChart(host, judgement, width)}</div>
           ${judgementTables(host, judgement)} ${coefficientTable(host, judgement)}
           <p class="no-print"><button part="button" type="button" @click=${onSwing}>${host.t('record.swing')}</button></p>
+          ${told}
           <p class="hint no-print">${host.t('record.swing.hint')}</p>`}`;
 }

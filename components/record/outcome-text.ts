@@ -6,10 +6,14 @@ import type { ImportOutcome } from './book-import.js';
 import type { SaveOutcome } from './record-book.js';
 import { counted } from './status-view.js';
 
+/** Where it is said: below the button that was pressed, for the head of a long book may be out of sight; else at its head. */
+export type ToldAt = 'form' | 'swing' | 'transfer';
+
 /** What was last done, in words, and whether it went wrong. */
 export interface Told {
   readonly text: string;
   readonly wrong: boolean;
+  readonly at?: ToldAt | undefined;
 }
 
 export function saveText(host: LubberElement, outcome: SaveOutcome, before: RecordEntry | null): Told {

@@ -19,7 +19,7 @@ import type { Judged } from './book-judge.js';
 import { formWords } from './form-view.js';
 import { OpenBook } from './open-book.js';
 import { importText, problemsText, saveText } from './outcome-text.js';
-import type { Told } from './outcome-text.js';
+import type { Told, ToldAt } from './outcome-text.js';
 import type { RecordBook, SaveOutcome } from './record-book.js';
 import { RecordFormElement } from './record-form-element.js';
 import { draftOfRequest } from './request-draft.js';
@@ -101,18 +101,22 @@ export abstract class RecordBookElement extends RecordFormElement {
    * Enters a draft for the host. Resolves once it is kept for good, or with the reason why not.
    * Nothing is guessed: a draft with a bad field is refused whole, with `problems`.
    */
-  async appendEntry(draft: EntryDraft): Promise<EntryOutcome> {
+  appendEntry(draft: EntryDraft): Promise<EntryOutcome> {
+    return this.#append(draft);
+  }
+
+  async #append(draft: EntryDraft, at?: ToldAt): Promise<EntryOutcome> {
     const book = await this.#named();
     if (!book) return { saved: false, reason: 'closed', number: null };
     const reading = prepareEntry({ compassSerial: this.compassSerial, cardDate: this.cardDate, ...draft }, { watched: this.watched, card: this.cardInUse });
     if (!reading.ok) {
-      this.told = problemsText(this, reading.problems);
+      this.told = { ...problemsText(this, reading.problems), at };
       return { saved: false, reason: 'refused', problems: reading.problems };
     }
     await book.opened;
     const before = book.last;
     const outcome = await book.append(reading.fields, this.#now());
-    this.told = saveText(this, outcome, before);
+    this.told = { ...saveText(this, outcome, before), at };
     if (outcome.saved) this.first = 0;
     return outcome;
   }
@@ -124,15 +128,15 @@ export abstract class RecordBookElement extends RecordFormElement {
   }
 
   /** Enters what the user wants to be kept: the browser is asked not to clear it. */
-  protected async keepForUser(draft: EntryDraft): Promise<EntryOutcome> {
+  protected async keepForUser(draft: EntryDraft, at?: ToldAt): Promise<EntryOutcome> {
     const shown = this.openBook;
     // In a book named that moment the number that is corrected is another entry's.
     if (draft.kind === 'correction' && (await this.#named()) !== shown) {
       const refused = { saved: false, reason: 'not-there', number: null } as const;
-      this.told = saveText(this, refused, null);
+      this.told = { ...saveText(this, refused, null), at };
       return refused;
     }
-    const outcome = await this.appendEntry(draft);
+    const outcome = await this.#append(draft, at);
     if (outcome.saved) this.openBook?.askToLast();
     return outcome;
   }
@@ -143,9 +147,13 @@ export abstract class RecordBookElement extends RecordFormElement {
   }
 
   /** Takes over what the text of an exported file adds: all of it or nothing. */
-  async importText(text: string): Promise<ImportOutcome> {
+  importText(text: string): Promise<ImportOutcome> {
+    return this.takeOver(text);
+  }
+
+  protected async takeOver(text: string, at?: ToldAt): Promise<ImportOutcome> {
     const outcome: ImportOutcome = (await (await this.#named())?.importText(text)) ?? { ok: false, reason: 'closed', number: null };
-    this.told = importText(this, outcome);
+    this.told = { ...importText(this, outcome), at };
     return outcome;
   }
 

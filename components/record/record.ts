@@ -20,6 +20,7 @@ import type { Judged } from './book-judge.js';
 import { formProblem } from './form-problem.js';
 import { formView } from './form-view.js';
 import { judgementView } from './judgement-view.js';
+import type { ToldAt } from './outcome-text.js';
 import { PaperMode } from './paper-mode.js';
 import { previewText } from './preview-text.js';
 import type { RecordBook } from './record-book.js';
@@ -84,10 +85,10 @@ export class LubberRecord extends RecordBookElement {
     const [draft, revives, { formState, choices }, asTyped] = [this.#draft, this.#revives, this, this.observation];
     for (const name of fieldsFor(choices)) this.settle(name);
     const problem = formProblem(this, formState, choices, draft, struckOut(this.entries).get(choices.corrects));
-    if (problem) this.told = problem;
+    if (problem) this.told = { ...problem, at: 'form' };
     if (problem || !draft) return;
     this.#saving = true;
-    const outcome = await this.keepForUser(draft).finally(() => (this.#saving = false));
+    const outcome = await this.keepForUser(draft, 'form').finally(() => (this.#saving = false));
     if (!outcome.saved) return;
     if (revives) this.told = { ...this.told, text: `${this.told.text} ${revives}` };
     this.forgetObservation(asTyped);
@@ -96,13 +97,13 @@ export class LubberRecord extends RecordBookElement {
   }
 
   async #export(format: BookFormat): Promise<void> {
-    if (this.openBook) this.told = await exportBook(this, this.openBook, format);
+    if (this.openBook) this.told = { ...(await exportBook(this, this.openBook, format)), at: 'transfer' };
   }
 
   async #import(file: File): Promise<void> {
     const text = await textOfFile(file);
-    if (text !== null) await this.importText(text);
-    else this.told = { text: sentences(this.t, this.t('record.import.unreadable'), this.t('record.import.nothing-done')), wrong: true };
+    if (text !== null) await this.takeOver(text, 'transfer');
+    else this.told = { text: sentences(this.t, this.t('record.import.unreadable'), this.t('record.import.nothing-done')), wrong: true, at: 'transfer' };
   }
 
   async #print(): Promise<void> {
@@ -112,23 +113,37 @@ export class LubberRecord extends RecordBookElement {
 
   #makeSwing(): void {
     const observations = this.swing;
-    this.told = { text: this.t('record.swing.done', { count: observations.length }), wrong: false };
+    this.told = { text: this.t('record.swing.done', { count: observations.length }), wrong: false, at: 'swing' };
     this.dispatchEvent(
       new LubberResultEvent({ widget: this.localName, inputs: { book: this.openBook?.name, compass: this.watched }, result: { kind: 'swing', observations } }),
     );
   }
 
+  /** A button that vanishes under the finger leaves the keyboard at the head of the page. */
+  #leaveCorrection(): void {
+    this.cancelCorrection();
+    const head = this.renderRoot.querySelector<HTMLElement>('.form summary');
+    head?.click();
+    head?.focus();
+  }
+
+  #toldView(at?: ToldAt): TemplateResult {
+    const { told } = this;
+    return html`<p class="told no-print ${told.wrong ? 'wrong' : ''}" role="status">${told.at === at ? told.text : ''}</p>`;
+  }
+
   #formView(): TemplateResult {
     const card = this.cardInUse;
-    return html`<details class="form no-print" ?open=${this.corrected !== null}>
+    return html`<details class="form no-print">
       <summary part="summary">${this.corrected ? this.t('record.correcting', { number: this.corrected.number }) : this.t('record.new')}</summary>
       ${formView(this, this.formState, this.choices, {
         hasCard: card !== null,
         preview: previewText(this, this.#draft, { watched: this.watched, card }),
         revives: this.#revives,
         onSave: () => void this.#save(),
-        onCancel: () => this.cancelCorrection(),
+        onCancel: () => this.#leaveCorrection(),
       })}
+      ${this.#toldView('form')}
     </details>`;
   }
 
@@ -143,7 +158,7 @@ export class LubberRecord extends RecordBookElement {
     const judged = this.judged;
     const card = this.cardInUse;
     return html`${this.#formView()}
-      ${judged ? judgementView(this, judged.judgement, card && deviationCurve(card), () => this.#makeSwing()) : nothing}
+      ${judged ? judgementView(this, judged.judgement, card && deviationCurve(card), () => this.#makeSwing(), this.#toldView('swing')) : nothing}
       <h3>${this.t(this.#paper.on ? 'record.table.printed' : 'record.table')}</h3>
       ${this.#tableView(book, judged)}
       ${transferView(this, {
@@ -151,6 +166,7 @@ export class LubberRecord extends RecordBookElement {
         import: (file) => void this.#import(file),
         print: () => void this.#print(),
       })}
+      ${this.#toldView('transfer')}
       <p class="small soft">
         ${sentences(this.t, this.t('record.honest'), book.last ? this.t('record.last', { number: book.last.number, hash: book.last.hash }) : '')}
       </p>`;
@@ -164,7 +180,7 @@ export class LubberRecord extends RecordBookElement {
       <h2 part="title" tabindex="-1">${this.t('record.title')}</h2>
       <p class="soft small">${this.t('record.book', { book: book.name })}</p>
       ${missingView(this, [])} ${statusView(this, book)}
-      <p class="told no-print ${this.told.wrong ? 'wrong' : ''}" role="status">${this.told.text}</p>
+      ${this.#toldView()}
       ${isOpen ? this.#openView(book) : nothing} ${standingCautions(this)}
       ${isOpen && this.#paper.on ? signatureLines(this, ['record.sign.officer', 'record.sign.master', 'record.sign.dated']) : nothing}
     `);

@@ -31,7 +31,7 @@ export const budgets: readonly Budget[] = [
   { what: 'the sights and the ship, without charts', modules: defined(sights), wanted: 85, allowed: 109.2 },
   { what: 'script of the sights', script: 'lubberline-sights.js', wanted: 85, allowed: 102.5 },
   { what: 'script of the drill', script: 'lubberline-drill.js', wanted: 60, allowed: 72.3 },
-  { what: 'script without the map, chart library and all', script: 'lubberline-without-map.js', wanted: 130, allowed: 240.3 },
-  { what: 'script of everything', script: 'lubberline.js', allowed: 253.5 },
+  { what: 'script without the map, chart library and all', script: 'lubberline-without-map.js', wanted: 130, allowed: 240.4 },
+  { what: 'script of everything', script: 'lubberline.js', allowed: 253.6 },
   { what: 'script of a course', script: 'lubberline-course.js', allowed: 9 },
 ];

@@ -20,7 +20,7 @@ async function open(book = fresh(), more: Partial<LubberRecord> = {}): Promise<L
 }
 
 const text = (element: LubberRecord): string => ((element.renderRoot.querySelector('.frame') as HTMLElement).textContent ?? '').replace(/\s+/g, ' ');
-const told = (element: LubberRecord): string => element.renderRoot.querySelector('.told')?.textContent ?? '';
+const told = (element: LubberRecord): string => [...element.renderRoot.querySelectorAll('.told')].map((each) => each.textContent).join('');
 const rows = (element: LubberRecord): string[] => [...element.renderRoot.querySelectorAll('.book tbody tr')].map((row) => (row.textContent ?? '').replace(/\s+/g, ' ').trim());
 function button(element: LubberRecord, label: string): HTMLButtonElement {
   const found = [...element.renderRoot.querySelectorAll('button')].find((one) => (one.getAttribute('aria-label') ?? one.textContent ?? '').trim() === label);
@@ -141,8 +141,11 @@ describe('an entry by keyboard', () => {
   it('says what is missing: the time, and something observed', async () => {
     const element = await open();
     button(element, 'Enter in the book').click();
-    await settled(element, () => told(element).includes('Still needed'));
+    await settled(element, () => told(element) === 'Still needed: UTC date and UTC time.');
     element.date = '2026-11-20';
+    await element.updateComplete;
+    button(element, 'Enter in the book').click();
+    await settled(element, () => told(element) === 'Still needed: UTC time.');
     element.time = '0905';
     await element.updateComplete;
     button(element, 'Enter in the book').click();
@@ -169,6 +172,48 @@ describe('an entry by keyboard', () => {
     await element.whole;
     const field = element.renderRoot.querySelector<HTMLInputElement>('#observer');
     expect([field?.readOnly, field?.value]).to.deep.equal([true, 'E. M.']);
+  });
+});
+
+describe('what a button did', () => {
+  const near = (element: LubberRecord, pressed: HTMLElement): number => {
+    const said = [...element.renderRoot.querySelectorAll<HTMLElement>('.told')].filter((each) => each.textContent !== '');
+    expect(said.length).to.equal(1);
+    return (said[0] as HTMLElement).getBoundingClientRect().top - pressed.getBoundingClientRect().bottom;
+  };
+
+  // At the head of the book it stood 600 to 2,600 pixels above the button: nobody saw that an entry was refused. From measuring, no standard.
+  it('is said right below it, not at the head of a long book', async () => {
+    const element = await open();
+    for (let minute = 0; minute < 12; minute++) await element.appendEntry(seen(minute));
+    (element.renderRoot.querySelector('details.form') as HTMLDetailsElement).open = true;
+    for (const [label, words] of [['Enter in the book', 'Still needed'], ['Export table (CSV)', 'given to the browser'], ['Make a swing of these observations', 'handed over']] as const) {
+      button(element, label).click();
+      await settled(element, () => told(element).includes(words));
+      expect(near(element, button(element, label)), label).to.be.within(0, 120);
+    }
+    await element.appendEntry(seen(13));
+    await element.updateComplete;
+    expect(near(element, element.renderRoot.querySelector('h2') as HTMLElement), 'what the page entered').to.be.within(0, 200);
+  });
+
+  it('leaves the keyboard where it was after a correction, or at the form’s head after one is left', async () => {
+    const element = await open();
+    await element.appendEntry(seen(0));
+    for (const [label, then] of [['Leave it as it is', 'New entry'], ['Enter in the book', 'Enter in the book']] as const) {
+      await settled(element, () => rows(element).length > 0);
+      if (element.renderRoot.querySelector('#entry-1') === null) button(element, 'Show No. 1').click();
+      await element.updateComplete;
+      button(element, 'Correct or strike out No. 1').click();
+      await element.updateComplete;
+      await type(element, 'remarks', 'misread');
+      button(element, label).focus();
+      await sendKeys({ press: 'Enter' });
+      await settled(element, () => element.renderRoot.querySelector('[name="replaces"]') === null);
+      const active = (element.renderRoot as ShadowRoot).activeElement as HTMLElement;
+      expect(active?.textContent?.trim(), label).to.equal(then);
+      expect(active.checkVisibility(), label).to.equal(true);
+    }
   });
 });
 

@@ -4,7 +4,7 @@ import type { LubberRecord } from '../../../components/record/record.js';
 import { input, root } from '../../support/in-widget.js';
 import { until } from '../../support/until.js';
 
-const told = (record: LubberRecord): string => root(record).querySelector('.told')?.textContent ?? '';
+const told = (record: LubberRecord): string => [...root(record).querySelectorAll('.told')].map((each) => each.textContent).join('');
 
 /** A book with an observation in its form. */
 async function filled(): Promise<{ record: LubberRecord; enter: () => void }> {
@@ -37,7 +37,7 @@ describe('an entry that is being written', () => {
   it('is told as saved, though the button be pressed twice', async () => {
     const { record, enter } = await filled();
     const heard: string[] = [];
-    const status = root(record).querySelector('.told') as HTMLElement;
+    const status = root(record).querySelector('.form .told') as HTMLElement;
     new MutationObserver(() => heard.push(told(record))).observe(status, { childList: true, characterData: true, subtree: true });
     enter();
     enter();
@@ -45,6 +45,7 @@ describe('an entry that is being written', () => {
     // An entry after it is behind whatever the second press set going.
     await record.appendEntry({ kind: 'no-observation', instant: '2026-11-20T10:00:00Z', remarks: 'overcast' });
     await until(() => told(record) === 'Saved as No. 2.');
+    // The page's own entry is told at the head of the book, and the line below the button is empty again.
     expect(heard).to.deep.equal(['Saved as No. 1.', 'Saved as No. 2.']);
     expect(record.entries.length).to.equal(2);
   });
