@@ -18,7 +18,7 @@ export const fieldStyles = css`
     border: 0; background: none; color: var(--ink); font: inherit; font-size: var(--figure);
   }
   /* As long as what is usually typed. */
-  #date, #longitude { flex-basis: 6.6rem; }
+  #date, #longitude { flex-basis: 6em; }
   /* Chromium insets the words of a list by four pixels. */
   .entry select { background: var(--paper); font-size: var(--medium); text-overflow: ellipsis; }
   @supports not (-moz-appearance: none) { .entry select { margin-inline-start: -4px; } }
