@@ -28,7 +28,7 @@ export const sharedMessages: Catalogue = {
   'assumed': 'tomado como {what}',
   'answer.missing': 'Falta introducir: {fields}.',
   'answer.wrong': 'Por corregir: {fields}.',
-  'field.locked': 'dado',
+  'field.locked': 'dato',
   'form.required': 'Aquí se pide un resultado.',
   'day': '{weekday}, {day} {month} {year}',
   'day.weekdays': 'dom lun mar mié jue vie sáb',

@@ -28,7 +28,7 @@ export const sharedMessages: Catalogue = {
   'assumed': 'pris pour {what}',
   'answer.missing': 'Encore à entrer : {fields}.',
   'answer.wrong': 'À corriger : {fields}.',
-  'field.locked': 'donné',
+  'field.locked': 'donnée',
   'form.required': 'Un résultat est demandé ici.',
   'day': '{weekday} {day} {month} {year}',
   'day.weekdays': 'dim. lun. mar. mer. jeu. ven. sam.',

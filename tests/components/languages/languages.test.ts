@@ -65,3 +65,17 @@ describe('a widget in the language of its page', () => {
     expect(text(element)).to.contain('Demora de aguja (la Luna)');
   });
 });
+
+describe('the word behind the name of a field the page has set', () => {
+  afterEach(() => document.documentElement.setAttribute('lang', 'en'));
+
+  // "Latitud (dado)" and "Latitude (donné)" disagreed in gender with most fields' names: a noun fits all. From grammar, no source.
+  for (const [language, label] of [['es', 'Latitud (dato)'], ['fr', 'Latitude (donnée)']] as const) {
+    it(`${language}: fits a name of either gender`, async () => {
+      document.documentElement.lang = language;
+      const element = await fixture<LubberAmplitude>(html`<lubber-amplitude latitude="48-17.0S" locked="latitude"></lubber-amplitude>`);
+      await element.updateComplete;
+      expect(element.renderRoot.querySelector('label[for="latitude"]')?.textContent?.replace(/\s+/g, ' ').trim()).to.equal(label);
+    });
+  }
+});
