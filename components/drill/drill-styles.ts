@@ -4,7 +4,7 @@ import { css } from 'lit';
 export const drillStyles = css`
   .at { color: var(--soft); font-size: var(--small); font-weight: 400; white-space: nowrap; }
   #title { display: flex; flex-wrap: wrap; gap: 0 0.6em; align-items: baseline; }
-  h2:focus, .answer:focus { outline: none; }
+  h2:focus, #summary:focus { outline: none; }
   .desk { display: grid; grid-template-columns: minmax(0, 36rem) minmax(15rem, 21rem); gap: 0 var(--space-9); align-items: start; }
   .narrow .desk { grid-template-columns: minmax(0, 1fr); row-gap: var(--space-4); }
   .task { font-size: var(--figure); max-inline-size: 38rem; }

@@ -158,7 +158,7 @@ export class LubberDrill extends DrillSetElement {
 
   /** Another page of the set: the old message goes, and the reader is led to its head. */
   #turn(selector?: string): void {
-    this.message = '';
+    this.message = this.announcement = '';
     this.requestUpdate();
     this.#focus(selector);
   }

@@ -15,8 +15,10 @@ export function summaryView(
   buttons: TemplateResult,
 ): TemplateResult {
   const told = score.complete ? (score.passed ? 'drill.passed' : 'drill.failed') : 'drill.unfinished';
-  return html`<p class="answer" part="answer" tabindex="-1" id="summary"><bdi dir="ltr">${percent(score.scaled)}</bdi></p>
-    <p>${host.t(told, { mark: percent(passMark) })}</p>
+  return html`<div tabindex="-1" id="summary">
+      <p class="answer" part="answer"><bdi dir="ltr">${percent(score.scaled)}</bdi></p>
+      <p>${host.t(told, { mark: percent(passMark) })}</p>
+    </div>
     <table part="table" class="summary">
       <thead>
         <tr>

@@ -434,6 +434,22 @@ describe('a sheet for paper', () => {
   });
 });
 
+describe('what is spoken at the end of a set', () => {
+  // The score alone was reached, "0 %"; and the last verdict stood in the status line of the exercise after it, unanswered yet.
+  it('is whether it will do, and of no exercise before', async () => {
+    const element = await fixture<LubberDrill>(html`<lubber-drill kind="amplitude" level="1" count="2" seed="4711" pass-mark="0.66"></lubber-drill>`);
+    for (const onward of ['Next exercise', 'See the result']) {
+      await press(element, 'Show the answer');
+      expect(status(element)).not.to.equal('');
+      await press(element, onward);
+    }
+    const reached = (root(element) as ShadowRoot).activeElement?.textContent ?? '';
+    expect(reached).to.contain('0 %');
+    expect(reached).to.contain('66 %');
+    expect(status(element)).to.equal('');
+  });
+});
+
 describe('a narrow page', () => {
   for (const kind of ['card', 'azimuth', 'coefficients']) {
     it(`of 320 pixels holds an exercise of ${kind} and its working without scrolling sideways`, async () => {
