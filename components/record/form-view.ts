@@ -11,7 +11,7 @@ import type { FormChoices, FormState } from './record-form.js';
 import { formFields } from './form-fields.js';
 import type { FormField } from './form-fields.js';
 
-const events = ['adjustment', 'dock', 'lightning', 'cargo', 'lay-up', 'electrical', 'other'] as const;
+const events = ['', 'adjustment', 'dock', 'lightning', 'cargo', 'lay-up', 'electrical', 'other'] as const;
 const watches = ['', 'middle', 'morning', 'forenoon', 'afternoon', 'dog', 'first'] as const;
 const kinds = ['observation', 'no-observation', 'event'] as const;
 const compasses = ['standard', 'steering', 'gyro'] as const satisfies readonly (MagneticCompass | 'gyro')[];
@@ -25,7 +25,7 @@ function fieldOf(host: LubberElement, state: FormState, name: FormField, options
 }
 
 function select(host: LubberElement, name: string, label: string, chosen: string, options: readonly string[], group: string): TemplateResult {
-  const words = options.map((value) => ({ value, label: host.t(`${group}.${value || 'none'}`) }));
+  const words = options.map((value) => ({ value, label: host.t(value ? `${group}.${value}` : 'record.watch.none') }));
   return selectView(host, name, label, chosen, [{ label, options: words }]);
 }
 

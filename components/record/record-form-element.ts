@@ -66,8 +66,8 @@ export abstract class RecordFormElement extends LubberElement {
   /** The compass the bearing was read from. */
   @property({ attribute: 'bearing-by' }) bearingBy: FormChoices['bearingBy'] = 'standard';
 
-  /** The kind of event, where the entry is one. */
-  @property() event: EventKind = 'adjustment';
+  /** The kind of event, where the entry is one; empty until it is chosen. */
+  @property() event: EventKind | '' = '';
 
   /** The watch, where the rules want one. */
   @property() watch: Watch | '' = '';
@@ -96,6 +96,7 @@ export abstract class RecordFormElement extends LubberElement {
     forgotten.forEach((name, place) => {
       if (this[name] === asTyped[place]) this.#put(name, undefined);
     });
+    this.event = '';
   }
 
   #put(name: FormField, value: string | number | Date | null | undefined): void {
@@ -109,7 +110,7 @@ export abstract class RecordFormElement extends LubberElement {
     const kind = entry.kind === 'correction' ? entry.replacement : entry.kind;
     this.entry = kind ?? 'observation';
     this.bearingBy = entry.bearingBy ?? 'standard';
-    this.event = entry.event ?? 'adjustment';
+    this.event = entry.event ?? '';
     this.watch = entry.watch ?? '';
     this.replaces = 'nothing';
     this.corrected = entry;

@@ -11,7 +11,8 @@ export type FormState = { readonly [Name in FormField]: (typeof formFields)[Name
 export interface FormChoices {
   readonly entry: 'observation' | 'no-observation' | 'event';
   readonly bearingBy: 'gyro' | 'standard' | 'steering';
-  readonly event: EventKind;
+  /** Empty while nobody has chosen: an event that did not happen would begin the statistics anew. */
+  readonly event: EventKind | '';
   readonly watch: Watch | '';
   /** Number of the entry to be struck out; 0 for a new entry. */
   readonly corrects: number;
@@ -66,7 +67,7 @@ export function draftOfForm(state: FormState, choices: FormChoices, struck: stri
     heel: number('heel'),
     watch: bare || choices.watch === '' ? null : choices.watch,
     observer: text('observer'),
-    event: !bare && choices.entry === 'event' ? choices.event : null,
+    event: bare || choices.entry !== 'event' || choices.event === '' ? null : choices.event,
     corrects: choices.corrects > 0 ? choices.corrects : null,
     replacement: choices.corrects > 0 && choices.replaces ? choices.entry : null,
     remarks: text('remarks'),

@@ -188,7 +188,7 @@ export const recordMessages: Catalogue = {
   'field.heel': 'Heel',
   'field.watch': 'Watch',
   'field.observer': 'Observer',
-  'field.event': 'Event',
+  'field.event': 'What happened',
   'field.corrects': 'Strikes out No.',
   'field.replacement': 'In its place',
   'field.compassSerial': 'Compass serial',

@@ -185,7 +185,7 @@ export const recordMessages: Catalogue = {
   'field.heel': 'Krängung',
   'field.watch': 'Wache',
   'field.observer': 'Beobachter',
-  'field.event': 'Ereignis',
+  'field.event': 'Was geschah',
   'field.corrects': 'Streicht Nr.',
   'field.replacement': 'An dessen Stelle',
   'field.compassSerial': 'Seriennummer des Kompasses',

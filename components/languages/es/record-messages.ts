@@ -184,7 +184,7 @@ export const recordMessages: Catalogue = {
   'field.heel': 'Escora',
   'field.watch': 'Guardia',
   'field.observer': 'Observador',
-  'field.event': 'Suceso',
+  'field.event': 'Qué ocurrió',
   'field.corrects': 'Tacha el n.º',
   'field.replacement': 'En su lugar',
   'field.compassSerial': 'Serie del compás',

@@ -184,7 +184,7 @@ export const recordMessages: Catalogue = {
   'field.heel': 'Gîte',
   'field.watch': 'Quart',
   'field.observer': 'Observateur',
-  'field.event': 'Événement',
+  'field.event': 'Ce qui est arrivé',
   'field.corrects': 'Raye le n°',
   'field.replacement': 'À sa place',
   'field.compassSerial': 'Numéro du compas',

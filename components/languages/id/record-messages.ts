@@ -186,7 +186,7 @@ export const recordMessages: Catalogue = {
   'field.heel': 'Senget',
   'field.watch': 'Jaga',
   'field.observer': 'Pengamat',
-  'field.event': 'Kejadian',
+  'field.event': 'Yang terjadi',
   'field.corrects': 'Mencoret No.',
   'field.replacement': 'Gantinya',
   'field.compassSerial': 'Nomor seri pedoman',

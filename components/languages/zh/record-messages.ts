@@ -184,7 +184,7 @@ export const recordMessages: Catalogue = {
   'field.heel': '横倾',
   'field.watch': '航行班',
   'field.observer': '观测者',
-  'field.event': '事件',
+  'field.event': '事件内容',
   'field.corrects': '划去的记录号',
   'field.replacement': '代替内容',
   'field.compassSerial': '罗经编号',

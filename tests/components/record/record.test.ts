@@ -167,6 +167,27 @@ describe('an entry by keyboard', () => {
     expect(text(element)).to.contain('Lightning on 2026-11-20');
   });
 
+  it('enters no event before it is said what happened: one that did not happen would begin the statistics anew', async () => {
+    const element = await open();
+    Object.assign(element, { date: '2026-11-20', time: '0500', entry: 'event', remarks: 'struck on the bridge' });
+    await element.updateComplete;
+    const happened = (): HTMLSelectElement => element.renderRoot.querySelector('#event') as HTMLSelectElement;
+    expect([happened().value, happened().selectedOptions[0]?.label.trim()]).to.deep.equal(['', 'not given']);
+    button(element, 'Enter in the book').click();
+    await settled(element, () => told(element) !== '');
+    expect(told(element)).to.equal('Not entered: What happened is missing.');
+    expect(element.entries).to.have.length(0);
+    expect(element.remarks).to.equal('struck on the bridge');
+    happened().value = 'lightning';
+    happened().dispatchEvent(new Event('change', { bubbles: true }));
+    await element.updateComplete;
+    button(element, 'Enter in the book').click();
+    await settled(element, () => told(element) === 'Saved as No. 1.');
+    expect(element.entries[0]?.event).to.equal('lightning');
+    // Nor is the next one what the last was.
+    expect(happened().value).to.equal('');
+  });
+
   it('keeps locked fields as given', async () => {
     const element = await fixture<LubberRecord>(html`<lubber-record book=${fresh()} observer="E. M." locked="observer"></lubber-record>`);
     await element.whole;
