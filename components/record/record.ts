@@ -128,8 +128,8 @@ export class LubberRecord extends RecordBookElement {
   }
 
   #toldView(at?: ToldAt): TemplateResult {
-    const { told } = this;
-    return html`<p class="told no-print ${told.wrong ? 'wrong' : ''}" role="status">${told.at === at ? told.text : ''}</p>`;
+    const { text, wrong } = this.told.at === at ? this.told : { text: '', wrong: false };
+    return html`<p class="told no-print ${wrong ? 'wrong' : ''}" role="status">${text}</p>`;
   }
 
   #formView(): TemplateResult {

@@ -215,6 +215,8 @@ describe('what a button did', () => {
       button(element, label).click();
       await settled(element, () => told(element).includes(words));
       expect(near(element, button(element, label)), label).to.be.within(0, 120);
+      // What has nothing to say bears no sign of a warning.
+      expect([...element.renderRoot.querySelectorAll('.told.wrong')].map((each) => each.textContent)).to.deep.equal(words === 'Still needed' ? [told(element)] : []);
     }
     HTMLAnchorElement.prototype.click = download;
     await element.appendEntry(seen(13));
