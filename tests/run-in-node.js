@@ -11,6 +11,8 @@ let failed = 0;
 const times = new Map();
 /** What each file wrote to its error output: why it could not be read, if it could not. */
 const errors = new Map();
+/** What came of tests that were over: Node fails their file for it, and tells why beside the report only. */
+const late = [];
 /** Files that broke outside of their tests, took too long, or hold none. */
 const broken = [];
 
@@ -22,6 +24,7 @@ const add = (map, file, what, nothing) => map.set(relative('', file), (map.get(r
 const PATIENCE = 1_200_000;
 const results = run({ files, concurrency: 2, timeout: PATIENCE });
 results.on('test:stderr', ({ file, message }) => file && add(errors, file, message, ''));
+results.on('test:diagnostic', ({ message }) => message.includes('after the test ended') && late.push(message));
 results.on('test:pass', (test) => {
   const { details, skip, todo } = test;
   if (isFile(test)) {
@@ -48,6 +51,7 @@ report.on('end', () => {
   // The whole tree of passed tests is noise; what failed is not.
   if (text.includes('failing tests')) process.stdout.write(text.slice(text.lastIndexOf('failing tests')));
   for (const file of broken) console.log(`\n${file} broke outside of its tests, took too long, or holds none.\n${(errors.get(file) ?? '').trim()}`);
+  for (const message of late) console.log(message);
   const slowest = slowestLine(times);
   if (slowest) console.log(slowest);
   console.log(`in Node: ${passed} passed, ${failed} failed`);

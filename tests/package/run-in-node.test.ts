@@ -43,4 +43,11 @@ describe('the count of tests run in Node', () => {
     assert.match(said, /slip\.test\.mjs broke/);
     assert.match(said, /SyntaxError/);
   });
+
+  // Node writes it into its report beside the tests, not to the failure.
+  it('says what broke after a test that had passed', () => {
+    const { said } = sayingOf('too-late', "it('one', () => { setTimeout(() => { throw new Error('nobody waited'); }); });");
+    assert.match(said, /"one".*after the test ended.*nobody waited/);
+    assert.match(said, /1 passed, 1 failed/);
+  });
 });
