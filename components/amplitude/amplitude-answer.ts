@@ -1,27 +1,14 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
 import type { AmplitudeBearing, AmplitudeSight } from '../../core/sight/amplitude-result.js';
-import type { Caution } from '../../core/working/caution.js';
-import { cautionsView } from '../shared/caution-view.js';
 import { formatAngle, formatBearing, formatError } from '../shared/figures.js';
-import { headlineView } from '../shared/headline-view.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import type { IsGrave } from '../shared/reason.js';
 import { spokenError } from '../shared/spoken.js';
 import { atHead } from './sentence-head.js';
 
-/** Cautions under which the error found is worth nothing: told beside it, before anything else. By day nothing but Sun and Moon is found on the horizon. */
-const grave = /^(not-at|time-by|other|lost)|itude-turned/;
-
-/** The cautions told beside the answer, or those that can wait for the explanation. */
-export function cautionsOf(result: AmplitudeSight, where: 'answer' | 'explanation'): Caution[] {
-  return result.cautions.filter(({ code }) => grave.test(code) === (where === 'answer'));
-}
-
-/** The error in one line, its split, and what makes it worthless. */
-export function answerView(host: LubberElement, result: AmplitudeSight, heading: number | undefined): (TemplateResult | typeof nothing)[] {
-  const cautions = cautionsOf(result, 'answer');
-  return [headlineView(host, result, { heading, worthless: cautions.length > 0 }), cautionsView(host, cautions)];
-}
+/** Whether under a caution the error found is worth nothing. By day nothing but Sun and Moon is found on the horizon. */
+export const isGrave: IsGrave = ({ code }) => /^(not-at|time-by|other|lost)|itude-turned/.test(code);
 
 /** How fast the bearing moves: what a minute or a tenth of a degree of altitude would matter. */
 export function rateText(host: LubberElement, bearing: AmplitudeBearing): string {

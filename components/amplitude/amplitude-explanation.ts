@@ -6,9 +6,10 @@ import { doubtView } from '../shared/doubt-view.js';
 import type { Field, StatesOf } from '../shared/field.js';
 import { RIBBON_WIDTH, horizonRibbon } from '../shared/horizon-ribbon.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { otherCautions } from '../shared/reason.js';
 import { recordButton } from '../shared/record-button.js';
 import { stepsView, workingView } from '../shared/working-view.js';
-import { cautionsOf, handText, pictureText, rateText } from './amplitude-answer.js';
+import { handText, isGrave, pictureText, rateText } from './amplitude-answer.js';
 
 /** What stands below the answer: picture, cautions, doubt, working, and the way into the record. */
 export function explanationView(
@@ -35,10 +36,10 @@ export function explanationView(
       RIBBON_WIDTH[host.width.picture],
     )}
     <p class="small soft">${rateText(host, result)}</p>
-    ${cautionsView(host, cautionsOf(result, 'explanation'))}
+    ${cautionsView(host, otherCautions(result.cautions, isGrave))}
     <div class="after">
       ${workingView(host, result.steps, hand)} ${doubtView(host, result.doubt, states)}
-      ${recordButton(host, cautionsOf(result, 'answer').length > 0, onRecord)}
+      ${recordButton(host, result.cautions.some(isGrave), onRecord)}
     </div>
     ${standingCautions(host)}`;
 }

@@ -14,12 +14,13 @@ import { headAndSplitNames } from '../shared/compass-view.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldInput } from '../shared/field.js';
 import { fieldNames } from '../shared/field-names.js';
+import { headlineView } from '../shared/headline-view.js';
 import { howView } from '../shared/how-view.js';
 import { sharedStyles } from '../shared/lubber-element.js';
 import { missingView } from '../shared/missing-view.js';
 import { SightElement } from '../shared/sight-element.js';
 import { sightStyles } from '../shared/sight-styles.js';
-import { answerView } from './amplitude-answer.js';
+import { isGrave } from './amplitude-answer.js';
 import { explanationView } from './amplitude-explanation.js';
 import { amplitudeFields, moments } from './amplitude-fields.js';
 import { amplitudeMessages } from './amplitude-messages.js';
@@ -176,10 +177,10 @@ export class LubberAmplitude extends SightElement {
     return seen ? planView(this, { seen, bearing, body: atHead(this.#bodyInWords), known: { ...this.reading, ...this.cardHere } }) : nothing;
   }
 
-  #headline(): TemplateResult | typeof nothing | (TemplateResult | typeof nothing)[] {
+  #headline(): TemplateResult | typeof nothing {
     const [bearing, result] = [this.#bearing, this.#result];
     const shown = this.answer === 'shown';
-    if (result) return shown ? answerView(this, result, valueOf(this.states.heading)) : nothing;
+    if (result) return shown ? headlineView(this, result, { heading: valueOf(this.states.heading), isGrave }) : nothing;
     if (bearing && !bearing.determined) {
       return html`<p class="waiting wrong">${this.t(`amplitude.none.${bearing.reason}`, { body: atHead(this.#bodyInWords) })}</p>`;
     }

@@ -8,10 +8,11 @@ import type { Field, StatesOf } from '../shared/field.js';
 import { formatAngle, formatBearing } from '../shared/figures.js';
 import { RIBBON_WIDTH, horizonRibbon } from '../shared/horizon-ribbon.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { otherCautions } from '../shared/reason.js';
 import { recordButton } from '../shared/record-button.js';
 import { spokenError } from '../shared/spoken.js';
 import { stepsView, workingView } from '../shared/working-view.js';
-import { isWorthless } from '../shared/worthless.js';
+import { isGrave } from '../shared/worthless.js';
 import { seriesPicture } from './series-picture.js';
 
 type States = StatesOf<Readonly<Record<string, Field<unknown>>>>;
@@ -49,14 +50,14 @@ export function sightExplanation(host: LubberElement, sight: AzimuthSight, compa
       : nothing;
   return html`${picture(host, sight.trueBearing, compassBearing, sight.error, sight.compass === 'gyro')}
     <p class="small soft">${rateText(host, sight)}</p>
-    ${cautionsView(host, sight.cautions)}
-    <div class="after">${workingView(host, sight.steps, hand)} ${doubtView(host, sight.doubt, states)} ${recordButton(host, isWorthless(sight.cautions), onRecord)}</div>
+    ${cautionsView(host, otherCautions(sight.cautions, isGrave))}
+    <div class="after">${workingView(host, sight.steps, hand)} ${doubtView(host, sight.doubt, states)} ${recordButton(host, sight.cautions.some(isGrave), onRecord)}</div>
     ${standingCautions(host)}`;
 }
 
 /** What stands below the mean of a series. */
 export function seriesExplanation(host: LubberElement, series: BearingSeries, states: States, onRecord: () => void): TemplateResult {
-  return html`${seriesPicture(host, series)} ${cautionsView(host, series.cautions)}
-    <div class="after">${workingView(host, series.steps)} ${doubtView(host, series.doubt, states)} ${recordButton(host, isWorthless(series.cautions), onRecord)}</div>
+  return html`${seriesPicture(host, series)} ${cautionsView(host, otherCautions(series.cautions, isGrave))}
+    <div class="after">${workingView(host, series.steps)} ${doubtView(host, series.doubt, states)} ${recordButton(host, series.cautions.some(isGrave), onRecord)}</div>
     ${standingCautions(host)}`;
 }

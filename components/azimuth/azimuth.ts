@@ -21,7 +21,7 @@ import { instantOfDay } from '../shared/place-and-time.js';
 import { isUntimed } from '../shared/record-button.js';
 import { SightElement } from '../shared/sight-element.js';
 import { sightStyles } from '../shared/sight-styles.js';
-import { isWorthless } from '../shared/worthless.js';
+import { isGrave } from '../shared/worthless.js';
 import { seriesExplanation, sightExplanation } from './azimuth-explanation.js';
 import { azimuthFields, observedAltitudeField } from './azimuth-fields.js';
 import { azimuthMessages } from './azimuth-messages.js';
@@ -230,7 +230,7 @@ export class LubberAzimuth extends SightElement {
     const [bearing, found] = [this.#bearing, this.#found];
     const shown = this.answer === 'shown';
     const { doubtTilt } = this.states;
-    if (found) return html`${shown ? headlineView(this, found, { heading: 'shots' in found ? found.heading : valueOf(this.states.heading), worthless: isWorthless(found.cautions) }) : nothing}`;
+    if (found) return html`${shown ? headlineView(this, found, { heading: 'shots' in found ? found.heading : valueOf(this.states.heading), isGrave }) : nothing}`;
     if (bearing && !bearing.determined) return html`<p class="waiting wrong">${this.t(`azimuth.none.${bearing.reason}`)}</p>`;
     return html`${bearing && shown ? planView(this, bearing, valueOf(doubtTilt)) : nothing} ${this.#missing()} ${bearing ? nothing : howView(this, 'azimuth.how')}`;
   }

@@ -27,8 +27,8 @@ function lineOf(host: LubberElement, { values, variation, deviation }: Conversio
   return line.replace(/ (?![−+=])/g, '\u00a0');
 }
 
-/** The direction asked for in one line, then the way there and the way back; `model` is named where its variation is used. */
-export function answerView(host: LubberElement, result: Conversion, model: string): TemplateResult {
+/** The direction asked for in one line, then the way there and the way back; `model` is named where its variation is used. What is wrong stands next to it. */
+export function answerView(host: LubberElement, result: Conversion, model: string, warnings: TemplateResult | typeof nothing): TemplateResult {
   const { to, from, values, kind, leeway, madeGood } = result;
   const value = values[to] ?? 0;
   const name = host.t(`conversion.answer.${kind}.${to}`);
@@ -40,6 +40,7 @@ export function answerView(host: LubberElement, result: Conversion, model: strin
       <span class="spoken">${name} ${spokenBearing(value, host.t)}</span>
       <span aria-hidden="true"><span class="name">${name}</span> <bdi dir="ltr">${formatBearing(value)}</bdi></span>
     </p>
+    ${warnings}
     ${there === null || back === null
       ? nothing
       : html`<p class="there-and-back"><bdi dir="ltr">${there}</bdi><span class="soft">${host.t('conversion.back')}</span><bdi dir="ltr">${back}</bdi></p>`}

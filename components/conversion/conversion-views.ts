@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
+import type { Caution } from '../../core/working/caution.js';
 import { cautionsView, standingCautions } from '../shared/caution-view.js';
 import { valueOf } from '../shared/field.js';
 import type { FieldState } from '../shared/field.js';
@@ -67,20 +68,26 @@ const waitingView = (host: LubberElement, state: ConversionState): TemplateResul
       ${[1, 2, 3].map((step) => html`<li>${host.t(`conversion.how.${step}`)}</li>`)}
     </ol>`;
 
+/** Whether a caution says that this answer may be wrong: then it is told beside it. What is wrong with the card on other headings can wait, and notes can. */
+const isOfAnswer = ({ level, code }: Caution): boolean => level === 'warning' && !/^(slope|lost|half|wide)/.test(code);
+
 /** The answer, or what stands in its way. */
 export function headlineView(host: LubberElement, state: ConversionState, input: ConversionInput | null, result: Conversion | null): TemplateResult {
   const reason = result ? noDeviationView(host, result) : nothing;
   const reached = result && result.values[result.to] !== null;
-  if (!input || !result || (!reached && reason === nothing)) return waitingView(host, state);
-  if (host.answer !== 'shown') return html``;
-  return html`${reached ? answerView(host, result, state.variation.state === 'empty' ? (state.modelVariation?.model ?? '') : '') : nothing} ${reason} ${markView(host, state, input, result)}
+  const shown = host.answer === 'shown';
+  const warnings = result && shown ? cautionsView(host, result.cautions.filter(isOfAnswer)) : nothing;
+  if (!input || !result || (!reached && reason === nothing)) return html`${warnings} ${waitingView(host, state)}`;
+  if (!shown) return html``;
+  return html`${reached ? answerView(host, result, state.variation.state === 'empty' ? (state.modelVariation?.model ?? '') : '', warnings) : nothing} ${reason} ${reached ? nothing : warnings}
+  ${markView(host, state, input, result)}
   ${namedView(host, state, false)} ${input.wind && result.leeway === null && result.values.true !== null ? html`<p class="waiting">${host.t('conversion.wind.neither')}</p>` : nothing}`;
 }
 
-/** What stands below the answer: the chain, the norths, cautions and working. */
+/** What stands below the answer: the chain, the norths, the other cautions and working. */
 export function explanationView(host: LubberElement, result: Conversion): TemplateResult {
   return html`<div class="pictures">${chainPicture(host, result, chainInWords(host, result))} ${northsPicture(host, result)}</div>
-    ${cautionsView(host, result.cautions)}
+    ${cautionsView(host, result.cautions.filter((caution) => !isOfAnswer(caution)))}
     <div class="after">${workingView(host, result.steps)}</div>
     ${standingCautions(host)}`;
 }

@@ -5,8 +5,11 @@ import type { CompassKind } from '../../core/sight/compass-kind.js';
 import type { VariationSource } from '../../core/sight/variation-source.js';
 import type { Caution } from '../../core/working/caution.js';
 import type { Doubt } from '../../core/working/doubt.js';
+import { cautionsView } from './caution-view.js';
 import { formatAngle, formatBearing, formatError } from './figures.js';
 import type { LubberElement } from './lubber-element.js';
+import type { IsGrave } from './reason.js';
+import { reasonsOf } from './reason.js';
 import { spokenError } from './spoken.js';
 
 /** What a sight's headline needs of its result. */
@@ -62,14 +65,14 @@ function gyroReads(host: LubberElement, error: number): string {
 export interface HeadlineNote {
   /** Ship's head by the compass, degrees: a deviation belongs to a heading. */
   readonly heading?: number | null | undefined;
-  /** A caution makes the error worthless: then no doubt is claimed for it, nor a figure for practice. */
-  readonly worthless?: boolean;
+  /** Under which cautions no error was found. For a reason not to use it no doubt is claimed, nor a figure for practice. */
+  readonly isGrave: IsGrave;
 }
 
-/** The error in one line to be read at arm's length, then what it consists of. */
-export function headlineView(host: LubberElement, result: Headline, { heading, worthless: nothingFound = false }: HeadlineNote = {}): TemplateResult {
-  // An error hardly ever so large may yet be so, and belongs in the book; but nobody should use it.
-  const worthless = nothingFound || result.cautions.some(({ code }) => code === 'deviation-unreal');
+/** The error in one line to be read at arm's length, why it is not to be used where it is not, then what it consists of. */
+export function headlineView(host: LubberElement, result: Headline, { heading, isGrave }: HeadlineNote): TemplateResult {
+  const reasons = reasonsOf(result.cautions, isGrave);
+  const worthless = reasons.length > 0;
   const gyro = result.compass === 'gyro';
   const name = host.t(gyro ? 'sight.gyroError' : 'sight.error');
   const { deviation, deviationDoubt, cardDeviation, difference } = result;
@@ -88,6 +91,7 @@ export function headlineView(host: LubberElement, result: Headline, { heading, w
         >
       </span>
     </p>
+    ${cautionsView(host, reasons)}
     <dl class="split" part="split">
       ${result.trueBearing === null ? nothing : part(host.t('sight.split.true'), formatBearing(result.trueBearing), formatBearing(result.trueBearing))}
       ${gyro ? nothing : variationPart(host, result.variation)}

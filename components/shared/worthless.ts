@@ -1,5 +1,5 @@
-import type { Caution } from '../../core/working/caution.js';
 import type { Quantity } from '../../core/working/quantity.js';
+import type { IsGrave } from './reason.js';
 
 /** Under these no error was found at all, whatever the figures say: the body cannot have been seen so, its bearing tells nothing, a line was read backwards, or a mark is too far to be seen. */
 const grave: ReadonlySet<string> = new Set(['below-horizon', 'lost-beside-sun', 'near-zenith', 'other-side', 'reciprocal', 'marks-exchanged', 'mark-beyond-sight', 'marks-far-apart']);
@@ -8,5 +8,4 @@ const grave: ReadonlySet<string> = new Set(['below-horizon', 'lost-beside-sun', 
 const HELD = 5;
 
 /** Whether a caution makes an error worth nothing. */
-export const isWorthless = (cautions: readonly Caution[]): boolean =>
-  cautions.some(({ code, values }) => grave.has(code) || (code === 'lost-in-daylight' && (values['sun'] as Quantity).value > HELD));
+export const isGrave: IsGrave = ({ code, values }) => grave.has(code) || (code === 'lost-in-daylight' && (values['sun'] as Quantity).value > HELD);

@@ -8,10 +8,11 @@ import { doubtView } from '../shared/doubt-view.js';
 import type { Field, StatesOf } from '../shared/field.js';
 import { formatAngle, formatBearing, formatError, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { otherCautions } from '../shared/reason.js';
 import { recordButton } from '../shared/record-button.js';
 import { sentences } from '../shared/sentences.js';
 import { workingView } from '../shared/working-view.js';
-import { isWorthless } from '../shared/worthless.js';
+import { isGrave } from '../shared/worthless.js';
 import { transitPicture } from './transit-picture.js';
 
 type States = StatesOf<Readonly<Record<string, Field<unknown>>>>;
@@ -36,7 +37,8 @@ function factsView(host: LubberElement, mark: MarkError): TemplateResult {
 }
 
 /** Several lines as a table, and their scatter in words. */
-function tableView(host: LubberElement, { marks, compass, scatter }: TransitSight, numbers: readonly number[], odd: ReadonlySet<number>): TemplateResult {
+function tableView(host: LubberElement, { marks, compass, scatter, cautions }: TransitSight, numbers: readonly number[]): TemplateResult {
+  const odd = new Set(cautions.filter(({ code }) => code === 'odd-mark').map(({ values }) => values['number']));
   const heads = ['true', 'chart', compass === 'gyro' ? 'gyro' : 'compass', 'error', 'residual'];
   return html`<p class="facts small soft">${host.t('transit.scatter', { count: marks.length, scatter: formatAngle(scatter ?? 0, 1) })}</p>
     <div class="scroll" role="group" aria-label=${host.t('transit.table')}>
@@ -49,7 +51,7 @@ function tableView(host: LubberElement, { marks, compass, scatter }: TransitSigh
         </thead>
         <tbody>
           ${marks.map(
-            (mark, index) => html`<tr class=${odd.has(index + 1) ? 'odd' : ''}>
+            (mark, index) => html`<tr class=${odd.has(String(numbers[index])) ? 'odd' : ''}>
               <th scope="row">${host.t('transit.line', { number: numbers[index] ?? index + 1 })}</th>
               <td class="figure">${formatBearing(mark.trueBearing)}</td>
               <td class="figure">${mark.rhumbBearing === null ? '–' : formatBearing(mark.rhumbBearing)}</td>
@@ -63,23 +65,14 @@ function tableView(host: LubberElement, { marks, compass, scatter }: TransitSigh
     </div>`;
 }
 
-/** What stands below the answer: picture, what the lines rest on, cautions, working, doubt, and the way into the record where the time is told. */
+/** What stands below the answer, its cautions as `cautionsOfLines` words them: picture, what the lines rest on, cautions, working, doubt, and the way into the record where the time is told. */
 export function explanationView(host: LubberElement, result: TransitSight, numbers: readonly number[], states: States, onRecord: (() => void) | null): TemplateResult {
   const [first, second] = result.marks;
-  const several = second !== undefined;
-  // The lines are named as the fields are, which may skip one that is not complete.
-  const cautions = result.cautions.map((caution) => {
-    const counted = caution.values['number'];
-    if (typeof counted !== 'string') return caution;
-    const number = String(numbers[Number(counted) - 1] ?? counted);
-    return { ...caution, values: { ...caution.values, number, line: several ? host.t('transit.line.lead', { number }) : '' } };
-  });
-  const odd = new Set(result.cautions.filter(({ code }) => code === 'odd-mark').map(({ values }) => Number(values['number'])));
   return html`${transitPicture(host, result, numbers)}
-    ${several ? tableView(host, result, numbers, odd) : first ? factsView(host, first) : nothing} ${cautionsView(host, cautions)}
+    ${second ? tableView(host, result, numbers) : first ? factsView(host, first) : nothing} ${cautionsView(host, otherCautions(result.cautions, isGrave))}
     <div class="after">
       ${workingView(host, result.steps)} ${doubtView(host, result.doubt, states)}
-      ${recordButton(host, isWorthless(result.cautions), onRecord)}
+      ${recordButton(host, result.cautions.some(isGrave), onRecord)}
     </div>
     ${standingCautions(host)}`;
 }

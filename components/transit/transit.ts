@@ -19,7 +19,8 @@ import { instantOfDay } from '../shared/place-and-time.js';
 import { plannedBearing } from '../shared/planned-bearing.js';
 import { isUntimed } from '../shared/record-button.js';
 import { sightStyles } from '../shared/sight-styles.js';
-import { isWorthless } from '../shared/worthless.js';
+import { isGrave } from '../shared/worthless.js';
+import { cautionsOfLines } from './cautions-of-lines.js';
 import { fieldsView } from './fields-view.js';
 import type { LineShown } from './line-view.js';
 import { LinesElement } from './lines-element.js';
@@ -156,13 +157,19 @@ export class LubberTransit extends LinesElement {
     }));
   }
 
-  #headline(): TemplateResult {
-    const [found, plan] = [this.#found, this.#plan];
+  /** What was found, its cautions as they are told. */
+  #told(numbers: readonly number[]): TransitSight | NoTransit | null {
+    const found = this.#found;
+    return found?.determined ? { ...found, cautions: cautionsOfLines(this, found.cautions, numbers, this.lines.length) } : found;
+  }
+
+  #headline(found: TransitSight | NoTransit | null): TemplateResult {
+    const plan = this.#plan;
     const shown = this.answer === 'shown';
     const missing = missingView(this, neededFields(this, this.#shown, this.states, this.gyro));
     // Lines begun and not finished do not count yet: what they need is said beside the answer.
     if (found?.determined) {
-      return html`${shown ? headlineView(this, found, { heading: valueOf(this.states.heading), worthless: isWorthless(found.cautions) }) : nothing} ${missing}`;
+      return html`${shown ? headlineView(this, found, { heading: valueOf(this.states.heading), isGrave }) : nothing} ${missing}`;
     }
     if (found) {
       const number = (this.#used[found.index] ?? 0) + 1;
@@ -177,13 +184,13 @@ export class LubberTransit extends LinesElement {
 
   protected override render(): TemplateResult {
     const { states, gyro } = this;
-    const found = this.#found;
     const numbers = this.#used.map((index) => index + 1);
+    const found = this.#told(numbers);
     return this.frame(html`
       <h2 part="title">${this.t('transit.title')}</h2>
       <div class="columns">
         ${fieldsView(this, { lines: this.#shown, states, gyro, add: () => this.addLine() })}
-        <div class="headline">${this.#headline()}</div>
+        <div class="headline">${this.#headline(found)}</div>
         <div class="explanation">
           ${found?.determined && this.answer === 'shown' ? explanationView(this, found, numbers, states, isUntimed(states) ? null : () => this.#record()) : nothing}
         </div>

@@ -346,7 +346,7 @@ describe('a body that cannot have been observed', () => {
     expect(headline(await by('Venus', '2026-11-26T06:00:00Z', '082'))).not.to.contain('not to be used');
     // Sunrise is at 03:33 there: the Sun stands 1.5° high.
     const dawn = await by('Jupiter', '2026-11-26T03:42:00Z');
-    expect(root(dawn).querySelector('.cautions')?.textContent).to.contain('cannot be seen in this light');
+    expect(root(dawn).querySelector('.explanation .cautions')?.textContent).to.contain('cannot be seen in this light');
     expect(root(dawn).textContent).to.contain('Enter in the record');
   });
 
