@@ -14,7 +14,7 @@ function inSentence(quantity: Quantity): string {
 }
 
 function textOf(host: LubberElement, caution: Caution): string {
-  const values: Record<string, string> = {};
+  const values: Record<string, string> = { check: host.t('sight.check') };
   for (const [name, value] of Object.entries(caution.values)) {
     values[name] = typeof value === 'string' ? (name === 'body' ? bodyInWords(host, value) : value) : inSentence(value);
   }

@@ -38,6 +38,7 @@ export const transitMessages: Catalogue = {
   'transit.facts.away.two-marks': 'The ship is {away} from the front mark.',
   'transit.facts.away.one-mark': 'The mark is {away} from the ship.',
   'transit.facts.sensitive': 'Standing open by one minute of arc, the marks still look in line: the ship may then be {offLine} off the line, and the bearing {bearing} out.',
+  'transit.check': 'the marks, the positions or charted bearing, and the bearing read',
   'transit.table': 'The lines one by one',
   'transit.table.true': 'true',
   'transit.table.chart': 'on the chart',

@@ -32,6 +32,7 @@ export const transitMessages: Catalogue = {
   'transit.facts.away.two-marks': 'Das Schiff ist {away} von der vorderen Marke ab.',
   'transit.facts.away.one-mark': 'Die Marke ist {away} vom Schiff ab.',
   'transit.facts.sensitive': 'Eine Minute auseinander scheinen die Marken noch in Deckung: Das Schiff kann dann {offLine} neben der Linie sein, die Peilung {bearing} falsch.',
+  'transit.check': 'die Marken, die Positionen oder die Peilung laut Karte und die abgelesene Peilung',
   'transit.table': 'Die Linien einzeln',
   'transit.table.true': 'rw',
   'transit.table.chart': 'Karte',

@@ -32,6 +32,7 @@ export const transitMessages: Catalogue = {
   'transit.facts.away.two-marks': 'El buque está a {away} de la marca anterior.',
   'transit.facts.away.one-mark': 'La marca está a {away} del buque.',
   'transit.facts.sensitive': 'Abiertas un minuto de arco, las marcas aún parecen enfiladas: el buque puede estar entonces a {offLine} de la línea, y la demora apartarse {bearing}.',
+  'transit.check': 'las marcas, las situaciones o la demora de la carta y la demora leída',
   'transit.table': 'Las líneas una por una',
   'transit.table.true': 'verdadera',
   'transit.table.chart': 'en la carta',

@@ -32,6 +32,7 @@ export const transitMessages: Catalogue = {
   'transit.facts.away.two-marks': 'Le navire est à {away} de l’amer antérieur.',
   'transit.facts.away.one-mark': 'L’amer est à {away} du navire.',
   'transit.facts.sensitive': 'Ouverts d’une minute d’arc, les amers paraissent encore alignés : le navire peut alors être à {offLine} de la ligne, et le relèvement faux de {bearing}.',
+  'transit.check': 'les amers, les positions ou le relèvement de la carte et le relèvement lu',
   'transit.table': 'Les lignes une à une',
   'transit.table.true': 'vrai',
   'transit.table.chart': 'sur la carte',

@@ -33,6 +33,7 @@ export const transitMessages: Catalogue = {
   'transit.facts.away.two-marks': 'Kapal berjarak {away} dari benda depan.',
   'transit.facts.away.one-mark': 'Benda berjarak {away} dari kapal.',
   'transit.facts.sensitive': 'Bila terbuka satu menit busur, benda masih tampak segaris: kapal mungkin {offLine} di luar garis, dan baringan meleset {bearing}.',
+  'transit.check': 'benda, posisi atau baringan menurut peta dan baringan yang dibaca',
   'transit.table': 'Garis satu per satu',
   'transit.table.true': 'sejati',
   'transit.table.chart': 'di peta',

@@ -33,6 +33,7 @@ export const transitMessages: Catalogue = {
   'transit.facts.away.two-marks': '船距前标{away}。',
   'transit.facts.away.one-mark': '物标距船{away}。',
   'transit.facts.sensitive': '两标错开一角分时看上去仍重叠：此时船可能偏离叠标线{offLine}，方位可能相差{bearing}。',
+  'transit.check': '物标、位置或海图方位以及所读方位',
   'transit.table': '逐条列出',
   'transit.table.true': '真方位',
   'transit.table.chart': '海\u2060图\u2060方\u2060位',

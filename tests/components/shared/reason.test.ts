@@ -65,3 +65,31 @@ describe('why an answer is not to be used', () => {
     expect(listed(element, 'explanation').join(' ')).to.contain('which does not count');
   });
 });
+
+// A transit asks for no time that its error hangs upon: "check what was observed, its bearing and the time".
+describe('what there is to check of a strange error', () => {
+  const said = async (template: TemplateResult): Promise<string> => {
+    const element = await fixture<LubberElement>(template);
+    return [...listed(element, 'headline'), ...listed(element, 'explanation')].join(' ');
+  };
+
+  it('is of a transit the marks, what the chart says of them and the bearing', async () => {
+    const strange = [
+      html`<lubber-transit charted="080" bearing="020" variation="9W"></lubber-transit>`,
+      html`<lubber-transit charted="080" bearing="065" variation="9W"></lubber-transit>`,
+      html`<lubber-transit charted="080" bearing="065" variation="9W" card-deviation="1E"></lubber-transit>`,
+      html`<lubber-transit compass="gyro" charted="080" bearing="070"></lubber-transit>`,
+      html`<lubber-transit charted="080" bearing="330" variation="9W"></lubber-transit>`,
+    ];
+    for (const each of strange) {
+      const words = await said(each);
+      expect(words).to.contain('check the marks, the positions or charted bearing, and the bearing read').and.not.contain('time');
+    }
+  });
+
+  it('is of a body what was observed, its bearing and the time', async () => {
+    expect(await said(html`<lubber-azimuth latitude=${day.latitude} longitude=${day.longitude} instant=${day.instant} bearing="240"></lubber-azimuth>`)).to.contain(
+      'check what was observed, its bearing and the time',
+    );
+  });
+});
