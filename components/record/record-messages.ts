@@ -118,7 +118,7 @@ export const recordMessages: Catalogue = {
   'record.import.not-as-exported': 'The file was saved anew by another program. Import the file as it was exported.',
   'record.import.altered': 'Entry No. {number} of the file was altered.',
   'record.import.out-of-place': 'Entry No. {number} of the file does not follow the one before it.',
-  'record.import.incomplete': 'The file is not complete: entry No. {number} is missing.',
+  'record.import.incomplete': 'The file is not complete: entry No. {number} is missing or cut off.',
   'record.import.another-book': 'The file is of another book, “{book}”.',
   'record.import.forked': 'The file and this book went different ways from No. {number} on. They cannot be made one.',
   'record.import.own-book-broken': 'This book is itself broken at No. {number}; nothing is added to it.',

@@ -12,7 +12,7 @@ export interface FileHeader {
   readonly last: string;
 }
 
-/** Why a file is no record; `number` is the first entry that is not as it was exported. */
+/** Why a file is no record; `number` is the first entry that is not as it was exported: of an incomplete one, the first that is missing or torn. */
 export type FileRefusal =
   | { readonly ok: false; readonly reason: 'empty' | 'not-a-record' | 'unknown-schema' | 'not-as-exported'; readonly number: null }
   | { readonly ok: false; readonly reason: 'altered' | 'out-of-place' | 'incomplete'; readonly number: number };
@@ -65,7 +65,8 @@ export function readEntries(text: string, offset: number, header: FileHeader, co
     if (ahead === '' || ahead === end.trim()) return { ok: false, reason: 'incomplete', number };
     const values = codec.read(text, at);
     const entry = values === null ? null : entryOf(values);
-    if (entry === null) return { ok: false, reason: 'altered', number };
+    // A line that breaks off is torn, and what is behind it missing. Where a text of a CSV cell breaks its line this cannot be told.
+    if (entry === null) return { ok: false, reason: text.includes('\n', at) ? 'altered' : 'incomplete', number };
     const written = codec.write(entry);
     if (!text.startsWith(written, at)) return { ok: false, reason: 'altered', number };
     at += written.length;

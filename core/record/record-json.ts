@@ -68,6 +68,9 @@ function readHeader(line: string): FileHeader | 'not-a-record' | 'unknown-schema
   }
 }
 
+/** Whether a text is the beginning of a header as it is written here, and no more: before the list of entries there is one brace. */
+const isTornHeader = (text: string): boolean => text.startsWith(`{"schema":"${recordSchema}"`) && text.lastIndexOf('{') === 0 && !objectOf(text);
+
 /** A file that was laid out anew still tells what it is. */
 function foreign(text: string): RecordFile {
   const schema = objectOf(text)?.['schema'];
@@ -80,7 +83,7 @@ export function recordFromJson(text: string): RecordFile {
   const plain = text.replace(/^\ufeff/, '');
   if (plain.trim() === '') return refuseFile('empty');
   const lineEnd = plain.indexOf('\n');
-  if (lineEnd === -1) return foreign(plain);
+  if (lineEnd === -1) return isTornHeader(plain) ? { ok: false, reason: 'incomplete', number: 1 } : foreign(plain);
   const header = readHeader(plain.slice(0, lineEnd));
   if (typeof header === 'string') return header === 'not-a-record' ? foreign(plain) : refuseFile(header);
   // The line end after the header is the first of `END` in an empty book.

@@ -115,7 +115,7 @@ export const recordMessages: Catalogue = {
   'record.import.not-as-exported': 'Die Datei wurde von einem anderen Programm neu gesichert. Die Datei so einlesen, wie sie ausgegeben wurde.',
   'record.import.altered': 'Eintragung Nr. {number} der Datei wurde verändert.',
   'record.import.out-of-place': 'Eintragung Nr. {number} der Datei folgt nicht auf die davor.',
-  'record.import.incomplete': 'Die Datei ist unvollständig: Eintragung Nr. {number} fehlt.',
+  'record.import.incomplete': 'Die Datei ist unvollständig: Eintragung Nr. {number} fehlt oder bricht ab.',
   'record.import.another-book': 'Die Datei gehört zu einem anderen Buch, „{book}“.',
   'record.import.forked': 'Datei und Buch gingen ab Nr. {number} verschiedene Wege. Sie lassen sich nicht vereinen.',
   'record.import.own-book-broken': 'Dieses Buch ist selbst bei Nr. {number} gebrochen; nichts wird hinzugefügt.',

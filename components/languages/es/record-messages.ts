@@ -114,7 +114,7 @@ export const recordMessages: Catalogue = {
   'record.import.not-as-exported': 'Otro programa volvió a guardar el archivo. Importarlo tal como se exportó.',
   'record.import.altered': 'La anotación n.º {number} del archivo fue alterada.',
   'record.import.out-of-place': 'La anotación n.º {number} del archivo no sigue a la anterior.',
-  'record.import.incomplete': 'El archivo no está completo: falta la anotación n.º {number}.',
+  'record.import.incomplete': 'El archivo no está completo: la anotación n.º {number} falta o está cortada.',
   'record.import.another-book': 'El archivo es de otro registro, «{book}».',
   'record.import.forked': 'El archivo y este registro se separaron a partir del n.º {number}. No pueden hacerse uno.',
   'record.import.own-book-broken': 'Este mismo registro está roto en el n.º {number}; no se le añade nada.',

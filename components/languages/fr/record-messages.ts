@@ -114,7 +114,7 @@ export const recordMessages: Catalogue = {
   'record.import.not-as-exported': 'Le fichier a été réenregistré par un autre programme. Importer le fichier tel qu’il a été exporté.',
   'record.import.altered': 'L’inscription n° {number} du fichier a été altérée.',
   'record.import.out-of-place': 'L’inscription n° {number} du fichier ne suit pas la précédente.',
-  'record.import.incomplete': 'Le fichier n’est pas complet : l’inscription n° {number} manque.',
+  'record.import.incomplete': 'Le fichier n’est pas complet : l’inscription n° {number} manque ou est coupée.',
   'record.import.another-book': 'Le fichier est d’un autre registre, « {book} ».',
   'record.import.forked': 'Le fichier et ce registre se séparent à partir du n° {number}. On ne peut les réunir.',
   'record.import.own-book-broken': 'Ce registre-ci est lui-même rompu au n° {number} ; rien n’y est ajouté.',

@@ -116,7 +116,7 @@ export const recordMessages: Catalogue = {
   'record.import.not-as-exported': 'Berkas telah disimpan ulang oleh program lain. Impor berkas seperti ketika diekspor.',
   'record.import.altered': 'Catatan No. {number} dalam berkas telah diubah.',
   'record.import.out-of-place': 'Catatan No. {number} dalam berkas tidak menyambung yang sebelumnya.',
-  'record.import.incomplete': 'Berkas tidak lengkap: catatan No. {number} tidak ada.',
+  'record.import.incomplete': 'Berkas tidak lengkap: catatan No. {number} tidak ada atau terpotong.',
   'record.import.another-book': 'Berkas berasal dari buku lain, “{book}”.',
   'record.import.forked': 'Berkas dan buku ini berjalan berlainan sejak No. {number}. Keduanya tidak dapat disatukan.',
   'record.import.own-book-broken': 'Buku ini sendiri rusak pada No. {number}; tidak ada yang ditambahkan kepadanya.',

@@ -114,7 +114,7 @@ export const recordMessages: Catalogue = {
   'record.import.not-as-exported': '文件被其他程序重新保存过。请导入原样导出的文件。',
   'record.import.altered': '文件中第{number}号记录被改动过。',
   'record.import.out-of-place': '文件中第{number}号记录与前一条不衔接。',
-  'record.import.incomplete': '文件不完整：缺少第{number}号记录。',
+  'record.import.incomplete': '文件不完整：第{number}号记录缺失或被截断。',
   'record.import.another-book': '文件属于另一记录簿“{book}”。',
   'record.import.forked': '文件与此记录簿从第{number}号起不同。两者无法合并。',
   'record.import.own-book-broken': '此记录簿本身在第{number}号处已损坏；不再加入内容。',

@@ -441,7 +441,8 @@ describe('export and import', () => {
     ['an unknown schema', (file) => file.replace('lubberline-record/1', 'lubberline-record/9'), 'another version of the form'],
     ['a foreign CSV', () => 'date,heading,error\r\n2026-11-01,045,3.2W\r\n', 'no record book of this kind'],
     ['a file laid out anew', (file) => JSON.stringify(JSON.parse(file), null, 2), 'saved anew by another program'],
-    ['a torn file', (file) => file.slice(0, file.lastIndexOf('\n{')), 'entry No. 2 is missing'],
+    ['a torn file', (file) => file.slice(0, file.lastIndexOf('\n{')), 'The file is not complete: entry No. 2 is missing or cut off.'],
+    ['a file torn in the midst of an entry', (file) => file.slice(0, file.lastIndexOf('\n{') + 90), 'The file is not complete: entry No. 2 is missing or cut off.'],
     ['another ship’s file', (file) => file.replace(/"book":"[^"]*"/, '"book":"Other"'), 'does not follow'],
     ['nothing', () => '', 'The file is empty.'],
   ];

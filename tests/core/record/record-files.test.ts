@@ -106,15 +106,18 @@ for (const { name, write, read } of files) {
   });
 
   // Torn at the very end of an entry, that entry was said to have been altered.
-  test(`${name}: a file torn at any place after an entry is incomplete from the next one on, and none is said to be altered`, () => {
+  test(`${name}: a file torn at any place is incomplete from the entry on that is not whole, and none is said to be altered`, () => {
     const entries = bookOf(fc.sample(anyFields, { numRuns: 3, seed: 7 }));
     const text = write(BOOK, entries);
     const endOf = (number: number): number => startOf(text, name, number + 1) - (name === 'CSV' ? 2 : number < 3 ? 2 : 1);
     for (const number of [1, 2]) {
       for (const more of [0, 1, 2]) assert.deepEqual(read(text.slice(0, endOf(number) + more)), { ok: false, reason: 'incomplete', number: number + 1 }, `${number} + ${more}`);
     }
-    // Within the entry it cannot be told what stood there.
-    assert.deepEqual(read(text.slice(0, endOf(2) - 1)), { ok: false, reason: 'altered', number: 2 });
+    // Torn within an entry, that entry was said to have been altered: a transfer broken off looked like a forgery.
+    const from = startOf(text, name, 2);
+    for (let at = from + 1; at < endOf(2); at++) assert.deepEqual(read(text.slice(0, at)), { ok: false, reason: 'incomplete', number: 2 }, String(at));
+    // With anything behind it the line is whole, and not as it was written.
+    assert.deepEqual(read(`${text.slice(0, endOf(2) - 1)}${text.slice(endOf(2))}`), { ok: false, reason: 'altered', number: 2 });
   });
 
   test(`${name}: what is added behind is out of place; an entry taken out with its count is missed by the last hash`, () => {
@@ -195,6 +198,20 @@ test('JSON: a head that is not as it was written is told from another program’
   assert.equal(reason(JSON.stringify(JSON.parse(text))), 'not-as-exported');
   const [head, first] = text.split('\n') as [string, string];
   assert.deepEqual(recordFromJson(`${head}\n${first.slice(0, -1)}\n]}\n`), { ok: false, reason: 'incomplete', number: 2 });
+});
+
+// RFC 8259: what breaks off is no JSON text. Torn in its first line it was said to be no record book at all.
+test('JSON: a text that does not parse to its end is incomplete, one that does and does not fit is altered', () => {
+  const text = recordToJson(BOOK, bookOf(fc.sample(anyFields, { numRuns: 2, seed: 7 })));
+  for (let at = text.indexOf('"book"'); at < text.length - 1; at++) {
+    const torn = text.slice(0, at);
+    assert.throws(() => JSON.parse(torn) as unknown, String(at));
+    const outcome = recordFromJson(torn);
+    assert.equal(outcome.ok ? '' : outcome.reason, 'incomplete', String(at));
+  }
+  const forged = text.replace('"number":1,"written":"2', '"number":1,"written":"3');
+  assert.doesNotThrow(() => JSON.parse(forged) as unknown);
+  assert.deepEqual(recordFromJson(forged), { ok: false, reason: 'altered', number: 1 });
 });
 
 // Its brackets not closed, it was taken for a book without entries.
