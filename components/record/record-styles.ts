@@ -9,7 +9,10 @@ export const recordStyles = css`
   .alarm button { margin-block-start: var(--space-1); }
   .told { margin: var(--space-2) 0; min-block-size: 1.45em; }
   .told.wrong { color: var(--bad); }
-  .form-grid { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(15rem, 100%), 1fr)); gap: 0 var(--space-6); align-items: start; padding-block: var(--space-2); }
+  /* By the labels: a button beside one reaches above it, on a bridge by half a line. */
+  .form-grid { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(15rem, 100%), 1fr)); gap: 0 var(--space-6); align-items: baseline; padding-block: var(--space-2); }
+  /* The line under a button beside a label would push its field below those of the row. */
+  .form-grid .with-action > button { margin-block-end: -1px; }
   .wide { grid-column: 1 / -1; }
   .form-grid .field + .hint { margin-block: calc(-1 * var(--space-2)) var(--gap); }
   .book { inline-size: 100%; --cell: clamp(var(--space-2), 1.1vw, var(--space-3)); }

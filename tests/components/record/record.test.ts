@@ -4,7 +4,7 @@ import '../../../components/record/define.js';
 import type { LubberRecord } from '../../../components/record/record.js';
 import type { EntryDraft } from '../../../core/record/entry.js';
 import { assertAccessible } from '../../support/axe.js';
-import { type } from '../../support/in-widget.js';
+import { must, type } from '../../support/in-widget.js';
 import { until } from '../../support/until.js';
 
 let books = 0;
@@ -54,6 +54,24 @@ describe('a narrow record book', () => {
     const box = element.renderRoot.querySelector('table.book')?.closest('.scroll') as Element;
     expect(box.scrollWidth).to.be.at.most(box.clientWidth);
   });
+});
+
+// On a bridge the button beside a label is 44 pixels high: date and latitude stood 16 lower than time and longitude in the same row.
+describe('the form in several columns', () => {
+  for (const density of ['', 'bridge']) {
+    it(`has the fields of a row stand at one height${density && ', on a bridge too'}`, async () => {
+      const around = await fixture<HTMLElement>(html`<div data-lubber-density=${density}><lubber-record book=${fresh()}></lubber-record></div>`);
+      const element = around.querySelector('lubber-record') as LubberRecord;
+      await element.whole;
+      element.style.cssText = 'display: block; inline-size: 1200px';
+      await waitUntil(() => element.renderRoot.querySelector('.frame:not(.narrow):not(.close)'), 'wide');
+      expect(element.renderRoot.querySelectorAll('.bridge')).to.have.length(density ? 1 : 0);
+      must(element.renderRoot.querySelector('.form-grid')?.closest('details')).open = true;
+      const [date, ...others] = ['date', 'time', 'latitude', 'longitude'].map((name) => must(element.renderRoot.querySelector(`#${name}`)).getBoundingClientRect());
+      expect(must(date).height).to.be.above(20);
+      for (const other of others) expect(Math.abs(other.top - must(date).top)).to.be.below(0.6);
+    });
+  }
 });
 
 describe('advice on a book laid aside', () => {
