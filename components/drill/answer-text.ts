@@ -1,9 +1,11 @@
 import { formatNumber as formatWithPoint } from '../../core/angle/format-angle.js';
 import type { AnswerForm, Question } from '../../core/answer/question.js';
 import { markAnswer, readAnswer } from '../../core/answer/mark.js';
-import { formatBearing, formatError } from '../shared/figures.js';
+import type { Translate } from '../shared/catalogue.js';
+import { formatBearing, formatError, formatNumber } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
 import { plusOf, signedText } from '../shared/signed-text.js';
+import { spokenBearing, spokenError } from '../shared/spoken.js';
 
 /** A coefficient as it is typed: `+1.5`. */
 export function typedSigned(degrees: number): string {
@@ -19,6 +21,17 @@ const writers: Readonly<Record<AnswerForm, (value: number) => string>> = {
 /** The right answer to a question as it is written. */
 export function answerText(host: LubberElement, question: Question): string {
   return question.is === 'number' ? writers[question.form](question.answer) : host.t(`drill.option.${question.answer}`);
+}
+
+const speakers: Readonly<Record<AnswerForm, (value: number, t: Translate) => string>> = {
+  bearing: spokenBearing,
+  error: spokenError,
+  signed: (value, t) => t('spoken.degrees', { number: `${plusOf(value, 1)}${formatNumber(value, 1)}` }),
+};
+
+/** The right answer to a question as it is said. */
+export function spokenAnswer(host: LubberElement, question: Question): string {
+  return question.is === 'number' ? speakers[question.form](question.answer, host.t) : answerText(host, question);
 }
 
 /** What the learner gave, as it was understood; as typed where it was not. */

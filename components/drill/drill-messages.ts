@@ -60,6 +60,7 @@ export const drillMessages: Catalogue = {
   'drill.wrong': 'Not right.',
   'drill.nothing': 'no answer',
   'drill.key': 'right:',
+  'drill.key.spoken': 'The right answer is {answer}.',
   'drill.open': 'Answer first: {fields}.',
   'drill.mend': 'To be put right before it can be marked: {fields}.',
   'drill.left.one': 'One attempt left.',

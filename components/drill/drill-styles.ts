@@ -24,6 +24,7 @@ export const drillStyles = css`
   .verdict { font-size: var(--medium); margin: calc(-1 * var(--space-2)) 0 var(--gap); padding-inline-start: var(--space-2); border-inline-start: 3px solid var(--line); }
   .verdict.right { border-inline-start-color: var(--accent); }
   .verdict.wrong { border-inline-start-color: var(--warn); }
+  .narrow .answer + p { margin-block-start: var(--space-3); }
   .message { margin: var(--space-3) 0 0; }
   .message.hint { border-inline-start: 3px solid var(--accent); padding-inline-start: var(--space-2); color: var(--ink); font-size: var(--medium); }
   .progress { display: flex; flex-wrap: wrap; gap: var(--space-1); list-style: none; margin: 0 0 var(--space-4); padding: 0; }

@@ -18,8 +18,9 @@ import { isDone } from './drill-state.js';
 import type { DrillState, ExerciseState } from './drill-state.js';
 import { drillStyles } from './drill-styles.js';
 import { markExercise, nextOpen } from './marking.js';
+import { spokenOutcome } from './outcome-view.js';
 import { progressView } from './progress-view.js';
-import { fieldName, verdictText } from './question-view.js';
+import { fieldName } from './question-view.js';
 import { setupView } from './setup-view.js';
 import { keyView, sheetView } from './sheet-view.js';
 import { summaryView } from './summary-view.js';
@@ -100,12 +101,10 @@ export class LubberDrill extends DrillSetElement {
     }
     const { change } = marking;
     this.session.change(change);
-    const verdicts = exercise.asked
-      .filter(({ code }) => (change.marked[code] ?? '') !== '')
-      .map((question) => `${this.t(`drill.asked.${question.code}`)}: ${verdictText(this, question, change.marked[question.code] ?? '')}`);
-    this.#tell(this.#leftText(change), verdicts.join(' '));
+    const done = isDone({ ...each, ...change }, this.attemptsInForce);
+    this.#tell(this.#leftText(change), spokenOutcome(this, exercise, change, done));
     this.#fire();
-    if (isDone({ ...each, ...change }, this.attemptsInForce)) this.#focus('#onward');
+    if (done) this.#focus('#onward');
   }
 
   /** How many attempts are left after one that was not right. */
@@ -130,7 +129,7 @@ export class LubberDrill extends DrillSetElement {
     const { now } = this.session;
     if (!now || isDone(now.each, this.attemptsInForce)) return;
     this.session.change({ shown: true });
-    this.#tell(this.t('drill.was-shown'));
+    this.#tell(this.t('drill.was-shown'), spokenOutcome(this, now.exercise, now.each, true));
     this.#fire();
     this.#focus('#onward');
   }

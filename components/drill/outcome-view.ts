@@ -1,19 +1,33 @@
 import { html, nothing } from 'lit';
 import type { TemplateResult } from 'lit';
+import type { Question } from '../../core/answer/question.js';
 import type { Exercise } from '../../core/drill/exercise.js';
 import type { LubberElement } from '../shared/lubber-element.js';
+import { sentences } from '../shared/sentences.js';
 import { stepsView, workingView } from '../shared/working-view.js';
-import { answerText, givenText, isRight } from './answer-text.js';
+import { answerText, givenText, isRight, spokenAnswer } from './answer-text.js';
 import type { ExerciseState } from './drill-state.js';
 import { verdictText } from './question-view.js';
 
+/** What was answered, or should have been: a step left open is no answer to speak of. */
+const linesOf = ({ asked }: Exercise, { marked }: Pick<ExerciseState, 'marked'>): Question[] => asked.filter(({ code, part }) => part === 'result' || marked[code]);
+
+/** What is said of a marked exercise; of a closed one, whose right answers are to be seen, these too. */
+export function spokenOutcome(host: LubberElement, exercise: Exercise, state: Pick<ExerciseState, 'marked'>, done: boolean): string {
+  const lines = linesOf(exercise, state).map((question) => {
+    const text = state.marked[question.code] ?? '';
+    const key = done && host.answer === 'shown' && !isRight(question, text) ? host.t('drill.key.spoken', { answer: spokenAnswer(host, question) }) : '';
+    return `${host.t(`drill.asked.${question.code}`)}: ${sentences(host.t, verdictText(host, question, text), key)}`;
+  });
+  return lines.join(' ');
+}
+
 /** A closed exercise: what was asked, given and right, line by line. */
-export function outcomeView(host: LubberElement, { asked }: Exercise, { marked }: ExerciseState): TemplateResult {
+export function outcomeView(host: LubberElement, exercise: Exercise, state: ExerciseState): TemplateResult {
   const shown = host.answer === 'shown';
-  // A step left open is no answer to speak of.
-  const lines = asked.filter(({ code, part }) => part === 'result' || marked[code]);
+  const { marked } = state;
   return html`<dl class="outcome" part="outcome">
-    ${lines.map((question) => {
+    ${linesOf(exercise, state).map((question) => {
       const text = marked[question.code] ?? '';
       const right = isRight(question, text);
       return html`<div class=${right ? 'right' : 'wrong'}>

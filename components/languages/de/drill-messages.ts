@@ -47,6 +47,7 @@ export const drillMessages: Catalogue = {
   'drill.wrong': 'Falsch.',
   'drill.nothing': 'keine Antwort',
   'drill.key': 'richtig:',
+  'drill.key.spoken': 'Richtig ist {answer}.',
   'drill.open': 'Zuerst beantworten: {fields}.',
   'drill.mend': 'Vor dem Prüfen zu berichtigen: {fields}.',
   'drill.left.one': 'Noch ein Versuch.',

@@ -47,6 +47,7 @@ export const drillMessages: Catalogue = {
   'drill.wrong': 'Mal.',
   'drill.nothing': 'sin respuesta',
   'drill.key': 'correcto:',
+  'drill.key.spoken': 'Lo correcto es {answer}.',
   'drill.open': 'Responder antes: {fields}.',
   'drill.mend': 'Por arreglar antes de corregir: {fields}.',
   'drill.left.one': 'Queda un intento.',

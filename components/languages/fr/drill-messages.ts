@@ -47,6 +47,7 @@ export const drillMessages: Catalogue = {
   'drill.wrong': 'Faux.',
   'drill.nothing': 'pas de réponse',
   'drill.key': 'juste :',
+  'drill.key.spoken': 'La bonne réponse est {answer}.',
   'drill.open': 'Répondre d’abord : {fields}.',
   'drill.mend': 'À arranger avant la correction : {fields}.',
   'drill.left.one': 'Il reste un essai.',

@@ -48,6 +48,7 @@ export const drillMessages: Catalogue = {
   'drill.wrong': 'Salah.',
   'drill.nothing': 'tanpa jawaban',
   'drill.key': 'yang benar:',
+  'drill.key.spoken': 'Yang benar ialah {answer}.',
   'drill.open': 'Jawab lebih dahulu: {fields}.',
   'drill.mend': 'Perlu diperbaiki sebelum dapat diperiksa: {fields}.',
   'drill.left.one': 'Tersisa satu percobaan.',

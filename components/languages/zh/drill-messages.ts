@@ -47,6 +47,7 @@ export const drillMessages: Catalogue = {
   'drill.wrong': '不正确。',
   'drill.nothing': '未作答',
   'drill.key': '正确答案：',
+  'drill.key.spoken': '正确答案是{answer}。',
   'drill.open': '请先作答：{fields}。',
   'drill.mend': '批改前需要改正：{fields}。',
   'drill.left.one': '还可作答一次。',

@@ -434,6 +434,50 @@ describe('a sheet for paper', () => {
   });
 });
 
+/** A right answer as it is seen, in words: `3.2° W`. */
+const inWords = (key: string): string => key.replace('°', ' degrees').replace(/ W$/, ' west').replace(/ E$/, ' east').replace(/\s+/g, ' ');
+
+// It was there to be seen and nothing said of it: the keyboard is led past it, to the way on.
+describe('the right answer to what was not', () => {
+  const seen = (element: LubberDrill): string[] => [...root(element).querySelectorAll('.outcome .key bdi')].map((each) => inWords(each.textContent ?? ''));
+
+  it('is spoken after the last attempt, behind the verdict', async () => {
+    const element = await drill('card');
+    for (const answer of ['45E', '46E']) {
+      expect(status(element)).not.to.contain('The right answer');
+      await type(element, 'deviation', answer);
+      await sendKeys({ press: 'Enter' });
+      await element.updateComplete;
+    }
+    const [key] = seen(element);
+    expect(key).to.match(/^\d+\.\d degrees (east|west)$/);
+    expect(status(element)).to.match(new RegExp(`Not right\\..* The right answer is ${key}\\. No attempt is left\\.$`));
+  });
+
+  it('is spoken where it is asked for, of each that was asked', async () => {
+    const element = await drill('coefficients', 1, 2);
+    await press(element, 'Show the answer');
+    const keys = seen(element);
+    expect(keys).to.have.length(5);
+    for (const key of keys) expect(status(element)).to.contain(`The right answer is ${key}.`);
+    expect(status(element).split('The right answer')).to.have.length(6);
+    expect(status(element)).to.match(/ The answer is shown\.$/);
+  });
+
+  it('is not where the answer was right, nor where the page keeps it back', async () => {
+    const right = await drill('card');
+    await type(right, 'deviation', solved(right, 'deviation'));
+    await sendKeys({ press: 'Enter' });
+    await right.updateComplete;
+    expect(status(right)).to.contain('Right.').and.not.contain('The right answer');
+    const kept = await fixture<LubberDrill>(html`<lubber-drill kind="card" count="1" seed="4711" attempts="1" answer="hidden"></lubber-drill>`);
+    await type(kept, 'deviation', '45E');
+    await sendKeys({ press: 'Enter' });
+    await kept.updateComplete;
+    expect(status(kept)).to.contain('Not right.').and.not.contain('The right answer');
+  });
+});
+
 describe('what is spoken at the end of a set', () => {
   // The score alone was reached, "0 %"; and the last verdict stood in the status line of the exercise after it, unanswered yet.
   it('is whether it will do, and of no exercise before', async () => {
@@ -451,6 +495,19 @@ describe('what is spoken at the end of a set', () => {
 });
 
 describe('a narrow page', () => {
+  // The line below the score stood upon the letters of the verdict.
+  it('of 320 pixels leaves room between the line below the score and the verdict', async () => {
+    await setViewport({ width: 320, height: 640 });
+    const element = await fixture<LubberDrill>(html`<lubber-drill kind="amplitude" count="2" seed="4711"></lubber-drill>`);
+    for (const onward of ['Next exercise', 'See the result']) {
+      await press(element, 'Show the answer');
+      await press(element, onward);
+    }
+    const [score, verdict] = root(element).querySelectorAll('#summary > p');
+    const apart = must(verdict).getBoundingClientRect().top - must(score).getBoundingClientRect().bottom;
+    expect(apart).to.be.at.least(8);
+  });
+
   for (const kind of ['card', 'azimuth', 'coefficients']) {
     it(`of 320 pixels holds an exercise of ${kind} and its working without scrolling sideways`, async () => {
       await setViewport({ width: 320, height: 640 });
