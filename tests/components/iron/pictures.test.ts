@@ -67,7 +67,72 @@ describe('the force on the needle, bow upwards', () => {
   });
 });
 
+describe('the force on the needle, to scale', () => {
+  // Poisson's equations, trade.md 5, worked by hand for this ship: µT at the compass, forward and to starboard.
+  const ship = { a: -0.1, b: 0.05, c: 0.08, d: -0.03, e: -0.2, f: -0.05, P: 4, Q: -3 };
+  function forceByHand(heading: number, z: number): readonly [forward: number, starboard: number] {
+    const { a, b, c, d, e, f, P, Q } = ship;
+    const [x, y] = [H * Math.cos(heading / RADIAN), -H * Math.sin(heading / RADIAN)];
+    return [(1 + a) * x + b * y + c * z + P, d * x + (1 + e) * y + f * z + Q];
+  }
+
+  for (const vertical of [40, -40]) {
+    for (const heading of [0, 60, 135, 250]) {
+      it(`on ${heading} with Z ${vertical}: arrow and ellipse, bow upwards, by one measure`, async () => {
+        const element = await bench({ ...forces, ...ship, vertical, heading: String(heading).padStart(3, '0'), view: 'iron' });
+        const drawn = picture(element, 'svg.force-picture');
+        const corners = cornersOf(picture(element, 'svg.force-picture path.ellipse'));
+        expect(corners.length).to.equal(72);
+        const turn = corners.map((_, index) => forceByHand(index * 5, vertical));
+        const longest = (points: readonly (readonly [number, number])[]): number => Math.max(...points.map(([one, other]) => Math.hypot(one, other)));
+        const measure = longest(corners) / longest(turn);
+        // The picture is filled as far as its labels allow.
+        expect(Math.max(...corners.flat().map(Math.abs))).to.be.closeTo(73, 0.1);
+        corners.forEach(([right, down], index) => {
+          const [forward, starboard] = must(turn[index]);
+          expect(right, `${index * 5}`).to.be.closeTo(starboard * measure, 0.15);
+          expect(-down, `${index * 5}`).to.be.closeTo(forward * measure, 0.15);
+        });
+        const [from, to] = cornersOf(picture(element, 'svg.force-picture path.now'));
+        const [forward, starboard] = forceByHand(heading, vertical);
+        expect(must(from)).to.deep.equal([0, 0]);
+        expect(must(to)[0]).to.be.closeTo(starboard * measure, 0.15);
+        expect(-must(to)[1]).to.be.closeTo(forward * measure, 0.15);
+        const [ahead, side] = [...drawn.querySelectorAll('text')];
+        expect([Math.sign(size(must(ahead), 'y')), size(must(ahead), 'x')]).to.deep.equal([-1, 0]);
+        expect(size(must(side), 'x')).to.be.greaterThan(0);
+      });
+    }
+  }
+
+  it('the directive force over H stands at its per cent, and λ at 1 + (a + e)/2', async () => {
+    const element = await bench({ ...forces, ...ship, view: 'iron' });
+    const drawn = picture(element, 'svg.directive');
+    const across = [...drawn.querySelectorAll('text[text-anchor=middle]')].map((label): Label => [parseFloat(label.textContent), size(label, 'x')]);
+    const up = [...drawn.querySelectorAll('text[text-anchor=end]')].map((label): Label => [parseFloat(label.textContent), size(label, 'y') - 4]);
+    const share = (y: number): number => readOff([must(up[0]), must(up.at(-1))], y) / 100;
+    expect(share(size(must(drawn.querySelector('line.mean')), 'y1'))).to.be.closeTo(1 + (ship.a + ship.e) / 2, 0.005);
+    const corners = cornersOf(must(drawn.querySelector('path.whole')));
+    expect(corners.length).to.be.greaterThan(70);
+    for (const [x, y] of corners) {
+      const heading = readOff([must(across[0]), must(across.at(-1))], x);
+      expect(share(y), `${heading}`).to.be.closeTo(Math.hypot(...forceByHand(heading, 40)) / H, 0.01);
+    }
+  });
+});
+
 describe('the field of a place', () => {
+  // Places compare by eye only where a microtesla is as long in one picture as in the other.
+  it('is drawn by one measure wherever she lies', async () => {
+    const lengths: number[] = [];
+    for (const [horizontal, vertical] of [[20, 40], [35, -20], [8, 60]] as const) {
+      const element = await bench({ source: 'forces', horizontal, vertical, view: 'place' });
+      const total = must([...picture(element, 'svg.field-picture').querySelectorAll('g line')][2]);
+      lengths.push(Math.hypot(size(total, 'x2'), size(total, 'y2')) / Math.hypot(horizontal, vertical));
+    }
+    for (const length of lengths) expect(length).to.be.closeTo(must(lengths[0]), 1e-6);
+  });
+
   for (const vertical of ['40', '-40']) {
     it(`of Z ${vertical} has its arrow ${vertical.startsWith('-') ? 'up' : 'down'}, H to the right, both to one scale`, async () => {
       const element = await bench({ ...forces, vertical, view: 'place' });
@@ -95,8 +160,21 @@ describe('the ship’s induced poles, magnetic north upwards', () => {
         const ends = [...must(plan).querySelectorAll('text.pole')].map((text) => [text.textContent.trim(), size(text, 'y') - 5] as const);
         expect(ends.length).to.be.within(2, 4);
         for (const [letter, y] of ends) expect(letter, `at ${y}`).to.equal(y < 0 ? 'R' : 'B');
+        // The iron itself bears the colour of its letter: each piece of the hull lies on its own side of east and west.
+        const hull = must(must(plan).querySelector('.hull')).getBoundingClientRect();
+        const centre = hull.top + hull.height / 2;
+        const pieces = [...must(plan).querySelectorAll('.piece:not(.plain)')];
+        expect(pieces.length).to.equal(ends.length);
+        for (const piece of pieces) {
+          const { top, height } = piece.getBoundingClientRect();
+          expect(piece.classList.contains(top + height / 2 < centre ? 'red' : 'blue'), `piece at ${top + height / 2 - centre}`).to.equal(true);
+        }
         const [top, foot] = [...must(side).querySelectorAll('text.pole')].map((text) => text.textContent.trim());
         expect([top, foot]).to.deep.equal(vertical === '40' ? ['B', 'R'] : ['R', 'B']);
+        const mast = [...must(side).querySelectorAll('line.piece')].sort((one, other) => size(one, 'y1') - size(other, 'y1')).map((piece) => piece.classList.contains('red'));
+        expect(mast).to.deep.equal(vertical === '40' ? [false, true] : [true, false]);
+        const decks = [...must(side).querySelectorAll('path.piece')].sort((one, other) => one.getBoundingClientRect().top - other.getBoundingClientRect().top).map((piece) => piece.classList.contains('red'));
+        expect(decks).to.deep.equal(mast);
       });
     }
   }
