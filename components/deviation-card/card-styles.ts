@@ -21,7 +21,7 @@ export const cardStyles = css`
   .narrow .paper .halves { grid-template-columns: 1fr; gap: var(--space-3); }
   .narrow .particulars { grid-template-columns: repeat(auto-fit, minmax(7rem, 1fr)); }
   .figures { inline-size: 100%; }
-  .figures th, .figures td { text-align: right; padding-block: 0.05rem; padding-inline: 0 var(--space-1); white-space: nowrap; }
+  .figures th, .figures td { text-align: right; padding-block: 0.05rem; padding-inline: 0.45em var(--space-1); white-space: nowrap; }
   .figures thead th { white-space: normal; vertical-align: bottom; }
   .figures tbody th { color: var(--ink); font-size: inherit; }
   .figures .point > * { font-weight: 600; }
@@ -35,7 +35,7 @@ export const cardStyles = css`
   .pocket .figures { font-size: var(--small); }
   .beyond td:first-of-type { color: var(--bad); }
   /* Takes no room, so that decimals stay below each other. */
-  .flag { font-size: 0.7em; display: inline-block; inline-size: 0; text-indent: 0.2em; }
+  .flag { font-size: 0.7em; display: inline-block; inline-size: 0; text-indent: 0.1em; }
   .verdict { margin: var(--space-2) 0; }
   .verdict.exceeds { color: var(--bad); font-weight: 600; }
   .verdict.exceeds::before { content: '▲ '; content: '▲ '/''; }

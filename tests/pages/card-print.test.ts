@@ -110,6 +110,35 @@ describe('the deviation card on paper', () => {
     await page.close();
   });
 
+  // On a pocket card of every 15° the sign of a deviation beyond the limit stood so close to the bold magnetic heading that it seemed to belong to it.
+  it('keeps the sign of a deviation beyond the limit off the figure beside it, in every size', async () => {
+    const { page } = await openPage(browser, `${server.address}demo/chart-room/`);
+    await page.emulateMediaType('print');
+    for (const [format, every] of [['pocket', '15'], ['pocket', '10'], ['a4', '10']] as const) {
+      await showCard(page, format);
+      const found = await page.evaluate(async (step) => {
+        const element = document.querySelector('lubber-deviation-card') as HTMLElement & { updateComplete: Promise<unknown> };
+        element.setAttribute('card', '{"kind":"exact","coefficients":{"A":0.01,"B":0.36,"C":-0.25,"D":0.12,"E":0.02}}');
+        element.setAttribute('every', step);
+        await element.updateComplete;
+        const range = document.createRange();
+        const gaps = [...(element.shadowRoot?.querySelectorAll('.figures .flag') ?? [])].map((flag) => {
+          range.selectNodeContents(flag);
+          const { right } = range.getBoundingClientRect();
+          range.selectNodeContents((flag.closest('tr') as HTMLTableRowElement).cells[2] as HTMLElement);
+          return range.getBoundingClientRect().left - right;
+        });
+        const paper = (element.shadowRoot?.querySelector('.paper') as HTMLElement).getBoundingClientRect();
+        const over = [...(element.shadowRoot?.querySelectorAll('.figures') ?? [])].map((table) => table.getBoundingClientRect().right - paper.right);
+        return { gaps, over: Math.max(...over) };
+      }, every);
+      assert.ok(found.gaps.length > 12, `${found.gaps.length} signs`);
+      assert.ok(Math.min(...found.gaps) >= 3, `${format}, every ${every}°: ${Math.min(...found.gaps).toFixed(1)} px`);
+      assert.ok(found.over <= 0, `${format}, every ${every}°: ${found.over} px over the edge`);
+    }
+    await page.close();
+  });
+
   it('printed by night is black on white', async () => {
     const { page } = await openPage(browser, `${server.address}demo/chart-room/?theme=night`);
     await showCard(page, 'a4');
