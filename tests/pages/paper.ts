@@ -18,6 +18,26 @@ export function pageTexts(pdf: Uint8Array): readonly string[] | null {
   }
 }
 
+/** A word on paper and where it begins, points from the upper left corner of its page. */
+export interface PrintedWord {
+  readonly page: number;
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** The words of a PDF where the machine has the tool for it; null where not. */
+export function wordsOf(pdf: Uint8Array): readonly PrintedWord[] | null {
+  try {
+    const text = execFileSync('pdftotext', ['-bbox', '-', '-'], { input: pdf, encoding: 'utf8' });
+    return text.split('<page ').slice(1).flatMap((page, number) =>
+      [...page.matchAll(/<word xMin="([\d.]+)" yMin="([\d.]+)"[^>]*>([^<]*)</g)].map(([, x, y, word = '']) => ({ page: number, text: word, x: Number(x), y: Number(y) })),
+    );
+  } catch {
+    return null;
+  }
+}
+
 /** The text of a whole PDF; null where it cannot be had. */
 export const textOf = (pdf: Uint8Array): string | null => pageTexts(pdf)?.join(' ') ?? null;
 
