@@ -8,11 +8,13 @@ import type { LubberElement } from './lubber-element.js';
 /** A force in microtesla, as it is shown to people. */
 export const microtesla = (nanotesla: number): string => `${formatNumber(nanotesla / 1000, 2)} µT`;
 
-/** Close to a dip pole the variation may change by whole degrees in a year. */
+/** Close to a dip pole the variation may change by whole degrees in a year; beyond half a turn, as the pole goes by, what it does now tells nothing of a year. */
 const FAST = 10;
+const BEYOND = 180;
 
 /** A change of direction in a year: minutes of arc with their letter, `7.9′ E`, or degrees where they are many. */
 export function yearlyMinutes(degrees: number): string {
+  if (Math.abs(degrees) > BEYOND) return '–';
   if (Math.abs(degrees) >= FAST) return `${formatNumber(Math.abs(degrees), 0)}° ${degrees > 0 ? 'E' : 'W'}`;
   const minutes = formatNumber(Math.abs(degrees) * 60, 1);
   return `${minutes}′${roundTo(degrees * 60, 1) === 0 ? '' : degrees > 0 ? ' E' : ' W'}`;

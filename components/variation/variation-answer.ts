@@ -4,6 +4,8 @@ import type { ChartRose } from '../../core/field/charted-variation.js';
 import type { MagneticField } from '../../core/field/magnetic-field.js';
 import type { ModelAgainstRose } from '../../core/field/model-against-rose.js';
 import type { VariationReport } from '../../core/field/variation-report.js';
+import type { Caution } from '../../core/working/caution.js';
+import { cautionsView } from '../shared/caution-view.js';
 import { yearlyMinutes } from '../shared/field-elements-view.js';
 import { formatAngle, formatError } from '../shared/figures.js';
 import type { LubberElement } from '../shared/lubber-element.js';
@@ -39,11 +41,15 @@ function part(label: string, value: string, remark = ''): TemplateResult {
   </div>`;
 }
 
+/** What is odd about the rose can wait for what stands below; where a compass is of no use belongs beside the answer. */
+export const isOfRose = ({ code }: Caution): boolean => code.startsWith('rose');
+
 /** The variation by the model, beside it the chart's and the difference; without a model the chart's alone. */
-export function answerView(host: LubberElement, { field, rose }: VariationReport, entered: ChartRose | undefined): TemplateResult {
+export function answerView(host: LubberElement, { field, rose, cautions }: VariationReport, entered: ChartRose | undefined): TemplateResult {
   const change = field?.annualChange.variation ?? null;
   const years = rose ? host.t(`variation.split.${rose.years < 0 ? 'before' : 'years'}`, { years: yearsText(Math.abs(rose.years)) }) : '';
   return html`${field ? byModel(host, field) : rose ? byChart(host, rose) : nothing}
+    ${cautionsView(host, cautions.filter((caution) => !isOfRose(caution)))}
     <dl class="split" part="split">
       ${rose ? part(host.t('variation.split.chart'), degreesAndMinutes(rose.charted), years) : nothing}
       ${!rose || rose.difference === null ? nothing : part(host.t('variation.split.difference'), formatError(rose.difference))}

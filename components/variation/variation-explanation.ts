@@ -13,6 +13,7 @@ import { spokenError } from '../shared/spoken.js';
 import { stepsView } from '../shared/working-view.js';
 import { forcePicture } from './force-picture.js';
 import { rosePicture } from './rose-picture.js';
+import { isOfRose } from './variation-answer.js';
 
 function roseInWords(host: LubberElement, { field, rose }: VariationReport): string {
   const modelled = field?.variation ?? null;
@@ -60,7 +61,7 @@ function working(host: LubberElement, { field }: VariationReport, rose: ChartRos
 
 /** What stands below the answer: what to do about it, the rose and the forces drawn, every element, the working. */
 export function explanationView(host: LubberElement, report: VariationReport, rose: ChartRose | undefined, instant: Date): TemplateResult {
-  return html`${cautionsView(host, report.cautions)}
+  return html`${cautionsView(host, report.cautions.filter(isOfRose))}
     ${report.field || report.rose ? pictures(host, report) : nothing}
     ${report.field ? html`${fieldElementsView(host, report.field)}<p class="small soft">${host.t('earth.sigma.note')}</p>` : nothing}
     <div class="after">${working(host, report, rose, instant)}</div>

@@ -155,6 +155,21 @@ describe('hard places', () => {
   it('near a dip pole: blackout zone, not to be used', async () => {
     expect(text(await make({ latitude: 85.762, longitude: 139.298, date: '2025-01-01' }))).to.match(/blackout zone, a magnetic compass is not to be used/);
   });
+  // It stood below all fields on a telephone, where "Variation 7.7° W" was seen without it.
+  it('says right below the answer that a compass is not to be used there', async () => {
+    const element = await make({ latitude: '63-51S', longitude: '135-04.6E', date: '2025-01-01' });
+    const beside = must(root(element).querySelector('.headline .cautions'));
+    expect(flat(beside)).to.match(/blackout zone/);
+    expect(beside.getBoundingClientRect().top - must(root(element).querySelector('.answer')).getBoundingClientRect().bottom).to.be.within(0, 24);
+    expect(flat(root(element).querySelector('.explanation .cautions'))).to.equal('');
+  });
+  // WMM2025's south dip pole at 2025.0, published: 63.851S 135.078E (from memory). It was told to change by 2369° in a year.
+  it('tells no change in a year where the pole goes by, and one where it is some way off', async () => {
+    const element = await make({ latitude: '63-51S', longitude: '135-04.6E', date: '2025-01-01' });
+    expect(headline(element)).to.contain('change in a year –');
+    expect(row(element, 'Variation')[2]).to.equal('–');
+    expect(headline(await make({ latitude: '85S', longitude: '135E' }))).to.match(/change in a year [\d.]+′ [EW]/);
+  });
   it('in the caution zone', async () => expect(text(await make({ latitude: '73N', longitude: '095W' }))).to.match(/caution zone/));
   it('at the pole the meridian is named', async () => {
     expect(text(await make({ latitude: '90S', longitude: '180' }))).to.match(/counted from the meridian of 180° 00.0′ E/);
