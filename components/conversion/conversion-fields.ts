@@ -3,6 +3,7 @@ import { parseSignedAngle } from '../../core/angle/parse-signed-angle.js';
 import { deviationTableField } from '../shared/deviation-table-field.js';
 import type { Field } from '../shared/field.js';
 import { formatAngle, formatNumber } from '../shared/figures.js';
+import { gyroErrorField } from '../shared/gyro-error-field.js';
 import { bearingField, errorField, latitudeField, numberField } from '../shared/trade-fields.js';
 
 /** A coefficient: as the books write it, by sign, or by letter. */
@@ -30,7 +31,7 @@ export const conversionFields = {
   coefficientC: coefficientField,
   coefficientD: coefficientField,
   coefficientE: coefficientField,
-  gyroError: errorField,
+  gyroError: gyroErrorField,
   leeway: { ...numberField(0, 90, 0.5, 1, '', 'accepted.leeway'), show: (value: number) => formatAngle(value) },
   wind: bearingField('T'),
   byHand: bearingField(''),

@@ -1,3 +1,4 @@
+import { gyroErrorField } from '../shared/gyro-error-field.js';
 import { bearingField, dateField, errorField, latitudeField, longitudeField, numberField, timeField } from '../shared/trade-fields.js';
 import { textField } from './text-field.js';
 
@@ -16,7 +17,7 @@ export const formFields = {
   variation: errorField,
   variationSource: textField(80),
   cardDeviation: errorField,
-  gyroError: errorField,
+  gyroError: gyroErrorField,
   heel: numberField(-60, 60, 0.5, 1, '°', 'accepted.heel'),
   observer: textField(20),
   remarks: textField(2000),

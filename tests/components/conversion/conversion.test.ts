@@ -112,6 +112,20 @@ describe('printed examples typed by keyboard', () => {
     expect(headline(element)).to.contain('Gyro course 053.0°');
   });
 
+  // Common practice, no source; by definition, true less gyro: 100 by a gyro that reads 1.5 high is 098.5 true.
+  it('100 by a gyro that is 1.5 high is 098.5 true, and the field says back 1.5° W', async () => {
+    const element = await fixture<LubberConversion>(html`<lubber-conversion heading-by="gyro"></lubber-conversion>`);
+    await type(element, 'heading', '100');
+    await type(element, 'gyroError', '1.5 high');
+    expect(headline(element)).to.contain('098.5°');
+    expect(flat(root(element).querySelector('#gyroError-echo'))).to.equal('1.5° W');
+    await type(element, 'gyroError', '2 low');
+    expect(headline(element)).to.contain('102.0°');
+    // No other error is high or low.
+    await type(element, 'variation', '3 high');
+    expect(problem(element, 'variation')).to.contain('not understood');
+  });
+
   // US Navy training manual NAVEDTRA 14220/14221, chapter 9, compass record book excerpt: gyro 120, error 1E,
   // variation 14W, standard 136, steering 134: true 121, magnetic 135, deviations 1W and 1E.
   it('one look at gyro 120, standard 136 and steering 134 gives deviations 1W and 1E (NAVEDTRA 14220)', async () => {

@@ -145,6 +145,13 @@ describe('an entry by keyboard', () => {
   });
 
   // A date, a time and a gyro error had no name in words and were told by their codes.
+  it('takes the error of a gyro as it reads', async () => {
+    const element = await open();
+    element.gyroError = '1.5 high';
+    await element.updateComplete;
+    expect(must(element.renderRoot.querySelector('#gyroError-echo')).textContent).to.equal('1.5° W');
+  });
+
   it('names every field that was typed wrong', async () => {
     const element = await open();
     element.date = 'soon';

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { parseBearing } from '../../../core/angle/parse-bearing.js';
+import { parseGyroError } from '../../../core/angle/parse-gyro-error.js';
 import { parseError, parseLatitude, parseLongitude } from '../../../core/angle/parse-position.js';
 import { parseInstant } from '../../../core/time/instant.js';
 import { parseDate } from '../../../core/time/parse-date.js';
@@ -11,7 +12,7 @@ import type { Reading } from '../../../core/text/reading.js';
 import { hostileTexts } from './any-text.js';
 
 const readers: Readonly<Record<string, (text: string) => Reading<unknown>>> = {
-  parseLatitude, parseLongitude, parseError, parseBearing, parseDate, parseTimeOfDay, parseInstant,
+  parseLatitude, parseLongitude, parseError, parseGyroError, parseBearing, parseDate, parseTimeOfDay, parseInstant,
   parseNumber: (text) => parseNumber(text),
   parseLength: (text) => parseLength(text, 0, 60),
 };
