@@ -1,4 +1,5 @@
 import { expect, fixture, html } from '@open-wc/testing';
+import type { DeviationCard } from '../../../core/deviation/deviation-card.js';
 import '../../../components/deviation-card/define.js';
 import '../../../components/ship/define.js';
 import '../../../components/swing/define.js';
@@ -52,6 +53,18 @@ describe('as found and as left', () => {
     expect(flat(root(element).querySelector('ul.key'))).to.match(/^as left ?as found/);
     expect(text(element)).not.to.match(/NaN|undefined|swing\.[a-z]/);
     await assertAccessible(element);
+  });
+
+  // What was found is what the card in use has to answer for; of what is left it says nothing any more.
+  it('the card in use until now stands behind what was found, not behind what is left', async () => {
+    const card: DeviationCard = { kind: 'approximate', coefficients: { A: 0, B: 2, C: 0, D: 0, E: 0 } };
+    const element = await fixture<LubberSwing>(html`<lubber-swing .rows=${asFound} .card=${card}></lubber-swing>`);
+    await tick(element, 'stages');
+    expect(flat(root(element).querySelector('ul.key'))).to.match(/^as found ?card in use until now/);
+    await showRound(element, 'left');
+    await paste(element, 'heading-0', asLeft);
+    expect(flat(root(element).querySelector('ul.key'))).to.match(/^as left ?as found/);
+    expect(text(element)).not.to.contain('card in use until now');
   });
 
   it('Undo takes the last change back in the round it was made in, and the parting itself', async () => {

@@ -23,6 +23,7 @@ describe('the draft', () => {
     expect(column(second, 'reading')).to.deep.equal(['131', 'no idea', '132,5']);
     expect([second.method, second.transitBearing]).to.deep.equal(['transit', '114']);
     expect(text(second)).to.contain('The readings kept as a draft are restored.');
+    expect(flat(root(second).querySelector('#draft'))).to.match(/Kept as a draft/);
   });
 
   // Two pages with one draft: the last writer won, and neither was told.
@@ -83,9 +84,21 @@ describe('the draft', () => {
     await settled(element);
     expect(localStorage.getItem(KEY)).to.equal(null);
     expect(column(element, 'reading')[0]).to.equal('');
+    expect(flat(root(element).querySelector('[role=status]'))).to.equal('All readings are cleared; Undo brings them back.');
     cell(element, 'undo').click();
     await settled(element);
     expect(column(element, 'reading')[0]).to.equal('1E');
+  });
+
+  it('holds what has been taken back, not what stood there before', async () => {
+    const first = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
+    await paste(first, 'reading-0', '1E\n2E');
+    await paste(first, 'reading-0', '5W\n6W');
+    cell(first, 'undo').click();
+    await settled(first);
+    first.remove();
+    const second = await fixture<LubberSwing>(html`<lubber-swing draft="harbour"></lubber-swing>`);
+    expect(column(second, 'reading').slice(0, 2)).to.deep.equal(['1E', '2E']);
   });
 
   it('that is no draft is passed over', async () => {
@@ -143,6 +156,7 @@ describe('inside a ship', () => {
     expect(text(element)).to.contain('card in use until now');
     cell(element, 'use-card').click();
     await settled(element);
+    expect(flat(root(element).querySelector('[role=status]'))).to.equal('Standard compass: the ship uses this card now.');
     // A steering compass swung by itself is no standard compass.
     cell(element, 'use-as-steering').click();
     await settled(element);

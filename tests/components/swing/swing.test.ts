@@ -133,6 +133,24 @@ describe('the keyboard', () => {
     expect(walk).to.deep.equal(['heading-0', 'reading-0', 'reading-1', 'heading-1']);
   });
 
+  it('Enter after an arrow within the row goes straight down', async () => {
+    const element = await make();
+    cell(element, 'heading-0').focus();
+    for (const key of ['010', 'Tab', 'ArrowLeft', 'ArrowRight', 'Enter']) await (/^\d/.test(key) ? type(element, key) : press(element, key));
+    expect(where(element)).to.equal('reading-1');
+  });
+
+  // The right Alt key of many keyboards, which writes letters, is told as Control and Alt.
+  it('takes nothing back by Control Z with Alt', async () => {
+    const element = await make();
+    cell(element, 'reading-0').focus();
+    await type(element, '1E');
+    const pressed = new KeyboardEvent('keydown', { key: 'z', ctrlKey: true, altKey: true, bubbles: true, cancelable: true, composed: true });
+    cell(element, 'reading-0').dispatchEvent(pressed);
+    await settled(element);
+    expect([pressed.defaultPrevented, column(element, 'reading')[0]]).to.deep.equal([false, '1E']);
+  });
+
   it('leaves the caret inside a text it moves in', async () => {
     const element = await make();
     cell(element, 'reading-0').focus();
@@ -560,6 +578,10 @@ describe('locked readings', () => {
     expect(root(element).querySelector('#clear')).to.equal(null);
     await press(element, 'ArrowDown');
     expect(where(element)).to.equal('heading-1');
+    // No row is made below the last.
+    cell(element, 'heading-7').focus();
+    await press(element, 'ArrowDown');
+    expect([where(element), column(element, 'heading').length]).to.deep.equal(['heading-7', 8]);
   });
 });
 
