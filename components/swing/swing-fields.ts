@@ -1,5 +1,6 @@
 import { parseLength } from '../../core/text/parse-length.js';
 import type { Field } from '../shared/field.js';
+import { gyroErrorField } from '../shared/gyro-error-field.js';
 import { bearingField, dateField, errorField, latitudeField, longitudeField, numberField } from '../shared/trade-fields.js';
 
 const radiusField: Field<number> = {
@@ -21,7 +22,7 @@ export const swingFields = {
   frontLongitude: longitudeField,
   rearLatitude: latitudeField,
   rearLongitude: longitudeField,
-  gyroError: errorField,
+  gyroError: gyroErrorField,
   shoreError: errorField,
   constant: errorField,
 };

@@ -382,10 +382,12 @@ describe('methods', () => {
 
   it('steadied by gyro of error 1° W with variation 10° W, the compass reading 050° on gyro 045°: deviation 4° E', async () => {
     // True 044°, magnetic 054°, compass 050°.
-    const element = await fixture<LubberSwing>(html`<lubber-swing method="gyro" heading-by="gyro" gyro-error="1W" variation="10W" .rows=${'045\t050'}></lubber-swing>`);
-    const [row] = element.result?.rows ?? [];
-    expect(row?.ok && [row.heading, row.deviation]).to.deep.equal([50, 4]);
-    expect(flat(root(element).querySelector('tbody tr'))).to.match(/050\.0° 4\.0° E/);
+    for (const error of ['1W', '1 high']) {
+      const element = await fixture<LubberSwing>(html`<lubber-swing method="gyro" heading-by="gyro" gyro-error=${error} variation="10W" .rows=${'045\t050'}></lubber-swing>`);
+      const [row] = element.result?.rows ?? [];
+      expect(row?.ok && [row.heading, row.deviation]).to.deep.equal([50, 4]);
+      expect(flat(root(element).querySelector('tbody tr'))).to.match(/050\.0° 4\.0° E/);
+    }
   });
 
   it('a row may have a method of its own, and a letter behind its head a north of its own', async () => {
