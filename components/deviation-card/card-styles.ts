@@ -2,7 +2,7 @@ import { css } from 'lit';
 
 export const cardStyles = css`
   .paper { background: var(--raise); border: 1px solid var(--line); padding: var(--space-6); max-inline-size: 46rem; color: var(--ink); }
-  .paper.pocket { max-inline-size: 28rem; font-size: var(--medium); padding: var(--space-3); }
+  .paper.pocket { max-inline-size: 32em; font-size: var(--medium); padding: var(--space-3); }
   .paper h3 { margin: 0 0 var(--space-2); font-size: var(--large); }
   /* Room beside it for a downward force of two figures with its minus. */
   #vertical { flex-basis: 4.5rem; }
@@ -21,7 +21,7 @@ export const cardStyles = css`
   .narrow .paper .halves { grid-template-columns: 1fr; gap: var(--space-3); }
   .narrow .particulars { grid-template-columns: repeat(auto-fit, minmax(7rem, 1fr)); }
   .figures { inline-size: 100%; }
-  .figures th, .figures td { text-align: right; padding-block: 0.05rem; padding-inline: 0.45em var(--space-1); white-space: nowrap; }
+  .figures th, .figures td { text-align: right; padding-block: 0.05rem; padding-inline: 0 var(--space-1); white-space: nowrap; }
   .figures thead th { white-space: normal; vertical-align: bottom; }
   .figures tbody th { color: var(--ink); font-size: inherit; }
   .figures .point > * { font-weight: 600; }
@@ -62,8 +62,8 @@ export const cardStyles = css`
     .correctors th, .correctors td { padding-block: 0.2mm; }
     .frame .correctors { margin-block: 1.5mm; font-size: 9pt; }
     .paper .figures { font-size: 9pt; line-height: 1.28; }
-    .paper .figures th, .paper .figures td { padding-block: 0; }
-    .paper.pocket { inline-size: 105mm; min-block-size: 148mm; border: 0.2mm dashed #777777; padding: 5mm; font-size: 9pt; }
+    .paper .figures th, .paper .figures td { padding-block: 0; padding-inline-start: 0.45em; }
+    .paper.pocket { inline-size: 105mm; max-inline-size: none; min-block-size: 148mm; border: 0.2mm dashed #777777; padding: 5mm; font-size: 9pt; }
     .paper.pocket .figures { font-size: 8.5pt; line-height: 1.28; }
     .paper.pocket.dense .figures { font-size: 7.5pt; line-height: 1.08; }
     .paper.pocket h3 { font-size: 11pt; margin-block-end: 0.5mm; }

@@ -1,5 +1,5 @@
 import { expect, fixture, html } from '@open-wc/testing';
-import { resetMouse, sendKeys } from '@web/test-runner-commands';
+import { resetMouse, sendKeys, setViewport } from '@web/test-runner-commands';
 import '../../../components/deviation-card/define.js';
 import type { LubberDeviationCard } from '../../../components/deviation-card/deviation-card.js';
 import { cardHeadings } from '../../../components/deviation-card/card-rows.js';
@@ -164,6 +164,21 @@ describe('the paper', () => {
     expect(root(element).querySelector('.paper svg')).to.equal(null);
     expect(find(element, '.paper').classList.contains('pocket')).to.equal(true);
   });
+
+  // From the pictures, no standard: the last letter of the magnetic headings stood out of sight, on a bridge the whole of them.
+  for (const density of ['', 'bridge']) {
+    it(`as a pocket card on the screen shows its figures without scrolling${density && ', on a bridge too'}`, async () => {
+      await setViewport({ width: 1280, height: 800 });
+      const large: DeviationCard = { kind: 'exact', coefficients: { A: 0.01, B: 0.36, C: -0.25, D: 0.12, E: 0.02 } };
+      const around = await fixture<HTMLElement>(html`<div data-lubber-density=${density}><lubber-deviation-card format="pocket" .card=${large}></lubber-deviation-card></div>`);
+      const element = must(around.querySelector<LubberDeviationCard>('lubber-deviation-card'));
+      await element.updateComplete;
+      const halves = find(element, '.paper .halves');
+      expect(root(element).querySelectorAll('.flag').length).to.be.greaterThan(20);
+      expect(halves.scrollWidth).to.be.at.most(halves.clientWidth);
+      await setViewport({ width: 800, height: 600 });
+    });
+  }
 
   it('an exact card that has no single deviation on some headings shows dashes', async () => {
     const element = await fixture<LubberDeviationCard>(html`<lubber-deviation-card .card=${{ kind: 'exact', coefficients: { A: 0, B: 1.4, C: 0, D: 0, E: 0 } } as DeviationCard}></lubber-deviation-card>`);
